@@ -1,0 +1,119 @@
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Writes the published tables and the list of documents as Java constants, so that the calculators need no files in the browser.
+ *
+ * <p>Run by the build before the calculators are compiled: {@code java EmbedTables.java CONTENT_FOLDER OUTPUT_FOLDER}. It only copies
+ * text; mistakes in a table are reported by the generator, with their line. A table or document that no calculator names is dropped by
+ * the compiler of the page's program.
+ */
+final class EmbedTables {
+    public static void main(String[] arguments) throws IOException {
+        Path content = Path.of(arguments[0]);
+        Path folder = Path.of(arguments[1]).resolve("loomwright/table");
+        Files.createDirectories(folder);
+        Map<String, String> documents = documents(content.resolve("sources.csv"));
+        write(folder.resolve("Documents.java"), documentsClass(documents));
+        write(folder.resolve("PublishedTables.java"), tablesClass(content.resolve("tables"), documents));
+    }
+
+    private static Map<String, String> documents(Path file) throws IOException {
+        Map<String, String> byKey = new TreeMap<>();
+        for (String line : Files.readAllLines(file)) {
+            int comma = line.indexOf(',');
+            if (comma > 0 && !line.startsWith("#") && !line.startsWith("key,")) {
+                byKey.put(line.substring(0, comma), line);
+            }
+        }
+        return byKey;
+    }
+
+    private static String documentsClass(Map<String, String> documents) {
+        StringBuilder text = opening("The documents of {@code content/sources.csv}, one method each.", "Documents");
+        text.insert(text.indexOf("/**"), "import loomwright.source.Document;\n\n");
+        documents.forEach((key, line) -> text.append("    public static Document ")
+                .append(javaName(key))
+                .append("() {\n        return DocumentReader.document(")
+                .append(quoted(line))
+                .append(");\n    }\n\n"));
+        return text.append("}\n").toString();
+    }
+
+    private static String tablesClass(Path tables, Map<String, String> documents) throws IOException {
+        StringBuilder text = opening("The tables of {@code content/tables}, one method each; read once, when first asked for.", "PublishedTables");
+        text.insert(text.indexOf("/**"), "import java.util.List;\n\n");
+        for (Path file : csvFiles(tables)) {
+            String key = file.getFileName().toString().replace(".csv", "");
+            String table = withoutNotes(Files.readAllLines(file));
+            String holder = "Held_" + javaName(key);
+            text.append("    public static Table ").append(javaName(key)).append("() {\n        return ").append(holder)
+                    .append(".TABLE;\n    }\n\n    private static final class ").append(holder)
+                    .append(" {\n        static final Table TABLE = TableReader.read(\"").append(key).append("\", ")
+                    .append(quoted(table)).append(", List.of(").append(documentOf(table, documents)).append("));\n    }\n\n");
+        }
+        return text.append("}\n").toString();
+    }
+
+    private static List<Path> csvFiles(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".csv")).sorted().toList();
+        }
+    }
+
+    /** Remarks are for the reader of the table's page; the calculators do without. */
+    private static String withoutNotes(List<String> lines) {
+        List<String> kept = new ArrayList<>(lines);
+        kept.removeIf(line -> line.startsWith("# note:"));
+        return String.join("\n", kept) + "\n";
+    }
+
+    private static String documentOf(String table, Map<String, String> documents) {
+        for (String line : table.split("\n")) {
+            if (line.startsWith("# source:")) {
+                String key = line.substring("# source:".length()).strip();
+                return documents.containsKey(key) ? "Documents." + javaName(key) + "()" : "";
+            }
+        }
+        return "";
+    }
+
+    private static StringBuilder opening(String what, String name) {
+        return new StringBuilder("package loomwright.table;\n\n/** ").append(what)
+                .append(" Written by the build. */\npublic final class ").append(name)
+                .append(" {\n    private ").append(name).append("() {}\n\n");
+    }
+
+    /** {@code 33-cfr-183} becomes {@code no33Cfr183}: a Java name cannot begin with a digit. */
+    private static String javaName(String key) {
+        StringBuilder name = new StringBuilder(Character.isDigit(key.charAt(0)) ? "no" : "");
+        boolean upper = name.length() > 0;
+        for (char c : key.toCharArray()) {
+            if (c == '-' || c == '.' || c == '_') {
+                upper = true;
+            } else {
+                name.append(upper ? Character.toUpperCase(c) : c);
+                upper = false;
+            }
+        }
+        return name.toString();
+    }
+
+    private static String quoted(String text) {
+        String escaped = text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n");
+        return "\"" + escaped + "\"";
+    }
+
+    /** Leaves an unchanged file alone, so that nothing is compiled again without need. */
+    private static void write(Path file, String text) throws IOException {
+        if (!Files.exists(file) || !Files.readString(file).equals(text)) {
+            Files.writeString(file, text);
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package loomwright.quantity;
+
+/**
+ * Numbers to text and back, alike on every machine.
+ *
+ * <p>The standard library is avoided on purpose: its shortest-form printing differs between Java versions and the browser, and costs
+ * more than half of the page's program.
+ */
+public final class NumberText {
+    /** Above this, digits after the point no longer fit beside the whole part. */
+    private static final double LARGEST_SHOWN = 1e12;
+
+    private static final double SMALLEST_SHOWN = 1e-9;
+    private static final char THIN_SPACE = '\u2009';
+    private static final char MINUS = '\u2212';
+
+    private NumberText() {}
+
+    /**
+     * The number with a fixed count of digits after the point, half rounded away from zero.
+     *
+     * @param value any number; a number that is not finite, or of a million million and more, becomes a word
+     * @param digits 0 to 9
+     */
+    public static String fixed(double value, int digits) {
+        if (Double.isNaN(value)) {
+            return "not a number";
+        }
+        double size = Math.abs(value);
+        if (size >= LARGEST_SHOWN) {
+            return value < 0 ? "below every limit" : "beyond every limit";
+        }
+        long scale = powerOfTen(size < 1e6 ? digits : Math.min(digits, 3));
+        int shownDigits = size < 1e6 ? digits : Math.min(digits, 3);
+        long scaled = (long) Math.floor(size * scale + 0.5);
+        String whole = grouped(scaled / scale);
+        String text = shownDigits == 0 ? whole : whole + "." + padded(scaled % scale, shownDigits);
+        return value < 0 && scaled != 0 ? MINUS + text : text;
+    }
+
+    /** The number to {@code digits} significant digits (1 to 9), without trailing zeros. Whole parts are never rounded. */
+    public static String significant(double value, int digits) {
+        double size = Math.abs(value);
+        if (size < SMALLEST_SHOWN) {
+            return "0";
+        }
+        int decimals = digits - 1;
+        double limit = 10;
+        while (size >= limit && decimals > 0) {
+            limit *= 10;
+            decimals--;
+        }
+        double low = 1;
+        while (size < low && decimals < 9) {
+            low /= 10;
+            decimals++;
+        }
+        return withoutTrailingZeros(fixed(value, decimals));
+    }
+
+    /**
+     * The number as a working shows it: a short decimal as it stands (up to six significant digits), a long one to four significant
+     * digits.
+     */
+    public static String shown(double value) {
+        String six = significant(value, 6);
+        return isSame(value, six) ? six : significant(value, 4);
+    }
+
+    private static boolean isSame(double value, String text) {
+        double read = read(text).value;
+        return Math.abs(read - value) <= 1e-9 * Math.abs(value);
+    }
+
+    /** What came of reading a number at the start of a text: the number, or why there is none, and where the rest begins. */
+    record Reading(double value, String fault, int end) {}
+
+    /**
+     * Reads the number at the start of {@code text}: sign, digits, one point or comma, digits; spaces may group digits.
+     *
+     * @return a reading whose {@code fault} is null if there was a number
+     */
+    static Reading read(String text) {
+        int at = 0;
+        while (at < text.length() && isSpace(text.charAt(at))) {
+            at++;
+        }
+        boolean negative = false;
+        if (at < text.length() && isSign(text.charAt(at))) {
+            negative = text.charAt(at) != '+';
+            at++;
+        }
+        double digitsValue = 0;
+        double divisor = 1;
+        int digits = 0;
+        int beforePoint = 0;
+        int afterPoint = 0;
+        char point = 0;
+        boolean leadingZero = false;
+        while (at < text.length()) {
+            char c = text.charAt(at);
+            if (c >= '0' && c <= '9') {
+                leadingZero |= digits == 0 && c == '0';
+                digits++;
+                if (digits > 15) {
+                    return new Reading(0, "has more than 15 digits", at);
+                }
+                digitsValue = digitsValue * 10 + (c - '0');
+                if (point != 0) {
+                    divisor *= 10;
+                    afterPoint++;
+                } else {
+                    beforePoint++;
+                }
+            } else if ((c == '.' || c == ',') && isDigitAt(text, at + 1)) {
+                if (point != 0) {
+                    return new Reading(0, "has two decimal points", at);
+                }
+                point = c;
+            } else if (!(isSpace(c) && digits > 0 && point == 0 && isGroupOfThree(text, at + 1))) {
+                break;
+            }
+            at++;
+        }
+        if (digits == 0) {
+            return new Reading(0, "has no number", at);
+        }
+        if (point == ',' && afterPoint == 3 && beforePoint <= 3 && !leadingZero) {
+            return new Reading(0, "could mean thousands or a decimal: write it without the comma, or with a point", at);
+        }
+        double value = digitsValue / divisor;
+        return new Reading(negative ? -value : value, null, at);
+    }
+
+    static boolean isSpace(char c) {
+        return c == ' ' || c == '\u00a0' || c == THIN_SPACE || c == '\u202f' || c == '\t' || c == '\n' || c == '\r';
+    }
+
+    private static boolean isSign(char c) {
+        return c == '-' || c == '+' || c == MINUS;
+    }
+
+    private static boolean isDigitAt(String text, int at) {
+        return at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    }
+
+    private static boolean isGroupOfThree(String text, int at) {
+        return isDigitAt(text, at) && isDigitAt(text, at + 1) && isDigitAt(text, at + 2) && !isDigitAt(text, at + 3);
+    }
+
+    private static long powerOfTen(int digits) {
+        long power = 1;
+        for (int i = 0; i < digits; i++) {
+            power *= 10;
+        }
+        return power;
+    }
+
+    private static String grouped(long whole) {
+        String digits = Long.toString(whole);
+        if (digits.length() <= 4) {
+            return digits;
+        }
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < digits.length(); i++) {
+            if (i > 0 && (digits.length() - i) % 3 == 0) {
+                text.append(THIN_SPACE);
+            }
+            text.append(digits.charAt(i));
+        }
+        return text.toString();
+    }
+
+    private static String padded(long fraction, int digits) {
+        StringBuilder text = new StringBuilder(Long.toString(fraction));
+        while (text.length() < digits) {
+            text.insert(0, '0');
+        }
+        return text.toString();
+    }
+
+    private static String withoutTrailingZeros(String text) {
+        if (text.indexOf('.') < 0) {
+            return text;
+        }
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        if (text.charAt(end - 1) == '.') {
+            end--;
+        }
+        return text.substring(0, end);
+    }
+}

@@ -1,0 +1,49 @@
+package loomwright.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.source.Document;
+import loomwright.source.Standing;
+
+/** Reads {@code content/sources.csv}: key, issuer, document, edition, standing, seen, note. */
+public final class DocumentReader {
+    private static final String COLUMNS = "key,issuer,document,edition,standing,seen,note";
+
+    private DocumentReader() {}
+
+    /**
+     * Reads the whole file.
+     *
+     * @throws TableFault at the first mistake
+     */
+    public static List<Document> read(String text) {
+        List<Document> documents = new ArrayList<>();
+        List<String> lines = Csv.lines(text);
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (!line.isBlank() && !line.startsWith("#") && !line.equals(COLUMNS)) {
+                documents.add(document(line, i + 1));
+            }
+        }
+        return documents;
+    }
+
+    static Document document(String line) {
+        return document(line, 1);
+    }
+
+    private static Document document(String line, int number) {
+        List<String> cells = Csv.cells(line, number);
+        if (cells.size() != 7) {
+            throw new TableFault(number, "a document needs 7 cells but has " + cells.size(), "Write " + COLUMNS + ".");
+        }
+        Standing standing = Standing.named(cells.get(4));
+        if (standing == null) {
+            throw new TableFault(
+                    number,
+                    "no standing is called \u201c" + cells.get(4) + "\u201d",
+                    "Use published, common-practice, from-memory or computed.");
+        }
+        return new Document(cells.get(0), cells.get(1), cells.get(2), cells.get(3), standing, cells.get(5), cells.get(6));
+    }
+}

@@ -1,0 +1,69 @@
+package loomwright.table;
+
+import java.util.List;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.source.Source;
+import loomwright.source.Standing;
+
+/** One row of a published table. */
+public final class Row {
+    private final Table table;
+    private final List<String> cells;
+    private final int line;
+
+    Row(Table table, List<String> cells, int line) {
+        this.table = table;
+        this.cells = cells;
+        this.line = line;
+    }
+
+    public Table table() {
+        return table;
+    }
+
+    /** The line of the table file that holds this row, counted from 1. */
+    public int line() {
+        return line;
+    }
+
+    /** The cell as it is written; an empty text if it is empty or there is no such column. */
+    public String text(String column) {
+        int at = table.indexOf(column);
+        return at < 0 ? "" : cells.get(at);
+    }
+
+    /** Whether the cell holds anything. */
+    public boolean has(String column) {
+        return !text(column).isEmpty();
+    }
+
+    /**
+     * The figure in a cell.
+     *
+     * @throws TableFault if the cell holds none
+     */
+    public Quantity quantity(String column) {
+        QuantityText.Reading reading = QuantityText.read(text(column), table.column(column).unit());
+        if (reading.quantity() == null) {
+            throw new TableFault(
+                    line, "column " + column + " " + reading.fault() + ": \u201c" + text(column) + "\u201d", "Write one number.");
+        }
+        return reading.quantity();
+    }
+
+    /** The first cell with its unit: what a reader would call this row. */
+    public String name() {
+        Column first = table.columns().get(0);
+        return first.unit() == null || cells.get(0).isEmpty() ? cells.get(0) : quantity(first.key()).text();
+    }
+
+    /** Where this row comes from, down to the row. */
+    public Source source() {
+        Source whole = table.source();
+        String locus = has("locus") ? text("locus") : whole.locus();
+        Standing own = Standing.named(text("standing"));
+        String place = locus.isEmpty() ? name() : locus + ", " + name();
+        return new Source(whole.document(), place, own == null ? whole.standing() : own);
+    }
+}

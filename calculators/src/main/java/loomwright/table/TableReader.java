@@ -1,0 +1,130 @@
+package loomwright.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.source.Standing;
+
+/** Reads a table file: comment lines with the title and the source, a line of column names, then the rows. */
+public final class TableReader {
+    private final List<Document> documents;
+    private final List<String> notes = new ArrayList<>();
+    private String title;
+    private Document document;
+    private String locus = "";
+    private Standing standing;
+    private boolean shownWhole;
+
+    private TableReader(List<Document> documents) {
+        this.documents = documents;
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @param key the name of the table
+     * @param text the file
+     * @param documents the documents it may name as its source
+     * @throws TableFault at the first mistake
+     */
+    public static Table read(String key, String text, List<Document> documents) {
+        return new TableReader(documents).table(key, Csv.lines(text));
+    }
+
+    private Table table(String key, List<String> lines) {
+        Table table = null;
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.startsWith("#")) {
+                remark(line.substring(1).strip(), i + 1);
+            } else if (table == null && !line.isBlank()) {
+                table = new Table(key, head(i + 1), columns(Csv.cells(line, i + 1), i + 1));
+            } else if (!line.isBlank()) {
+                addRow(table, Csv.cells(line, i + 1), i + 1);
+            }
+        }
+        if (table == null) {
+            throw new TableFault(lines.size(), "the table has no line of column names", "Add one after the comment lines.");
+        }
+        return table;
+    }
+
+    private void remark(String remark, int line) {
+        int colon = remark.indexOf(':');
+        String name = colon < 0 ? remark : remark.substring(0, colon);
+        String value = colon < 0 ? "" : remark.substring(colon + 1).strip();
+        switch (name) {
+            case "title" -> title = value;
+            case "source" -> document = document(value, line);
+            case "locus" -> locus = value;
+            case "standing" -> standing = standing(value, line);
+            case "shown" -> shownWhole = value.equals("whole");
+            case "note" -> notes.add(value);
+            default -> throw new TableFault(
+                    line, "no remark is called \u201c" + name + "\u201d", "Use title, source, locus, standing, shown or note.");
+        }
+    }
+
+    private Document document(String documentKey, int line) {
+        for (Document each : documents) {
+            if (each.key().equals(documentKey)) {
+                return each;
+            }
+        }
+        throw new TableFault(line, "no document has the key \u201c" + documentKey + "\u201d", "Add it to content/sources.csv.");
+    }
+
+    private static Standing standing(String name, int line) {
+        Standing standing = Standing.named(name);
+        if (standing == null) {
+            throw new TableFault(
+                    line,
+                    "no standing is called \u201c" + name + "\u201d",
+                    "Use published, common-practice, from-memory or computed.");
+        }
+        return standing;
+    }
+
+    private TableHead head(int line) {
+        if (title == null || document == null) {
+            throw new TableFault(
+                    line, "the table has no " + (title == null ? "title" : "source"), "Add a line such as # title: ... at the top.");
+        }
+        Source source = new Source(document, locus, standing == null ? document.standing() : standing);
+        return new TableHead(title, source, shownWhole, List.copyOf(notes));
+    }
+
+    private static List<Column> columns(List<String> names, int line) {
+        List<Column> columns = new ArrayList<>();
+        for (String name : names) {
+            int open = name.indexOf(" (");
+            if (open < 0) {
+                columns.add(new Column(name, null));
+            } else {
+                columns.add(new Column(name.substring(0, open), unit(name, name.substring(open + 2, name.length() - 1), line)));
+            }
+        }
+        return columns;
+    }
+
+    private static Unit unit(String name, String symbol, int line) {
+        QuantityText.Reading reading = QuantityText.read("1 " + symbol, null);
+        if (reading.quantity() == null) {
+            throw new TableFault(
+                    line, "the unit of column \u201c" + name + "\u201d is not known", "Write the unit in brackets after the name.");
+        }
+        return reading.quantity().unit();
+    }
+
+    private static void addRow(Table table, List<String> cells, int line) {
+        int wanted = table.columns().size();
+        if (cells.size() != wanted) {
+            throw new TableFault(
+                    line, "the row has " + cells.size() + " cells but there are " + wanted + " columns", "Check the commas.");
+        }
+        table.add(cells, line);
+    }
+}

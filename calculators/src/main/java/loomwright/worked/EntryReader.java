@@ -1,0 +1,100 @@
+package loomwright.worked;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+
+/** Reads what was typed into the fields of a calculator; every fault is collected. */
+final class EntryReader {
+    private final Entries entries = new Entries();
+    private final List<EntryFault> faults = new ArrayList<>();
+
+    Entries entries() {
+        return entries;
+    }
+
+    List<EntryFault> faults() {
+        return faults;
+    }
+
+    void read(Description description, Map<String, String> typed) {
+        for (Field field : description.fields()) {
+            String text = typed.get(field.key());
+            boolean empty = text == null || text.isBlank();
+            String taken = empty ? field.usual() : text;
+            if (taken == null) {
+                fault(field, "is empty: enter " + wanted(field));
+            } else if (field instanceof ChoiceField choice) {
+                readChoice(choice, taken.strip());
+            } else if (field instanceof QuantityField quantity && !taken.isEmpty()) {
+                readQuantity(quantity, taken);
+            }
+        }
+    }
+
+    private void readChoice(ChoiceField field, String text) {
+        Option option = field.option(text);
+        if (option == null) {
+            fault(field, "has no choice \u201c" + shortened(text) + "\u201d: choose one of " + listed(field));
+        } else {
+            entries.put(field.key(), option);
+        }
+    }
+
+    private void readQuantity(QuantityField field, String text) {
+        QuantityText.Reading reading = QuantityText.read(text, field.units().get(0));
+        if (reading.quantity() == null) {
+            fault(field, reading.fault() + ". Enter " + wanted(field));
+            return;
+        }
+        Quantity quantity = reading.quantity();
+        if (!isOffered(field, quantity.unit())) {
+            fault(field, "cannot be in " + quantity.unit().symbol() + ". Enter " + wanted(field));
+        } else if (!field.holds(quantity)) {
+            fault(field, "must be between " + limits(field, quantity.unit()) + ", but is " + quantity.text());
+        } else {
+            entries.put(field.key(), quantity);
+        }
+    }
+
+    /** Any unit of the right kind is taken, offered or not, so that a label can be copied as it stands. */
+    private static boolean isOffered(QuantityField field, Unit unit) {
+        return unit.dimension().equals(field.units().get(0).dimension());
+    }
+
+    private static String limits(QuantityField field, Unit unit) {
+        Quantity least = field.least();
+        Quantity greatest = field.greatest();
+        String own = least.text() + " and " + greatest.text();
+        if (unit == least.unit()) {
+            return own;
+        }
+        return own + " (" + least.in(unit).text(3) + " and " + greatest.in(unit).text(3) + ")";
+    }
+
+    private static String wanted(Field field) {
+        if (field instanceof QuantityField quantity) {
+            return "a number between " + limits(quantity, quantity.least().unit());
+        }
+        return "one of " + listed((ChoiceField) field);
+    }
+
+    private static String listed(ChoiceField field) {
+        StringBuilder text = new StringBuilder();
+        for (Option option : field.options()) {
+            text.append(text.length() == 0 ? "" : ", ").append(option.key());
+        }
+        return text.toString();
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 40 ? text : text.substring(0, 40) + "\u2026";
+    }
+
+    private void fault(Field field, String message) {
+        faults.add(new EntryFault(field.key(), field.label() + " " + message));
+    }
+}

@@ -1,0 +1,24 @@
+package loomwright.worked;
+
+import java.util.List;
+
+/** A finished working. */
+public record Working(
+        Description description,
+        Entries entries,
+        List<Step> steps,
+        List<Result> results,
+        List<Finding> findings,
+        List<Slip> slips,
+        List<NextQuestion> nextQuestions) {
+
+    /** The result of that key, or null. */
+    public Result result(String key) {
+        for (Result result : results) {
+            if (result.output().key().equals(key)) {
+                return result;
+            }
+        }
+        return null;
+    }
+}
