@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -56,7 +58,7 @@ final class EmbedTables {
             text.append("    public static Table ").append(javaName(key)).append("() {\n        return ").append(holder)
                     .append(".TABLE;\n    }\n\n    private static final class ").append(holder)
                     .append(" {\n        static final Table TABLE = TableReader.read(\"").append(key).append("\", ")
-                    .append(quoted(table)).append(", List.of(").append(documentOf(table, documents)).append("));\n    }\n\n");
+                    .append(quoted(table)).append(", List.of(").append(documentsOf(table, documents)).append("));\n    }\n\n");
         }
         return text.append("}\n").toString();
     }
@@ -74,14 +76,17 @@ final class EmbedTables {
         return String.join("\n", kept) + "\n";
     }
 
-    private static String documentOf(String table, Map<String, String> documents) {
+    /** The documents a table names: in its head, or as a whole cell of a row. */
+    private static String documentsOf(String table, Map<String, String> documents) {
+        Set<String> named = new TreeSet<>();
         for (String line : table.split("\n")) {
-            if (line.startsWith("# source:")) {
-                String key = line.substring("# source:".length()).strip();
-                return documents.containsKey(key) ? "Documents." + javaName(key) + "()" : "";
+            for (String cell : line.replace("# source:", "").split(",")) {
+                if (documents.containsKey(cell.strip())) {
+                    named.add("Documents." + javaName(cell.strip()) + "()");
+                }
             }
         }
-        return "";
+        return String.join(", ", named);
     }
 
     private static StringBuilder opening(String what, String name) {

@@ -3,6 +3,8 @@ package loomwright.table;
 import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.source.Standing;
 
@@ -44,7 +46,16 @@ public final class Row {
      * @throws TableFault if the cell holds none
      */
     public Quantity quantity(String column) {
-        QuantityText.Reading reading = QuantityText.read(text(column), table.column(column).unit());
+        return quantity(column, table.column(column).unit());
+    }
+
+    /**
+     * The figure in a cell of a column whose unit differs from row to row.
+     *
+     * @throws TableFault if the cell holds none
+     */
+    public Quantity quantity(String column, Unit unit) {
+        QuantityText.Reading reading = QuantityText.read(text(column), unit);
         if (reading.quantity() == null) {
             throw new TableFault(
                     line, "column " + column + " " + reading.fault() + ": \u201c" + text(column) + "\u201d", "Write one number.");
@@ -61,9 +72,18 @@ public final class Row {
     /** Where this row comes from, down to the row. */
     public Source source() {
         Source whole = table.source();
-        String locus = has("locus") ? text("locus") : whole.locus();
-        Standing own = Standing.named(text("standing"));
-        String place = locus.isEmpty() ? name() : locus + ", " + name();
-        return new Source(whole.document(), place, own == null ? whole.standing() : own);
+        Document own = table.document(text("source"));
+        Standing stated = Standing.named(text("standing"));
+        Standing standing = own == null ? whole.standing() : own.standing();
+        String locus = has("locus") || own != null ? text("locus") : whole.locus();
+        return new Source(own == null ? whole.document() : own, place(locus), stated == null ? standing : stated);
+    }
+
+    /** A row of figures is called by its first figure; a row that opens with a mere key is not. */
+    private String place(String locus) {
+        if (table.columns().get(0).unit() == null) {
+            return locus;
+        }
+        return locus.isEmpty() ? name() : locus + ", " + name();
     }
 }

@@ -3,6 +3,7 @@ package loomwright.table;
 import java.util.ArrayList;
 import java.util.List;
 import loomwright.quantity.Quantity;
+import loomwright.source.Document;
 import loomwright.source.Source;
 
 /** A published table with its source. */
@@ -84,6 +85,16 @@ public final class Table {
     public Column column(String columnKey) {
         int at = indexOf(columnKey);
         return at < 0 ? null : columns.get(at);
+    }
+
+    /** The document a row may name as its own source, or null. */
+    Document document(String documentKey) {
+        for (Document document : head.documents()) {
+            if (document.key().equals(documentKey)) {
+                return document;
+            }
+        }
+        return null;
     }
 
     int indexOf(String columnKey) {

@@ -94,7 +94,7 @@ public final class TableReader {
                     line, "the table has no " + (title == null ? "title" : "source"), "Add a line such as # title: ... at the top.");
         }
         Source source = new Source(document, locus, standing == null ? document.standing() : standing);
-        return new TableHead(title, source, shownWhole, List.copyOf(notes));
+        return new TableHead(title, source, shownWhole, List.copyOf(notes), documents);
     }
 
     private static List<Column> columns(List<String> names, int line) {
@@ -119,11 +119,15 @@ public final class TableReader {
         return reading.quantity().unit();
     }
 
-    private static void addRow(Table table, List<String> cells, int line) {
+    private void addRow(Table table, List<String> cells, int line) {
         int wanted = table.columns().size();
         if (cells.size() != wanted) {
             throw new TableFault(
                     line, "the row has " + cells.size() + " cells but there are " + wanted + " columns", "Check the commas.");
+        }
+        int source = table.indexOf("source");
+        if (source >= 0 && !cells.get(source).isEmpty()) {
+            document(cells.get(source), line);
         }
         table.add(cells, line);
     }

@@ -1,0 +1,27 @@
+package loomwright.catalogue;
+
+import java.util.List;
+import loomwright.conductor.ConductorResistance;
+import loomwright.conductor.VoltageDrop;
+import loomwright.worked.Calculator;
+
+/** Every calculator, in the order of the job. */
+public final class Catalogue {
+    private static final List<Calculator> ALL = List.of(new ConductorResistance(), new VoltageDrop());
+
+    private Catalogue() {}
+
+    public static List<Calculator> all() {
+        return ALL;
+    }
+
+    /** The calculator of that key, or null. */
+    public static Calculator find(String key) {
+        for (Calculator calculator : ALL) {
+            if (calculator.description().key().equals(key)) {
+                return calculator;
+            }
+        }
+        return null;
+    }
+}

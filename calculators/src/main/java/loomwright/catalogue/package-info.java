@@ -1,0 +1,2 @@
+/** The list of all calculators. */
+package loomwright.catalogue;

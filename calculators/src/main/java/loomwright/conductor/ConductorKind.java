@@ -1,0 +1,87 @@
+package loomwright.conductor;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.PublishedTables;
+import loomwright.table.Table;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Option;
+
+/** The kinds of conductor whose resistance is published, each with its table and the temperature the table is for. */
+enum ConductorKind {
+    ISO_6722_1("iso-6722-1", "Road-vehicle cable, ISO 6722-1", "resistance", 20, Units.SQUARE_MILLIMETRE.symbol()),
+    IEC_60228_CLASS_5("iec-60228-class-5", "Flexible cable, IEC 60228 class 5", "class-5", 20, Units.SQUARE_MILLIMETRE.symbol()),
+    IEC_60228_CLASS_2("iec-60228-class-2", "Stranded cable, IEC 60228 class 2", "class-2", 20, Units.SQUARE_MILLIMETRE.symbol()),
+    SOLID_COPPER("solid-copper", "Solid copper wire by AWG, NBS Handbook 100", "resistance", 20, Units.AWG.symbol()),
+    NEC_STRANDED("nec-stranded", "Stranded copper by AWG, NEC chapter 9 table 8 (75 °C)", "resistance", 75, Units.AWG.symbol()),
+    SAE_BY_AREA("sae-by-area", "SAE gauge cable, by its copper area", "sae-cross-section", 20, "SAE gauge numbers"),
+    COPPER_BY_AREA("copper-by-area", "Any copper, by its true area", "", 20, Units.SQUARE_MILLIMETRE.symbol());
+
+    private final Option option;
+    private final String column;
+    private final double tableTemperature;
+    private final String sizesIn;
+
+    ConductorKind(String key, String label, String column, double tableTemperature, String sizesIn) {
+        this.option = new Option(key, label);
+        this.column = column;
+        this.tableTemperature = tableTemperature;
+        this.sizesIn = sizesIn;
+    }
+
+    /** The field that asks for the kind. */
+    static ChoiceField field() {
+        Option[] options = new Option[values().length];
+        for (ConductorKind kind : values()) {
+            options[kind.ordinal()] = kind.option;
+        }
+        return ChoiceField.of(
+                "conductor",
+                "Kind of conductor",
+                "Look at the print on the cable: it names a standard. The kind decides which table the resistance comes from.",
+                options);
+    }
+
+    static ConductorKind of(Option chosen) {
+        for (ConductorKind kind : values()) {
+            if (kind.option.equals(chosen)) {
+                return kind;
+            }
+        }
+        throw new IllegalArgumentException("no conductor kind " + chosen.key());
+    }
+
+    String label() {
+        return option.label();
+    }
+
+    /** The table, or null if the resistance is worked out from the area alone. */
+    Table table() {
+        return switch (this) {
+            case ISO_6722_1 -> PublishedTables.iso67221();
+            case IEC_60228_CLASS_2, IEC_60228_CLASS_5 -> PublishedTables.iec60228();
+            case SOLID_COPPER -> PublishedTables.awgCopper20c();
+            case NEC_STRANDED -> PublishedTables.necCh9Table8();
+            case SAE_BY_AREA -> PublishedTables.saeGaugeArea();
+            case COPPER_BY_AREA -> null;
+        };
+    }
+
+    String column() {
+        return column;
+    }
+
+    /** Whether the table gives an area, from which the resistance is then worked out. */
+    boolean givesArea() {
+        return this == SAE_BY_AREA;
+    }
+
+    Quantity tableTemperature() {
+        return Quantity.of(tableTemperature, Units.CELSIUS);
+    }
+
+    /** How the table names its sizes. */
+    String sizesIn() {
+        return sizesIn;
+    }
+}
