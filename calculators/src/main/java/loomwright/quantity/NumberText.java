@@ -59,12 +59,12 @@ public final class NumberText {
     }
 
     /**
-     * The number as a working shows it: a short decimal as it stands (up to six significant digits), a long one to four significant
+     * The number as a working shows it: a short decimal as it stands (up to five significant digits), a long one to four significant
      * digits.
      */
     public static String shown(double value) {
-        String six = significant(value, 6);
-        return isSame(value, six) ? six : significant(value, 4);
+        String five = significant(value, 5);
+        return isSame(value, five) ? five : significant(value, 4);
     }
 
     private static boolean isSame(double value, String text) {
