@@ -29,4 +29,9 @@ public record Symbol(String letter, String subscript, String meaning, Dimension 
     public String text() {
         return subscript.isEmpty() ? letter : letter + "_" + subscript;
     }
+
+    /** The letter and its subscript in MathML Core, as a whole formula of its own. */
+    public String mathMl() {
+        return "<math>" + MathMl.symbol(this) + "</math>";
+    }
 }

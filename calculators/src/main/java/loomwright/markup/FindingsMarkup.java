@@ -1,0 +1,27 @@
+package loomwright.markup;
+
+import java.util.Locale;
+import loomwright.worked.Finding;
+import loomwright.worked.Working;
+
+/** The checks of a working. */
+final class FindingsMarkup {
+    private FindingsMarkup() {}
+
+    static String of(Links links, Working working) {
+        if (working.findings().isEmpty()) {
+            return "";
+        }
+        Html html = new Html().tag("<div class=\"findings\"><h4>Checks</h4><ul>");
+        for (Finding finding : working.findings()) {
+            html.tag("<li class=\"finding\"").attribute("data-verdict", finding.verdict().name().toLowerCase(Locale.ROOT));
+            html.tag("><p><strong class=\"verdict\">").text(Words.sentence(finding.verdict().words())).tag("</strong> ");
+            html.text(Words.sentence(finding.words())).tag("</p>");
+            if (!finding.remedy().isEmpty()) {
+                html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
+            }
+            html.tag(SourceMarkup.paragraph(links, finding.source())).tag("</li>");
+        }
+        return html.tag("</ul></div>").toString();
+    }
+}

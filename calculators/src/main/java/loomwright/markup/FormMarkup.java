@@ -1,0 +1,36 @@
+package loomwright.markup;
+
+import java.util.List;
+import java.util.Map;
+import loomwright.worked.Description;
+import loomwright.worked.EntryFault;
+import loomwright.worked.Field;
+
+/** The form that takes the reader's own figures. */
+public final class FormMarkup {
+    private FormMarkup() {}
+
+    /** The form, filled with {@code entries}. */
+    public static String of(Place place, Description description, Map<String, String> entries) {
+        Html html = new Html().tag("<form class=\"try\" novalidate").attribute("aria-labelledby", place.id("try")).tag("><h4");
+        html.attribute("id", place.id("try")).tag(">Put in your own figures</h4><div class=\"summary\"");
+        html.attribute("id", place.id("summary")).tag(" tabindex=\"-1\" hidden></div>");
+        for (Field field : description.fields()) {
+            html.tag(FieldMarkup.of(place, field, Entered.text(field, entries)));
+        }
+        html.tag("<p class=\"actions\"><button type=\"reset\" class=\"quiet\">Back to the printed example</button></p>");
+        html.tag("<p class=\"unseen\" role=\"status\"").attribute("id", place.id("status")).tag("></p>");
+        return html.tag("</form>").toString();
+    }
+
+    /** The inside of the summary of what needs another look: a link to each field. */
+    public static String summary(Place place, List<EntryFault> faults) {
+        Html html = new Html().tag("<p><strong>");
+        html.tag(faults.size() == 1 ? "One entry needs another look" : faults.size() + " entries need another look");
+        html.tag("</strong></p><ul>");
+        for (EntryFault fault : faults) {
+            html.tag("<li><a").attribute("href", "#" + place.id(fault.fieldKey())).tag(">").text(fault.message()).tag("</a></li>");
+        }
+        return html.tag("</ul>").toString();
+    }
+}

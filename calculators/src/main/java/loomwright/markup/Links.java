@@ -1,0 +1,23 @@
+package loomwright.markup;
+
+import java.util.Map;
+import loomwright.source.Source;
+
+/**
+ * Addresses of other pages of the site.
+ *
+ * @param root what leads from the page to the root of the site: an empty text, or {@code ../}
+ */
+public record Links(String root) {
+
+    /** The place on the page of sources that describes the document of {@code source}. */
+    public String source(Source source) {
+        return root + "numbers.html#source-" + source.document().key();
+    }
+
+    /** The page of a calculator, with its fields filled. */
+    public String calculator(String key, Map<String, String> carried) {
+        String page = root + "calculators/" + key + ".html";
+        return carried.isEmpty() ? page : page + "#" + Fragment.write(carried);
+    }
+}

@@ -1,0 +1,27 @@
+package loomwright.markup;
+
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+
+/**
+ * A typed quantity taken apart: {@code 4.2 m} is {@code 4.2} and metre.
+ *
+ * @param number the number as it was typed; the whole text if it cannot be taken apart
+ * @param unit the unit that was typed, or null if none was or it is not known
+ */
+public record TypedQuantity(String number, Unit unit) {
+    private static final String PARTS_OF_A_NUMBER = "0123456789+-\u2212.,/ \u00a0\u2009\u202f";
+
+    /** Takes a text apart. */
+    public static TypedQuantity of(String text) {
+        QuantityText.Reading reading = QuantityText.read(text, null);
+        if (reading.quantity() == null) {
+            return new TypedQuantity(text, null);
+        }
+        int end = 0;
+        while (end < text.length() && PARTS_OF_A_NUMBER.indexOf(text.charAt(end)) >= 0) {
+            end++;
+        }
+        return new TypedQuantity(text.substring(0, end).strip(), reading.quantity().unit());
+    }
+}

@@ -1,0 +1,98 @@
+package loomwright.markup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loomwright.worked.AnswerCheck;
+import loomwright.worked.Description;
+import loomwright.worked.EntryFault;
+import org.junit.jupiter.api.Test;
+
+class FormMarkupTest {
+    private static final String HOSTILE = "\"><script>alert(1)</script>'&";
+    private final Description description = Sample.CALCULATOR.description();
+
+    @Test
+    void putsTheNumberInTheBoxAndTheUnitInTheSelect() {
+        assertContains(
+                form("500 mA", "2/0 AWG"),
+                "<input id=\"bench-current\" name=\"current\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" spellcheck=\"false\""
+                        + " value=\"500\" aria-describedby=\"bench-current-help\"><select id=\"bench-current-unit\""
+                        + " aria-label=\"Unit of design current\"><option>A</option><option selected>mA</option></select>");
+        assertContains(
+                form("500 mA", "2/0 AWG"),
+                "name=\"size\" type=\"text\" inputmode=\"text\" autocomplete=\"off\" spellcheck=\"false\" value=\"2/0\"><select");
+    }
+
+    @Test
+    void offersAUnitThatWasTypedEvenIfItIsNotInTheList() {
+        assertContains(form("1 kA", "2.5"), "<option>A</option><option>mA</option><option selected>kA</option>");
+    }
+
+    @Test
+    void putsTheOnlyUnitIntoTheLabel() {
+        assertContains(form("8 A", "2.5"), "<label for=\"bench-temperature\">Temperature, in °C</label>");
+        assertContains(form("8 A", "2.5"), "value=\"20\"");
+    }
+
+    @Test
+    void leavesAnOptionalFieldEmpty() {
+        assertContains(form("8 A", "2.5"), "name=\"spare\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" spellcheck=\"false\" value=\"\"");
+    }
+
+    @Test
+    void escapesWhatAReaderTyped() {
+        String html = form(HOSTILE, HOSTILE)
+                + GivenMarkup.of(description, Sample.entries(HOSTILE, HOSTILE))
+                + FieldMarkup.error("bench-current", HOSTILE)
+                + FormMarkup.summary(Sample.PLACE, List.of(new EntryFault("current", HOSTILE)))
+                + AnswerMarkup.reply(AnswerCheck.of(Sample.working("8 A"), "drop", "1 " + HOSTILE));
+        assertFalse(html.contains("<script"), html);
+        assertContains(html, "value=\"&quot;&gt;&lt;script&gt;alert(1)&lt;/script&gt;&#39;&amp;\"");
+    }
+
+    @Test
+    void printsWhatIsGivenWithWhatIsTakenUnsaid() {
+        String given = GivenMarkup.of(description, Sample.entries("8 A", "2,5 mm2"));
+        assertContains(
+                given,
+                "<div data-input=\"size\" data-given=\"2,5 mm2\"><dt>Size</dt><dd><span class=\"value\">2.5\u00a0mm²</span></dd></div>");
+        assertContains(given, "data-given=\"20 °C\"");
+        assertContains(given, "<div data-input=\"counts\" data-given=\"one-way\"><dt>The length is</dt><dd>one way</dd></div>");
+        assertFalse(given.contains("spare"), given);
+    }
+
+    @Test
+    void namesEveryEntryThatNeedsAnotherLook() {
+        List<EntryFault> faults = List.of(new EntryFault("current", "Design current is empty"), new EntryFault("size", "Size is odd"));
+        assertEquals(
+                "<p><strong>2 entries need another look</strong></p><ul><li><a href=\"#bench-current\">Design current is empty</a></li>"
+                        + "<li><a href=\"#bench-size\">Size is odd</a></li></ul>",
+                FormMarkup.summary(Sample.PLACE, faults));
+    }
+
+    @Test
+    void asksForAnAnswerInAnyUnitOfItsKind() {
+        String form = AnswerMarkup.form(Sample.PLACE, description.output("drop"));
+        assertContains(form, "<label for=\"bench-answer\">Your answer for voltage drop</label>");
+        assertContains(form, "<option selected>V</option><option>mV</option>");
+    }
+
+    @Test
+    void repliesWithTheVerdictFirst() {
+        String agrees = AnswerMarkup.reply(AnswerCheck.of(Sample.working("8 A"), "drop", "400 mV"));
+        assertTrue(agrees.startsWith("<p data-verdict=\"agrees\"><strong>Your answer agrees.</strong> "), agrees);
+        String slip = AnswerMarkup.reply(AnswerCheck.of(Sample.working("8 A"), "drop", "0.8 V"));
+        assertTrue(slip.startsWith("<p data-verdict=\"differs\"><strong>This number comes from a known slip: Counted twice.</strong> "), slip);
+    }
+
+    private String form(String current, String size) {
+        return FormMarkup.of(Sample.PLACE, description, Sample.entries(current, size));
+    }
+
+    private static void assertContains(String html, String part) {
+        assertTrue(html.contains(part), () -> "not found: " + part + "\nin: " + html);
+    }
+}
