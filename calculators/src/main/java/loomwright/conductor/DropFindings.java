@@ -15,7 +15,7 @@ final class DropFindings {
     private DropFindings() {}
 
     static void add(WorkingBuilder working, Entries entries, Quantity drop, Quantity supply) {
-        against(working, row("abyc-main"), drop, supply, "Main feeders, navigation lights, pumps and electronics");
+        against(working, row("abyc-main"), drop, supply, "Main feeders, navigation lights, bilge blowers and electronics");
         against(working, row("abyc-other"), drop, supply, "Lighting and other circuits that are not critical");
         if (DropMethod.of(entries.option("method")) == DropMethod.RESISTIVITY_0_0164) {
             working.finding(new Finding(
