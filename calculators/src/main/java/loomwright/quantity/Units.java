@@ -68,6 +68,18 @@ public final class Units {
     public static final Unit NEWTON = unit("N", "newtons", Dimension.FORCE, 1);
     public static final Unit POUND_FORCE = unit("lbf", "pounds-force", Dimension.FORCE, POUND_FORCE_BASE);
 
+    public static final Unit AMPERE_SQUARED_SECOND =
+            unit("A²s", "ampere squared seconds", Dimension.CURRENT.times(Dimension.CHARGE), 1);
+    /** Unit of the constant of the adiabatic equation. */
+    public static final Unit AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE = unit(
+            "A·√s/mm²",
+            "ampere root seconds per square millimetre",
+            Dimension.CURRENT.times(Dimension.TIME.toTheHalves(1)).per(Dimension.AREA),
+            1 / SQUARE_MILLIMETRE_BASE);
+    public static final Unit AMPERE_ROOT_SECOND =
+            unit("A·√s", "ampere root seconds", Dimension.CURRENT.times(Dimension.TIME.toTheHalves(1)), 1);
+    public static final Unit WATT_PER_SQUARE_METRE = unit("W/m²", "watts per square metre", Dimension.POWER.per(Dimension.AREA), 1);
+
     public static final Unit PERCENT = unit("%", "per cent", Dimension.NUMBER, 0.01);
     public static final Unit ONE = unit("", "", Dimension.NUMBER, 1);
 
