@@ -66,8 +66,12 @@ final class StepsMarkup {
             html.tag("<li><" + element + " class=\"value\">").text(candidate.name()).tag("</" + element + "> ");
             html.text(candidate.reason()).tag("</li>");
         }
-        html.tag("</ul><p class=\"gives\">Taken: ");
-        strong(step.result());
+        if (step.result() == null) {
+            html.tag("</ul><p class=\"gives\">None of these fits.</p>");
+        } else {
+            html.tag("</ul><p class=\"gives\">Taken: ");
+            strong(step.result());
+        }
         source(step.source());
     }
 

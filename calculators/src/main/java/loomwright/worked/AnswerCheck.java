@@ -24,52 +24,55 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
         UNREADABLE
     }
 
-    /** Compares the answer {@code typed} with the result {@code outputKey} of {@code working}. */
+    /** Compares the answer {@code typed} with the result {@code outputKey} of {@code working}, which may have none. */
     public static AnswerCheck of(Working working, String outputKey, String typed) {
-        Result result = working.result(outputKey);
-        String label = result.output().label();
-        QuantityText.Reading reading = QuantityText.read(typed, result.output().unit());
+        Output asked = working.description().output(outputKey);
+        QuantityText.Reading reading = QuantityText.read(typed, asked.unit());
         if (typed.isBlank()) {
-            return unreadable("Your answer is empty: enter a number in " + result.output().unit().symbol() + ".");
+            return unreadable("Your answer is empty: enter a number in " + asked.unit().symbol() + ".");
         }
         if (reading.quantity() == null) {
             return unreadable("Your answer " + reading.fault() + ".");
         }
         Quantity answer = reading.quantity();
-        if (!answer.dimension().equals(result.quantity().dimension())) {
-            return unreadable("Your answer is in " + answer.unit().spoken() + ", but " + label + " is in "
-                    + result.output().unit().spoken() + ".");
+        if (!answer.dimension().equals(asked.unit().dimension())) {
+            return unreadable("Your answer is in " + answer.unit().spoken() + ", but " + asked.label() + " is in "
+                    + asked.unit().spoken() + ".");
         }
-        return compare(working, result, answer);
+        return compare(working, asked, answer);
     }
 
-    private static AnswerCheck compare(Working working, Result result, Quantity answer) {
-        double difference = difference(answer, result.quantity());
-        String ours = "The working gives " + result.quantity().text() + ".";
-        if (difference <= AGREES_WITHIN) {
-            return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours, null);
+    private static AnswerCheck compare(Working working, Output asked, Quantity answer) {
+        Result result = working.result(asked.key());
+        Quantity right = result == null ? null : result.quantity();
+        if (right != null && difference(answer, right) <= AGREES_WITHIN) {
+            return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours(right), null);
         }
-        Slip slip = nearestSlip(working, result, answer);
+        Slip slip = nearestSlip(working, asked, right, answer);
         if (slip != null) {
             return new AnswerCheck(
-                    Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words() + " " + ours, slip);
+                    Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words() + " " + ours(right), slip);
         }
-        String away = NumberText.significant(100 * difference, 2) + " % away from the working.";
-        if (difference <= CLOSE_WITHIN) {
+        if (right != null && difference(answer, right) <= CLOSE_WITHIN) {
+            String away = NumberText.significant(100 * difference(answer, right), 2) + " % away from the working.";
             return new AnswerCheck(
-                    Kind.CLOSE, "Close: your answer is " + away + " Rounding in the middle of a working does this. " + ours, null);
+                    Kind.CLOSE, "Close: your answer is " + away + " Rounding in the middle of a working does this. " + ours(right), null);
         }
         return new AnswerCheck(
                 Kind.DIFFERS,
-                "Your answer does not agree, and it is none of the slips we know: go through the steps one by one. " + ours,
+                "Your answer does not agree, and it is none of the slips we know: go through the steps one by one. " + ours(right),
                 null);
     }
 
-    private static Slip nearestSlip(Working working, Result result, Quantity answer) {
+    private static String ours(Quantity right) {
+        return right == null ? "The working ends without this figure: read its checks." : "The working gives " + right.text() + ".";
+    }
+
+    private static Slip nearestSlip(Working working, Output asked, Quantity right, Quantity answer) {
         Slip nearest = null;
         for (Slip slip : working.slips()) {
-            boolean sameOutput = slip.output().equals(result.output());
-            boolean tellsApart = difference(slip.value(), result.quantity()) > AGREES_WITHIN;
+            boolean sameOutput = slip.output().equals(asked);
+            boolean tellsApart = right == null || difference(slip.value(), right) > AGREES_WITHIN;
             if (sameOutput && tellsApart && difference(answer, slip.value()) <= AGREES_WITHIN) {
                 boolean nearer = nearest == null || difference(answer, slip.value()) < difference(answer, nearest.value());
                 nearest = nearer ? slip : nearest;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
-import loomwright.quantity.Unit;
 
 /** Reads what was typed into the fields of a calculator; every fault is collected. */
 final class EntryReader {
@@ -51,33 +50,24 @@ final class EntryReader {
             return;
         }
         Quantity quantity = reading.quantity();
-        if (!isOffered(field, quantity.unit())) {
+        // Any unit of the right kind is taken, offered or not, so that a label can be copied as it stands.
+        Limits limits = field.limits(quantity.unit());
+        if (limits == null) {
             fault(field, "cannot be in " + quantity.unit().symbol() + ". Enter " + wanted(field));
-        } else if (!field.holds(quantity)) {
-            fault(field, "must be between " + limits(field, quantity.unit()) + ", but is " + quantity.text());
+        } else if (!limits.hold(quantity)) {
+            fault(field, "must be between " + limits.text(quantity.unit()) + ", but is " + quantity.text());
         } else {
             entries.put(field.key(), quantity);
         }
     }
 
-    /** Any unit of the right kind is taken, offered or not, so that a label can be copied as it stands. */
-    private static boolean isOffered(QuantityField field, Unit unit) {
-        return unit.dimension().equals(field.units().get(0).dimension());
-    }
-
-    private static String limits(QuantityField field, Unit unit) {
-        Quantity least = field.least();
-        Quantity greatest = field.greatest();
-        String own = least.text() + " and " + greatest.text();
-        if (unit == least.unit()) {
-            return own;
-        }
-        return own + " (" + least.in(unit).text(3) + " and " + greatest.in(unit).text(3) + ")";
-    }
-
     private static String wanted(Field field) {
         if (field instanceof QuantityField quantity) {
-            return "a number between " + limits(quantity, quantity.least().unit());
+            StringBuilder text = new StringBuilder();
+            for (Limits limits : quantity.limits()) {
+                text.append(text.length() == 0 ? "a number between " : ", or between ").append(limits.text(limits.least().unit()));
+            }
+            return text.toString();
         }
         return "one of " + listed((ChoiceField) field);
     }

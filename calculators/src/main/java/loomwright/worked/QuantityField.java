@@ -1,30 +1,36 @@
 package loomwright.worked;
 
+import java.util.ArrayList;
 import java.util.List;
-import loomwright.quantity.Quantity;
 import loomwright.quantity.Unit;
 
 /**
  * A field that takes a number with a unit.
  *
  * @param units the units offered, the usual one first
- * @param least the smallest value taken, itself included
- * @param greatest the greatest value taken, itself included
+ * @param limits what it takes, one for each kind of quantity; the first is in the usual unit
  * @param usual see {@link Field#usual()}
  */
-public record QuantityField(String key, String label, String help, List<Unit> units, Quantity least, Quantity greatest, String usual)
-        implements Field {
+public record QuantityField(String key, String label, String help, List<Unit> units, List<Limits> limits, String usual) implements Field {
 
     /** A field that must be filled. The limits are in the first unit. */
     public static QuantityField of(String key, String label, String help, double least, double greatest, Unit... units) {
         List<Unit> offered = List.of(units);
-        return new QuantityField(
-                key, label, help, offered, Quantity.of(least, offered.get(0)), Quantity.of(greatest, offered.get(0)), null);
+        return new QuantityField(key, label, help, offered, List.of(Limits.of(least, greatest, offered.get(0))), null);
+    }
+
+    /** The same field, which also takes another kind of quantity, such as a diameter where an area is asked for. */
+    public QuantityField orElse(double least, double greatest, Unit... more) {
+        List<Unit> offered = new ArrayList<>(units);
+        offered.addAll(List.of(more));
+        List<Limits> all = new ArrayList<>(limits);
+        all.add(Limits.of(least, greatest, more[0]));
+        return new QuantityField(key, label, help, List.copyOf(offered), List.copyOf(all), usual);
     }
 
     /** The same field, taking {@code text} if nothing is entered. */
     public QuantityField usually(String text) {
-        return new QuantityField(key, label, help, units, least, greatest, text);
+        return new QuantityField(key, label, help, units, limits, text);
     }
 
     /** The same field, which may be left empty. */
@@ -32,12 +38,13 @@ public record QuantityField(String key, String label, String help, List<Unit> un
         return usually("");
     }
 
-    /** Whether the quantity lies within the limits. A hair of rounding at the limit is let through. */
-    boolean holds(Quantity quantity) {
-        double base = quantity.base();
-        double low = Math.min(least.base(), greatest.base());
-        double high = Math.max(least.base(), greatest.base());
-        double hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-        return base >= low - hair && base <= high + hair;
+    /** The limits for quantities in {@code unit}; null if the field takes no such kind. */
+    Limits limits(Unit unit) {
+        for (Limits some : limits) {
+            if (some.isFor(unit)) {
+                return some;
+            }
+        }
+        return null;
     }
 }

@@ -64,7 +64,7 @@ public final class WorkingBuilder {
         return result;
     }
 
-    /** Adds a step that chose one of a series of sizes. */
+    /** Adds a step that chose one of a series of sizes; {@code chosen} is null if none fits. */
     public Quantity choose(String words, List<Candidate> candidates, Quantity chosen, String why, Source source) {
         steps.add(new ChoiceStep(words, List.copyOf(candidates), chosen, why, source));
         return chosen;

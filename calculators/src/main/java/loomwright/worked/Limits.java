@@ -1,0 +1,39 @@
+package loomwright.worked;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Unit;
+
+/**
+ * The smallest and the greatest value a field takes, themselves included.
+ *
+ * @param least the smallest
+ * @param greatest the greatest, in the same unit
+ */
+public record Limits(Quantity least, Quantity greatest) {
+    static Limits of(double least, double greatest, Unit unit) {
+        return new Limits(Quantity.of(least, unit), Quantity.of(greatest, unit));
+    }
+
+    /** Whether a unit is of the kind these limits are for. */
+    boolean isFor(Unit unit) {
+        return unit.dimension().equals(least.dimension());
+    }
+
+    /** Whether the quantity lies within the limits. A hair of rounding at the limit is let through. */
+    boolean hold(Quantity quantity) {
+        double base = quantity.base();
+        double low = Math.min(least.base(), greatest.base());
+        double high = Math.max(least.base(), greatest.base());
+        double hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+        return base >= low - hair && base <= high + hair;
+    }
+
+    /** The limits in words, with those of {@code unit} behind if it is another. */
+    String text(Unit unit) {
+        String own = least.text() + " and " + greatest.text();
+        if (unit == least.unit()) {
+            return own;
+        }
+        return own + " (" + least.in(unit).text(3) + " and " + greatest.in(unit).text(3) + ")";
+    }
+}
