@@ -12,8 +12,8 @@ enum ConductorKind {
     ISO_6722_1("iso-6722-1", "Road-vehicle cable, ISO 6722-1", "resistance", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_5("iec-60228-class-5", "Flexible cable, IEC 60228 class 5", "class-5", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_2("iec-60228-class-2", "Stranded cable, IEC 60228 class 2", "class-2", 20, Units.SQUARE_MILLIMETRE.symbol()),
-    SOLID_COPPER("solid-copper", "Solid copper wire by AWG, NBS Handbook 100", "resistance", 20, Units.AWG.symbol()),
-    NEC_STRANDED("nec-stranded", "Stranded copper by AWG, NEC chapter 9 table 8 (75 °C)", "resistance", 75, Units.AWG.symbol()),
+    SOLID_COPPER("solid-copper", "Solid copper wire by AWG, NBS Handbook 100", "resistance-per-1000-ft", 20, Units.AWG.symbol()),
+    NEC_STRANDED("nec-stranded", "Stranded copper by AWG, NEC chapter 9 table 8 (75 °C)", "resistance-per-1000-ft", 75, Units.AWG.symbol()),
     SAE_BY_AREA("sae-by-area", "SAE gauge cable, by its copper area", "sae-cross-section", 20, "SAE gauge numbers"),
     COPPER_BY_AREA("copper-by-area", "Any copper, by its true area", "", 20, Units.SQUARE_MILLIMETRE.symbol());
 

@@ -59,9 +59,11 @@ final class ResistancePerMetre {
                     "Read the copper area of " + row.name().replace("AWG", "SAE") + " from the table",
                     Symbols.AREA, row, kind.column(), "An SAE gauge number stands for less copper than the same AWG number."));
         }
-        return working.lookUp(
-                "Read the resistance of one metre of " + row.name() + " from the table",
+        Quantity printed = working.lookUp(
+                "Read the resistance of " + row.name() + " from the table",
                 Symbols.PER_METRE_TABLE, row, kind.column(), "Thicker copper has less resistance in each metre.");
+        return working.convert(
+                "Turn it into milliohms per metre", printed, Units.MILLIOHM_PER_METRE, "The table is printed per 1000 feet.");
     }
 
     /** A figure of one temperature brought to another; no step if they are the same. */
