@@ -14,7 +14,8 @@ public final class AnswerMarkup {
     /** The form that asks for one result. */
     public static String form(Place place, Output asked) {
         String id = place.id("answer");
-        Html html = new Html().tag("<form class=\"check\" novalidate").attribute("aria-labelledby", place.id("check")).tag("><h4");
+        Html html = new Html().tag("<form class=\"check\" novalidate");
+        html.attribute("aria-labelledby", place.id("check") + " " + place.id("title")).tag("><h4");
         html.attribute("id", place.id("check")).tag(">Check your own answer</h4><div class=\"field\"><label");
         html.attribute("for", id).tag(">Your answer for ").text(Words.small(asked.label()));
         List<Unit> units = units(asked.unit());

@@ -12,7 +12,8 @@ public final class FormMarkup {
 
     /** The form, filled with {@code entries}. */
     public static String of(Place place, Description description, Map<String, String> entries) {
-        Html html = new Html().tag("<form class=\"try\" novalidate").attribute("aria-labelledby", place.id("try")).tag("><h4");
+        Html html = new Html().tag("<form class=\"try\" novalidate");
+        html.attribute("aria-labelledby", place.id("try") + " " + place.id("title")).tag("><h4");
         html.attribute("id", place.id("try")).tag(">Put in your own figures</h4><div class=\"summary\"");
         html.attribute("id", place.id("summary")).tag(" tabindex=\"-1\" hidden></div>");
         for (Field field : description.fields()) {

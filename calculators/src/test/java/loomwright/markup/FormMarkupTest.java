@@ -27,6 +27,13 @@ class FormMarkupTest {
     }
 
     @Test
+    void namesEachFormAfterItsExampleSoThatNoTwoInAPageSoundAlike() {
+        assertContains(form("8 A", "2.5"), "<form class=\"try\" novalidate aria-labelledby=\"bench-try bench-title\">");
+        String answer = AnswerMarkup.form(Sample.PLACE, description.output("drop"));
+        assertContains(answer, "<form class=\"check\" novalidate aria-labelledby=\"bench-check bench-title\">");
+    }
+
+    @Test
     void offersAUnitThatWasTypedEvenIfItIsNotInTheList() {
         assertContains(form("1 kA", "2.5"), "<option>A</option><option>mA</option><option selected>kA</option>");
     }
