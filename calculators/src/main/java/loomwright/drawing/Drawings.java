@@ -1,0 +1,49 @@
+package loomwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import loomwright.picture.Picture;
+
+/** Every drawing that a lesson can name. */
+public final class Drawings {
+    private static final List<Drawing> ALL = List.of(new SupplyWindow());
+
+    private Drawings() {}
+
+    public static List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (Drawing drawing : ALL) {
+            names.add(drawing.name());
+        }
+        return names;
+    }
+
+    public static boolean has(String name) {
+        return find(name) != null;
+    }
+
+    /**
+     * Draws a drawing. Its title and description are the drawing's own; a lesson puts its words over them with {@link Picture#named}.
+     *
+     * @param values what the lesson gives, text by name
+     * @throws IllegalArgumentException if there is no such drawing, or a value is unknown, missing or will not do; the message is a
+     *     sentence for the author
+     */
+    public static Picture draw(String name, Map<String, String> values) {
+        Drawing drawing = find(name);
+        if (drawing == null) {
+            throw new IllegalArgumentException("There is no drawing called \u201c" + name + "\u201d.");
+        }
+        return drawing.draw(new Given(drawing, values));
+    }
+
+    private static Drawing find(String name) {
+        for (Drawing drawing : ALL) {
+            if (drawing.name().equals(name)) {
+                return drawing;
+            }
+        }
+        return null;
+    }
+}
