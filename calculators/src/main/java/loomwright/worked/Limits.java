@@ -10,6 +10,8 @@ import loomwright.quantity.Unit;
  * @param greatest the greatest, in the same unit
  */
 public record Limits(Quantity least, Quantity greatest) {
+    private static final double HAIR = 1e-9;
+
     static Limits of(double least, double greatest, Unit unit) {
         return new Limits(Quantity.of(least, unit), Quantity.of(greatest, unit));
     }
@@ -20,12 +22,11 @@ public record Limits(Quantity least, Quantity greatest) {
     }
 
     /** Whether the quantity lies within the limits. A hair of rounding at the limit is let through. */
-    boolean hold(Quantity quantity) {
+    public boolean hold(Quantity quantity) {
         double base = quantity.base();
         double low = Math.min(least.base(), greatest.base());
         double high = Math.max(least.base(), greatest.base());
-        double hair = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
-        return base >= low - hair && base <= high + hair;
+        return base >= low - HAIR * Math.abs(low) && base <= high + HAIR * Math.abs(high);
     }
 
     /** The limits in words, with those of {@code unit} behind if it is another. */
