@@ -58,7 +58,7 @@ final class ResultsMarkup {
         String id = place.id("results");
         html.tag("<div class=\"results\"><h4").attribute("id", id).tag(">Result</h4><table");
         html.attribute("aria-labelledby", id + " " + place.id("title"));
-        html.tag("><thead><tr><th scope=\"col\">Result</th>").tag(heads).tag("</tr></thead><tbody>");
+        html.tag("><thead><tr><th scope=\"col\">Quantity</th>").tag(heads).tag("</tr></thead><tbody>");
     }
 
     private void row(Result result) {
