@@ -3,12 +3,13 @@ package loomwright.catalogue;
 import java.util.List;
 import loomwright.conductor.ConductorResistance;
 import loomwright.conductor.VoltageDrop;
+import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
 import loomwright.worked.Calculator;
 
 /** Every calculator, in the order of the job. */
 public final class Catalogue {
-    private static final List<Calculator> ALL = List.of(new OhmAndPower(), new ConductorResistance(), new VoltageDrop());
+    private static final List<Calculator> ALL = List.of(new OhmAndPower(), new DeviceCurrent(), new ConductorResistance(), new VoltageDrop());
 
     private Catalogue() {}
 

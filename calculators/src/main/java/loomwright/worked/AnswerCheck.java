@@ -45,10 +45,10 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
     private static AnswerCheck compare(Working working, Output asked, Quantity answer) {
         Result result = working.result(asked.key());
         Quantity right = result == null ? null : result.quantity();
-        if (right != null && difference(answer, right) <= AGREES_WITHIN) {
+        if (right != null && agrees(answer, right)) {
             return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours(right), null);
         }
-        Slip slip = nearestSlip(working, asked, right, answer);
+        Slip slip = nearestSlip(working, asked, answer);
         if (slip != null) {
             return new AnswerCheck(
                     Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words() + " " + ours(right), slip);
@@ -68,17 +68,21 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
         return right == null ? "The working ends without this figure: read its checks." : "The working gives " + right.text() + ".";
     }
 
-    private static Slip nearestSlip(Working working, Output asked, Quantity right, Quantity answer) {
+    private static Slip nearestSlip(Working working, Output asked, Quantity answer) {
         Slip nearest = null;
         for (Slip slip : working.slips()) {
             boolean sameOutput = slip.output().equals(asked);
-            boolean tellsApart = right == null || difference(slip.value(), right) > AGREES_WITHIN;
-            if (sameOutput && tellsApart && difference(answer, slip.value()) <= AGREES_WITHIN) {
+            if (sameOutput && agrees(answer, slip.value())) {
                 boolean nearer = nearest == null || difference(answer, slip.value()) < difference(answer, nearest.value());
                 nearest = nearer ? slip : nearest;
             }
         }
         return nearest;
+    }
+
+    /** Whether a number is the right one, but for rounding. */
+    static boolean agrees(Quantity answer, Quantity right) {
+        return difference(answer, right) <= AGREES_WITHIN;
     }
 
     /** The difference as a share of what it is held against. */

@@ -3,6 +3,7 @@ package loomwright.load;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import loomwright.formula.Formula;
 import loomwright.formula.Symbol;
@@ -53,6 +54,6 @@ class OhmAndPowerLawsTest {
     }
 
     private static String typed(String key, Map<String, Double> truth) {
-        return key + "=" + String.format(java.util.Locale.ROOT, "%.9f", truth.get(key));
+        return key + "=" + String.format(Locale.ROOT, "%.9f", truth.get(key));
     }
 }

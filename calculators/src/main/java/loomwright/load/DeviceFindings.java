@@ -1,0 +1,89 @@
+package loomwright.load;
+
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.source.Source;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.Finding;
+import loomwright.worked.Verdict;
+import loomwright.worked.WorkingBuilder;
+
+/** What to take from the current of a device. */
+final class DeviceFindings {
+    private static final Row PLANNING = PublishedTables.dcDcEfficiency().find("case", "vehicle-usb-outlet");
+
+    private DeviceFindings() {}
+
+    static void add(WorkingBuilder working, Device device, Values values) {
+        addDesignCurrent(working, device, values);
+        addEfficiency(working, device);
+        addWindow(working, device);
+    }
+
+    private static void addDesignCurrent(WorkingBuilder working, Device device, Values values) {
+        Quantity usual = values.of(DeviceSymbols.CURRENT);
+        Quantity largest = values.of(DeviceSymbols.LARGEST_CURRENT);
+        boolean atLowest = values.of(DeviceSymbols.CURRENT_AT_LOWEST).base() == largest.base();
+        Quantity voltage = atLowest ? device.lowest() : device.highest();
+        if (largest.base() <= usual.base() * 1.001) {
+            working.finding(new Finding(
+                    Verdict.PASSED,
+                    "The design current is " + largest.text() + ": from " + device.lowest().text() + " to " + device.highest().text()
+                            + " this load never draws more.",
+                    largest, null, Source.commonPractice(), ""));
+        } else {
+            working.finding(new Finding(
+                    Verdict.CAUTION,
+                    "The design current is " + largest.text() + ", drawn at " + voltage.text() + ", not the " + usual.text() + " at "
+                            + device.supply().text() + ".",
+                    largest, null, Source.commonPractice(), "Choose cable and fuse-link for the design current."));
+        }
+    }
+
+    private static void addEfficiency(WorkingBuilder working, Device device) {
+        Quantity low = PLANNING.quantity("efficiency");
+        Quantity high = PLANNING.quantity("efficiency-to");
+        Quantity entered = device.efficiency();
+        String planning = "Converters of vehicle USB outlets are planned with " + low.text() + " to " + high.text() + ". ";
+        boolean changesVoltage = device.voltage() != null
+                && (device.voltage().base() < device.lowest().base() || device.voltage().base() > device.highest().base());
+        if (!device.hasConverter()) {
+            if (changesVoltage) {
+                working.finding(new Finding(
+                        Verdict.CAUTION,
+                        planning + "This load is at " + device.voltage().text() + ", so there is a converter, and none passes on " + entered.text()
+                                + ".",
+                        entered, high, PLANNING.source(), "Enter the efficiency of the converter."));
+            }
+        } else if (entered.base() > high.base() * (1 + 1e-9)) {
+            working.finding(new Finding(
+                    Verdict.CAUTION, planning + "You entered " + entered.text() + ".", entered, high, PLANNING.source(),
+                    "Keep it only if the converter's data sheet gives it at this load."));
+        } else {
+            boolean within = entered.base() >= low.base() * (1 - 1e-9);
+            working.finding(new Finding(
+                    Verdict.PASSED, planning + "You entered " + entered.text() + (within ? "." : ", which gives a larger current."), entered,
+                    within ? high : low, PLANNING.source(), ""));
+        }
+    }
+
+    /** A 12 V system with a window narrower than usual hides the worst current. */
+    private static void addWindow(WorkingBuilder working, Device device) {
+        boolean twelve = SupplyWindow.holds(device.supply());
+        boolean narrowLow = device.lowest().base() > SupplyWindow.LOWEST.base();
+        boolean narrowHigh = device.highest().base() < SupplyWindow.HIGHEST.base();
+        boolean matters = device.kind() == LoadKind.CONSTANT_POWER && narrowLow || device.kind() == LoadKind.RESISTIVE && narrowHigh;
+        if (twelve && matters) {
+            Quantity end = device.kind() == LoadKind.CONSTANT_POWER ? device.lowest() : device.highest();
+            Quantity usual = device.kind() == LoadKind.CONSTANT_POWER ? SupplyWindow.LOWEST : SupplyWindow.HIGHEST;
+            working.finding(new Finding(
+                    Verdict.CAUTION,
+                    "A 12 V system moves between " + SupplyWindow.LOWEST.text() + " and " + SupplyWindow.HIGHEST.text() + "; you entered "
+                            + end.text() + " for the end where this load draws most.",
+                    end.in(Units.VOLT), usual, SupplyWindow.source(),
+                    "Keep it only if the device or the battery switches off there."));
+        }
+    }
+}
