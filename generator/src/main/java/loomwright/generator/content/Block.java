@@ -1,0 +1,13 @@
+package loomwright.generator.content;
+
+import loomwright.generator.problem.Span;
+
+/**
+ * A fenced block of ours.
+ *
+ * @param kind the first word after the fence, such as {@code example}
+ * @param title the words after it, or an empty text
+ * @param info the place of both
+ * @param body the lines between the fences
+ */
+public record Block(String kind, String title, Span info, Span body) {}

@@ -1,0 +1,25 @@
+package loomwright.generator.content;
+
+import java.util.List;
+import java.util.Map;
+import loomwright.source.Document;
+
+/**
+ * Everything in the content folder.
+ *
+ * @param name the folder as it was given
+ * @param documents the documents of {@code sources.csv} by key, in order
+ * @param tables the tables by key, in order
+ * @param terms the glossary by key, in order of the alphabet
+ * @param scenario the figures of the scenario by key
+ * @param lessons the lessons in order
+ * @param pages the plain pages by name
+ */
+public record Content(
+        String name,
+        Map<String, Document> documents,
+        Map<String, TableFile> tables,
+        Map<String, Term> terms,
+        Map<String, Fact> scenario,
+        List<Lesson> lessons,
+        List<PlainPage> pages) {}

@@ -1,0 +1,67 @@
+package loomwright.generator.content;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.SourceFile;
+import loomwright.source.Document;
+
+/** Reads a content folder. What cannot be read is left out and reported. */
+public final class ContentReader {
+    private final Folder folder;
+    private final Problems problems;
+
+    private ContentReader(Path root, Problems problems) {
+        this.folder = new Folder(root, problems);
+        this.problems = problems;
+    }
+
+    public static Content read(Path root, Problems problems) {
+        return new ContentReader(root, problems).content();
+    }
+
+    private Content content() {
+        Map<String, Document> documents = new TableFolder(folder, problems).documents();
+        Map<String, TableFile> tables = new TableFolder(folder, problems).tables(documents);
+        return new Content(
+                folder.name(),
+                documents,
+                tables,
+                Glossary.read(folder, problems),
+                scenario(),
+                lessons(),
+                new PageFolder(folder, problems).pages());
+    }
+
+    private List<Lesson> lessons() {
+        LessonFolder lessonFolder = new LessonFolder(folder, problems);
+        List<Lesson> lessons = new ArrayList<>();
+        for (String key : folder.names("lessons")) {
+            Lesson lesson = lessonFolder.lesson(key);
+            if (lesson != null) {
+                lessons.add(lesson);
+            }
+        }
+        lessonFolder.checkNeeds(lessons);
+        return List.copyOf(lessons);
+    }
+
+    private Map<String, Fact> scenario() {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        SourceFile file = folder.has("scenario.yaml") ? folder.read("scenario.yaml") : null;
+        YamlMap map = file == null ? null : YamlReader.read("scenario", file.span(0, file.text().length()), problems);
+        for (String key : map == null ? List.<String>of() : map.names()) {
+            YamlMap fact = map.map(key);
+            if (fact != null) {
+                Scalar value = fact.required("value");
+                Scalar says = fact.required("says");
+                fact.finish();
+                facts.put(key, new Fact(value == null ? "" : value.text(), says == null ? "" : says.text()));
+            }
+        }
+        return facts;
+    }
+}

@@ -1,0 +1,120 @@
+package loomwright.generator.content;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.SourceFile;
+import loomwright.generator.problem.Span;
+
+/** Finds the fenced blocks of a Markdown file without parsing the rest of it, by the fence rules of CommonMark. */
+final class Fences {
+    private static final Set<String> KINDS =
+            Set.of("example", "caution", "task", "figure", "formula", "question", "table");
+    private static final Set<String> CODE = Set.of("", "text", "markdown", "yaml", "csv", "sh", "java", "json");
+
+    private final SourceFile file;
+    private final Problems problems;
+    private final List<Block> blocks = new ArrayList<>();
+
+    private char mark;
+    private int length;
+    private int infoStart;
+    private int infoEnd;
+    private int bodyStart;
+
+    private Fences(SourceFile file, Problems problems) {
+        this.file = file;
+        this.problems = problems;
+    }
+
+    /** The blocks of ours in the text from {@code start} to {@code end}. */
+    static List<Block> of(Span text, Problems problems) {
+        Fences fences = new Fences(text.file(), problems);
+        fences.scan(text.start(), text.end());
+        return List.copyOf(fences.blocks);
+    }
+
+    private void scan(int start, int end) {
+        String text = file.text();
+        boolean inside = false;
+        int from = start;
+        while (from < end) {
+            int lineFeed = text.indexOf('\n', from);
+            int stop = lineFeed < 0 || lineFeed > end ? end : lineFeed;
+            int run = indented(text, from, stop);
+            if (!inside && run >= 0 && opens(text, run, stop)) {
+                inside = true;
+                bodyStart = Math.min(stop + 1, end);
+            } else if (inside && run >= 0 && closes(text, run, stop)) {
+                inside = false;
+                add(from);
+            }
+            from = stop + 1;
+        }
+        if (inside) {
+            problems.add(file.span(infoStart, infoEnd).problem("this block is not closed", "Add a line of " + fence() + " after it."));
+        }
+    }
+
+    private String fence() {
+        return String.valueOf(mark).repeat(length);
+    }
+
+    /** Where the text of the line begins, or -1 if it is indented too far for a fence or empty. */
+    private static int indented(String text, int from, int stop) {
+        int at = from;
+        while (at < stop && text.charAt(at) == ' ') {
+            at++;
+        }
+        return at - from > 3 || at == stop ? -1 : at;
+    }
+
+    private boolean opens(String text, int run, int stop) {
+        char c = text.charAt(run);
+        int end = endOfRun(text, run, stop);
+        if ((c != '`' && c != '~') || end - run < 3 || (c == '`' && text.substring(end, stop).indexOf('`') >= 0)) {
+            return false;
+        }
+        mark = c;
+        length = end - run;
+        infoStart = end;
+        infoEnd = stop;
+        return true;
+    }
+
+    private boolean closes(String text, int run, int stop) {
+        int end = endOfRun(text, run, stop);
+        return text.charAt(run) == mark && end - run >= length && text.substring(end, stop).isBlank();
+    }
+
+    private static int endOfRun(String text, int run, int stop) {
+        int end = run;
+        while (end < stop && text.charAt(end) == text.charAt(run)) {
+            end++;
+        }
+        return end;
+    }
+
+    private void add(int bodyEnd) {
+        String words = file.text().substring(infoStart, infoEnd).strip();
+        int space = words.indexOf(' ');
+        String kind = space < 0 ? words : words.substring(0, space);
+        int wordsStart = file.text().indexOf(words, infoStart);
+        Span info = file.span(wordsStart, wordsStart + words.length());
+        if (KINDS.contains(kind)) {
+            blocks.add(new Block(kind, space < 0 ? "" : words.substring(space).strip(), info, file.span(bodyStart, bodyEnd)));
+        } else if (!CODE.contains(kind)) {
+            problems.add(info.problem("no block is called \"" + kind + "\"", remedy(kind)));
+        }
+    }
+
+    private static String remedy(String kind) {
+        List<String> known = new ArrayList<>(KINDS);
+        known.addAll(CODE);
+        known.remove("");
+        known.sort(null);
+        return Nearest.remedy(kind, known);
+    }
+}

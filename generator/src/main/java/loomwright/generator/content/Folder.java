@@ -1,0 +1,76 @@
+package loomwright.generator.content;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import loomwright.generator.problem.Problem;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.SourceFile;
+
+/** The content folder on the disk. Reads files as UTF-8 and names them as the author would. */
+final class Folder {
+    private final Path root;
+    private final String name;
+    private final Problems problems;
+
+    Folder(Path root, Problems problems) {
+        this.root = root;
+        this.name = root.toString().replace('\\', '/');
+        this.problems = problems;
+    }
+
+    String name() {
+        return name;
+    }
+
+    boolean has(String path) {
+        return Files.isRegularFile(root.resolve(path));
+    }
+
+    /** The names in a folder, sorted, hidden ones left out. Empty if there is no such folder. */
+    List<String> names(String folder) {
+        Path path = root.resolve(folder);
+        if (!Files.isDirectory(path)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(path)) {
+            return entries.map(each -> each.getFileName().toString())
+                    .filter(each -> !each.startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The file, or null with a problem if it is missing or not UTF-8. */
+    SourceFile read(String path) {
+        String shown = name + "/" + path;
+        if (!has(path)) {
+            problems.add(Problem.ofFile(shown, "the file is missing", "Add it, or check how its name is spelt."));
+            return null;
+        }
+        try {
+            byte[] bytes = Files.readAllBytes(root.resolve(path));
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return new SourceFile(shown, tidied(text));
+        } catch (CharacterCodingException e) {
+            problems.add(Problem.ofFile(shown, "the file is not UTF-8 text", "Save it as UTF-8 in your editor."));
+            return null;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Takes out the mark some editors put in front, and the carriage returns of others. */
+    private static String tidied(String text) {
+        String marked = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return marked.indexOf('\r') < 0 ? marked : marked.replace("\r\n", "\n").replace('\r', '\n');
+    }
+}

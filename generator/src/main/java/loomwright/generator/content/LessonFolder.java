@@ -1,0 +1,81 @@
+package loomwright.generator.content;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.SourceFile;
+
+/** Reads {@code lessons/KEY/lesson.md}. */
+final class LessonFolder {
+    private static final int LONGEST_MINUTES = 240;
+
+    private final Folder folder;
+    private final Problems problems;
+
+    LessonFolder(Folder folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    /** The lesson, or null if it cannot be read. */
+    Lesson lesson(String key) {
+        SourceFile file = folder.read("lessons/" + key + "/lesson.md");
+        if (file == null) {
+            return null;
+        }
+        FrontMatter front = FrontMatter.of(file, "front matter", problems);
+        ArticleText text = new ArticleText(file, front.bodyStart(), problems);
+        String address = "lessons/" + key + ".html";
+        if (front.map() == null) {
+            return new Lesson(key, text.article(address, key), "", 0, "", List.of());
+        }
+        YamlMap map = front.map();
+        String title = text(map.required("title"));
+        Lesson lesson = new Lesson(
+                key,
+                text.article(address, title),
+                text(map.required("goal")),
+                minutes(map.required("minutes")),
+                text(map.required("summary")),
+                map.texts("needs"));
+        map.finish();
+        return lesson;
+    }
+
+    /** A lesson may need only lessons that come before it. */
+    void checkNeeds(List<Lesson> lessons) {
+        List<String> keys = lessons.stream().map(Lesson::key).toList();
+        Set<String> before = new HashSet<>();
+        for (Lesson lesson : lessons) {
+            for (Scalar need : lesson.needs()) {
+                if (!keys.contains(need.text())) {
+                    problems.add(need.problem("no lesson is called \"" + need.text() + "\"", Nearest.remedy(need.text(), keys)));
+                } else if (!before.contains(need.text())) {
+                    problems.add(need.problem(
+                            "the lesson \"" + need.text() + "\" does not come before this one", "Name an earlier lesson."));
+                }
+            }
+            before.add(lesson.key());
+        }
+    }
+
+    private int minutes(Scalar scalar) {
+        if (scalar == null) {
+            return 0;
+        }
+        boolean digits = !scalar.text().isEmpty() && scalar.text().length() <= 3 && scalar.text().chars().allMatch(Character::isDigit);
+        int minutes = digits ? Integer.parseInt(scalar.text()) : 0;
+        if (minutes < 1 || minutes > LONGEST_MINUTES) {
+            problems.add(scalar.problem(
+                    "\"minutes\" must be a whole number from 1 to " + LONGEST_MINUTES + " but is \"" + scalar.text() + "\"",
+                    "Write the number alone."));
+        }
+        return minutes;
+    }
+
+    private static String text(Scalar scalar) {
+        return scalar == null ? "" : scalar.text();
+    }
+}

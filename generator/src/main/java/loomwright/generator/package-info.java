@@ -1,0 +1,2 @@
+/** The command line of the generator: build, check, preview. */
+package loomwright.generator;
