@@ -1,5 +1,6 @@
 package loomwright.generator.content;
 
+import java.util.Set;
 import loomwright.generator.problem.Span;
 
 /**
@@ -10,4 +11,7 @@ import loomwright.generator.problem.Span;
  * @param info the place of both
  * @param body the lines between the fences
  */
-public record Block(String kind, String title, Span info, Span body) {}
+public record Block(String kind, String title, Span info, Span body) {
+    /** The kinds there are. */
+    public static final Set<String> KINDS = Set.of("example", "caution", "task", "figure", "formula", "question", "table");
+}

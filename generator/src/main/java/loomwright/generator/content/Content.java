@@ -14,6 +14,8 @@ import loomwright.source.Document;
  * @param scenario the figures of the scenario by key
  * @param lessons the lessons in order
  * @param pages the plain pages by name
+ * @param fronts what authors write on the pages the generator fills, by name
+ * @param settings what stands at the foot of every page
  */
 public record Content(
         String name,
@@ -22,4 +24,6 @@ public record Content(
         Map<String, Term> terms,
         Map<String, Fact> scenario,
         List<Lesson> lessons,
-        List<PlainPage> pages) {}
+        List<PlainPage> pages,
+        Map<String, Front> fronts,
+        Settings settings) {}

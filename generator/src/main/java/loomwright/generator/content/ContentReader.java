@@ -26,6 +26,7 @@ public final class ContentReader {
     private Content content() {
         Map<String, Document> documents = new TableFolder(folder, problems).documents();
         Map<String, TableFile> tables = new TableFolder(folder, problems).tables(documents);
+        PageFolder pages = new PageFolder(folder, problems).read();
         return new Content(
                 folder.name(),
                 documents,
@@ -33,7 +34,9 @@ public final class ContentReader {
                 Glossary.read(folder, problems),
                 scenario(),
                 lessons(),
-                new PageFolder(folder, problems).pages());
+                pages.pages(),
+                pages.fronts(),
+                settings());
     }
 
     private List<Lesson> lessons() {
@@ -49,10 +52,26 @@ public final class ContentReader {
         return List.copyOf(lessons);
     }
 
+    private Settings settings() {
+        YamlMap map = yaml("site.yaml", "settings");
+        if (map == null) {
+            return new Settings("", "", null);
+        }
+        Scalar revised = map.required("revised");
+        Scalar licence = map.required("licence");
+        Scalar safety = map.required("safety");
+        map.finish();
+        return new Settings(revised == null ? "" : revised.text(), licence == null ? "" : licence.text(), safety);
+    }
+
+    private YamlMap yaml(String path, String what) {
+        SourceFile file = folder.has(path) ? folder.read(path) : null;
+        return file == null ? null : YamlReader.read(what, file.span(0, file.text().length()), problems);
+    }
+
     private Map<String, Fact> scenario() {
         Map<String, Fact> facts = new LinkedHashMap<>();
-        SourceFile file = folder.has("scenario.yaml") ? folder.read("scenario.yaml") : null;
-        YamlMap map = file == null ? null : YamlReader.read("scenario", file.span(0, file.text().length()), problems);
+        YamlMap map = yaml("scenario.yaml", "scenario");
         for (String key : map == null ? List.<String>of() : map.names()) {
             YamlMap fact = map.map(key);
             if (fact != null) {

@@ -10,8 +10,6 @@ import loomwright.generator.problem.Span;
 
 /** Finds the fenced blocks of a Markdown file without parsing the rest of it, by the fence rules of CommonMark. */
 final class Fences {
-    private static final Set<String> KINDS =
-            Set.of("example", "caution", "task", "figure", "formula", "question", "table");
     private static final Set<String> CODE = Set.of("", "text", "markdown", "yaml", "csv", "sh", "java", "json");
 
     private final SourceFile file;
@@ -103,7 +101,7 @@ final class Fences {
         String kind = space < 0 ? words : words.substring(0, space);
         int wordsStart = file.text().indexOf(words, infoStart);
         Span info = file.span(wordsStart, wordsStart + words.length());
-        if (KINDS.contains(kind)) {
+        if (Block.KINDS.contains(kind)) {
             blocks.add(new Block(kind, space < 0 ? "" : words.substring(space).strip(), info, file.span(bodyStart, bodyEnd)));
         } else if (!CODE.contains(kind)) {
             problems.add(info.problem("no block is called \"" + kind + "\"", remedy(kind)));
@@ -111,7 +109,7 @@ final class Fences {
     }
 
     private static String remedy(String kind) {
-        List<String> known = new ArrayList<>(KINDS);
+        List<String> known = new ArrayList<>(Block.KINDS);
         known.addAll(CODE);
         known.remove("");
         known.sort(null);

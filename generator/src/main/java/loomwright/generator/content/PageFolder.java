@@ -1,54 +1,95 @@
 package loomwright.generator.content;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
-import loomwright.generator.problem.Problem;
+import java.util.Map;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.SourceFile;
 
-/** Reads the plain pages, {@code pages/KEY.md}. */
+/** Reads {@code pages/KEY.md}: plain pages, and what an author writes on the pages the generator fills. */
 final class PageFolder {
     private static final String ENDING = ".md";
 
-    /** Pages the generator makes itself. */
-    private static final Set<String> TAKEN =
-            Set.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search");
+    /** Pages the generator fills. */
+    private static final List<String> FILLED =
+            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search");
 
     private final Folder folder;
     private final Problems problems;
+    private final List<PlainPage> pages = new ArrayList<>();
+    private final Map<String, Front> fronts = new LinkedHashMap<>();
 
     PageFolder(Folder folder, Problems problems) {
         this.folder = folder;
         this.problems = problems;
     }
 
-    List<PlainPage> pages() {
-        List<PlainPage> pages = new ArrayList<>();
+    PageFolder read() {
         for (String name : folder.names("pages")) {
             SourceFile file = name.endsWith(ENDING) ? folder.read("pages/" + name) : null;
             if (file != null) {
-                pages.add(page(name.substring(0, name.length() - ENDING.length()), file));
+                add(name.substring(0, name.length() - ENDING.length()), file);
             }
         }
+        return this;
+    }
+
+    List<PlainPage> pages() {
         return List.copyOf(pages);
     }
 
-    private PlainPage page(String key, SourceFile file) {
-        if (TAKEN.contains(key)) {
-            problems.add(Problem.ofFile(file.name(), "the site has a page of this name already", "Give the file another name."));
+    Map<String, Front> fronts() {
+        return fronts;
+    }
+
+    private void add(String key, SourceFile file) {
+        FrontMatter matter = FrontMatter.of(file, "front matter", problems);
+        ArticleText text = new ArticleText(file, matter.bodyStart(), problems);
+        YamlMap map = matter.map();
+        String title = map == null ? key : text(map.required("title"));
+        String summary = map == null ? "" : text(map.required("summary"));
+        Article article = text.article(key + ".html", title);
+        if (FILLED.contains(key)) {
+            List<Front.Way> ways = map != null && key.equals("index") ? ways(map) : List.of();
+            List<Front.LessonPath> paths = map != null && key.equals("lessons") ? paths(map) : List.of();
+            fronts.put(key, new Front(article, summary, ways, paths));
+        } else {
+            pages.add(new PlainPage(key, article, summary));
         }
-        FrontMatter front = FrontMatter.of(file, "front matter", problems);
-        ArticleText text = new ArticleText(file, front.bodyStart(), problems);
-        if (front.map() == null) {
-            return new PlainPage(key, text.article(key + ".html", key), "");
+        if (map != null) {
+            map.finish();
         }
-        Scalar title = front.map().required("title");
-        Scalar summary = front.map().required("summary");
-        front.map().finish();
-        return new PlainPage(
-                key,
-                text.article(key + ".html", title == null ? key : title.text()),
-                summary == null ? "" : summary.text());
+    }
+
+    private static List<Front.Way> ways(YamlMap map) {
+        List<Front.Way> ways = new ArrayList<>();
+        for (YamlMap way : map.maps("ways")) {
+            String title = text(way.required("title"));
+            Scalar to = way.required("to");
+            String words = text(way.required("words"));
+            way.finish();
+            if (to != null) {
+                ways.add(new Front.Way(title, to, words));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    private static List<Front.LessonPath> paths(YamlMap map) {
+        List<Front.LessonPath> paths = new ArrayList<>();
+        for (YamlMap path : map.maps("paths")) {
+            String key = text(path.required("key"));
+            String title = text(path.required("title"));
+            String words = text(path.required("words"));
+            List<Scalar> lessons = path.texts("lessons");
+            path.finish();
+            paths.add(new Front.LessonPath(key, title, words, lessons));
+        }
+        return List.copyOf(paths);
+    }
+
+    private static String text(Scalar scalar) {
+        return scalar == null ? "" : scalar.text();
     }
 }

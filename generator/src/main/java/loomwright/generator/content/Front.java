@@ -1,0 +1,33 @@
+package loomwright.generator.content;
+
+import java.util.List;
+
+/**
+ * What an author writes on a page that the generator fills: {@code pages/lessons.md}, {@code pages/glossary.md} and so on.
+ *
+ * @param article its title and the text above the list
+ * @param summary one sentence for search
+ * @param ways the ways in; only on the start page
+ * @param paths the paths through the lessons; only on the page of lessons
+ */
+public record Front(Article article, String summary, List<Way> ways, List<LessonPath> paths) {
+
+    /**
+     * A way in.
+     *
+     * @param title what the reader is after
+     * @param to where to go, as a link address
+     * @param words what they find there
+     */
+    public record Way(String title, Scalar to, String words) {}
+
+    /**
+     * A path through the lessons.
+     *
+     * @param key its anchor
+     * @param title its name
+     * @param words for whom it is
+     * @param lessons the lessons in order; empty means all
+     */
+    public record LessonPath(String key, String title, String words, List<Scalar> lessons) {}
+}

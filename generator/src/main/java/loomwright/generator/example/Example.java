@@ -1,0 +1,51 @@
+package loomwright.generator.example;
+
+import java.util.List;
+import java.util.Map;
+import loomwright.generator.content.Article;
+import loomwright.generator.content.Scalar;
+import loomwright.quantity.Quantity;
+import loomwright.worked.Calculator;
+import loomwright.worked.Outcome;
+import loomwright.worked.Working;
+
+/**
+ * A worked example. The working is not kept: it is cheap to do again, and thousands of them would fill the memory.
+ *
+ * @param key its name in the site
+ * @param article the page it stands on
+ * @param title its title
+ * @param story what it is about, in Markdown
+ * @param calculator what works it out
+ * @param given the entries, by field
+ * @param show the results to put first
+ * @param check the result the reader is asked for
+ * @param results the results, by key
+ * @param pins what the results are held against
+ * @param misprint a wrong figure to find, or null
+ * @param uses what its working relies on
+ */
+public record Example(
+        String key,
+        Article article,
+        String title,
+        Scalar story,
+        Calculator calculator,
+        Map<String, String> given,
+        List<String> show,
+        String check,
+        Map<String, Quantity> results,
+        List<Pin> pins,
+        Misprint misprint,
+        Uses uses) {
+
+    /** The whole working. */
+    public Working working() {
+        return Outcome.of(calculator, given).working();
+    }
+
+    /** Where it stands, from the root of the site. */
+    public String address() {
+        return article.address() + "#" + key;
+    }
+}

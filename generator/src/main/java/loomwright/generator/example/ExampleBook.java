@@ -1,0 +1,90 @@
+package loomwright.generator.example;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import loomwright.generator.content.Article;
+import loomwright.generator.content.Block;
+import loomwright.generator.content.Content;
+import loomwright.generator.content.Lesson;
+import loomwright.generator.content.PlainPage;
+import loomwright.generator.content.Scalar;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.Span;
+import loomwright.worked.Calculator;
+
+/** Every worked example of the site, by key. */
+public final class ExampleBook {
+    private final Map<String, Example> examples = new LinkedHashMap<>();
+    private final Map<Span, Example> byPlace = new HashMap<>();
+    private final Map<String, Scalar> keys = new LinkedHashMap<>();
+    private final Problems problems;
+
+    private ExampleBook(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** Reads and runs the examples of all lessons and pages. */
+    public static ExampleBook of(Content content, Map<String, Calculator> calculators, Problems problems) {
+        ExampleBook book = new ExampleBook(problems);
+        ExampleReader reader = new ExampleReader(calculators, content.documents(), problems);
+        for (Lesson lesson : content.lessons()) {
+            book.add(lesson.article(), reader);
+        }
+        for (PlainPage page : content.pages()) {
+            book.add(page.article(), reader);
+        }
+        return book;
+    }
+
+    private void add(Article article, ExampleReader reader) {
+        for (Block block : article.blocks()) {
+            if (block.kind().equals("example")) {
+                ExampleReader.Reading reading = reader.read(article, block);
+                if (reading.key() != null) {
+                    add(reading.key(), reading.example());
+                    byPlace.put(block.info(), reading.example());
+                }
+            }
+        }
+    }
+
+    private void add(Scalar key, Example example) {
+        Scalar earlier = keys.putIfAbsent(key.text(), key);
+        if (earlier != null) {
+            problems.add(key.problem(
+                    "the key \"" + key.text() + "\" is taken by the example in " + earlier.at().file().name() + ":"
+                            + earlier.at().line(),
+                    "Choose another key."));
+        } else if (example != null) {
+            examples.put(key.text(), example);
+        }
+    }
+
+    /** The example of that key, or null if there is none or it has a mistake. */
+    public Example find(String key) {
+        return examples.get(key);
+    }
+
+    /** The example whose block begins at a place, or null if it has a mistake. */
+    public Example at(Span info) {
+        return byPlace.get(info);
+    }
+
+    /** Whether an example of that key exists, sound or not. */
+    public boolean knows(String key) {
+        return keys.containsKey(key);
+    }
+
+    /** The keys, in the order of the lessons. */
+    public List<String> keys() {
+        return new ArrayList<>(keys.keySet());
+    }
+
+    /** The sound examples, in the order of the lessons. */
+    public List<Example> all() {
+        return new ArrayList<>(examples.values());
+    }
+}

@@ -1,0 +1,122 @@
+package loomwright.generator.example;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import loomwright.generator.content.Article;
+import loomwright.generator.content.Block;
+import loomwright.generator.content.Scalar;
+import loomwright.generator.content.YamlMap;
+import loomwright.generator.content.YamlReader;
+import loomwright.generator.problem.Problems;
+import loomwright.quantity.Quantity;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.worked.Calculator;
+import loomwright.worked.Output;
+import loomwright.worked.Result;
+
+/** Reads an example block, runs its calculator and holds the results against the pins. */
+final class ExampleReader {
+    private final Map<String, Calculator> calculators;
+    private final Problems problems;
+    private final PinReader pinReader;
+    private final Citations citations;
+
+    ExampleReader(Map<String, Calculator> calculators, Map<String, Document> documents, Problems problems) {
+        this.calculators = calculators;
+        this.problems = problems;
+        this.pinReader = new PinReader(documents, problems);
+        this.citations = new Citations(documents, problems);
+    }
+
+    /**
+     * What came of reading a block.
+     *
+     * @param key its key and the place of it, or null if it has none
+     * @param example the example, or null if it has a mistake
+     */
+    record Reading(Scalar key, Example example) {}
+
+    Reading read(Article article, Block block) {
+        YamlMap map = YamlReader.read("example block", block.body(), problems);
+        if (map == null) {
+            return new Reading(null, null);
+        }
+        Scalar key = map.required("key");
+        Scalar title = map.required("title");
+        Scalar story = map.required("story");
+        List<Scalar> show = map.texts("show");
+        Scalar check = map.text("check");
+        List<YamlMap> pins = map.maps("pins");
+        YamlMap misprint = map.map("misprint");
+        Trial trial = Trial.of(map, calculators, problems);
+        map.finish();
+        if (pins.isEmpty()) {
+            problems.add(map.at().problem(
+                    "the example has no pin", "Add under \"pins\" a figure from elsewhere that one of its results is held against."));
+        }
+        if (trial == null || key == null || title == null || story == null) {
+            return new Reading(key, null);
+        }
+        return new Reading(key, new Example(
+                key.text(), article, title.text(), story, trial.calculator(), trial.given(), outputs(show, trial),
+                check(check, show, trial), results(trial), pins(key.text(), pins, trial), misprint(misprint, trial),
+                Uses.of(trial.working())));
+    }
+
+    private List<String> outputs(List<Scalar> names, Trial trial) {
+        List<String> outputs = new ArrayList<>();
+        for (Scalar name : names) {
+            Output output = trial.output(name, problems);
+            if (output != null) {
+                outputs.add(output.key());
+            }
+        }
+        return List.copyOf(outputs);
+    }
+
+    /** The result the reader is asked for: the one named, else the first shown, else the first of all. */
+    private String check(Scalar check, List<Scalar> show, Trial trial) {
+        if (check != null) {
+            Output output = trial.output(check, problems);
+            return output == null ? "" : output.key();
+        }
+        return show.isEmpty() ? trial.working().results().get(0).output().key() : show.get(0).text();
+    }
+
+    private static Map<String, Quantity> results(Trial trial) {
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        for (Result result : trial.working().results()) {
+            results.put(result.output().key(), result.quantity());
+        }
+        return results;
+    }
+
+    private List<Pin> pins(String example, List<YamlMap> maps, Trial trial) {
+        List<Pin> pins = new ArrayList<>();
+        for (YamlMap map : maps) {
+            Pin pin = pinReader.read(example, map, trial);
+            if (pin != null) {
+                pins.add(pin);
+            }
+        }
+        return List.copyOf(pins);
+    }
+
+    private Misprint misprint(YamlMap map, Trial trial) {
+        if (map == null) {
+            return null;
+        }
+        Scalar result = map.required("result");
+        Scalar printed = map.required("printed");
+        Source source = citations.read(map);
+        Scalar explain = map.required("explain");
+        map.finish();
+        Output output = result == null ? null : trial.output(result, problems);
+        return output == null || printed == null || source == null || explain == null
+                ? null
+                : new Misprint(output.label(), printed.text().replace(' ', '\u00a0'), source, explain);
+    }
+}

@@ -1,0 +1,115 @@
+package loomwright.generator.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.generator.example.Example;
+import loomwright.markup.Html;
+import loomwright.worked.Calculator;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Description;
+import loomwright.worked.Field;
+import loomwright.worked.Option;
+import loomwright.worked.Output;
+import loomwright.worked.QuantityField;
+
+/** Writes the list of calculators and a page for each. */
+final class CalculatorPages {
+    private static final String LIST = "calculators.html";
+
+    /** The record of calculators.mustache. */
+    record ListPage(Frame frame, String title, String intro, List<Entry> calculators) {}
+
+    /** A calculator in the list. */
+    record Entry(String question, String href, String title, String summary) {}
+
+    /** The record of calculator.mustache. */
+    record Page(
+            Frame frame, String question, String summary, String example, List<Input> inputs, About about, Links usedIn) {}
+
+    /** What a calculator asks for. */
+    record Input(String label, String help, String range) {}
+
+    /** What a calculator leaves out. */
+    record About(String html) {}
+
+    private final Site site;
+    private final Frames frames;
+    private final Templates templates;
+    private final SearchData search;
+
+    CalculatorPages(Site site, Frames frames, Templates templates, SearchData search) {
+        this.site = site;
+        this.frames = frames;
+        this.templates = templates;
+        this.search = search;
+    }
+
+    void write(PageSink sink) {
+        List<Entry> entries = new ArrayList<>();
+        for (Calculator calculator : site.calculators().values()) {
+            Description description = calculator.description();
+            String address = Address.calculator(description.key());
+            entries.add(new Entry(description.question(), address, description.title(), summary(description)));
+            page(description, address, sink);
+        }
+        Intro intro = Intro.of(site, "calculators", "Calculators");
+        ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
+        sink.page(LIST, templates.fill("calculators", list), intro.links());
+    }
+
+    private void page(Description description, String address, PageSink sink) {
+        ArticleWriter writer = new ArticleWriter(site, new Place(description.title(), address), List.of());
+        Page page = new Page(
+                frames.of(description.title(), description.question(), address),
+                description.question(),
+                summary(description),
+                example(description, address, writer),
+                description.fields().stream().map(CalculatorPages::input).toList(),
+                about(description),
+                Links.of(address, site.reliance().ofCalculator(description.key())));
+        sink.page(address, templates.fill("calculator", page), writer.links());
+        search.add(description.title(), address, "calculator", description.question(), summary(description));
+    }
+
+    private String example(Description description, String address, ArticleWriter writer) {
+        for (Example example : site.book().all()) {
+            if (example.calculator().description().key().equals(description.key())) {
+                Place place = new Place(description.title(), address);
+                return new ExampleMarkup(site, place, writer).write(example, description.key());
+            }
+        }
+        return "<p>No lesson works an example of this yet.</p>\n";
+    }
+
+    private static String summary(Description description) {
+        List<String> labels =
+                description.outputs().stream().map(Output::label).map(ExampleMarkup::small).toList();
+        return "Gives " + String.join(", ", labels) + ".";
+    }
+
+    private static Input input(Field field) {
+        return new Input(field.label(), field.help().isEmpty() ? null : field.help(), range(field));
+    }
+
+    private static String range(Field field) {
+        if (field instanceof ChoiceField choice) {
+            List<String> labels = choice.options().stream().map(Option::label).toList();
+            return "One of: " + String.join("; ", labels) + ".";
+        }
+        QuantityField quantity = (QuantityField) field;
+        String limits = "From " + quantity.least().text() + " to " + quantity.greatest().text() + ".";
+        boolean optional = quantity.usual() != null && quantity.usual().isEmpty();
+        return optional ? limits + " May be left empty." : limits;
+    }
+
+    private static About about(Description description) {
+        if (description.assumptions().isEmpty()) {
+            return null;
+        }
+        StringBuilder html = new StringBuilder("<ul>\n");
+        for (String assumption : description.assumptions()) {
+            html.append("<li>").append(Html.escape(assumption)).append(assumption.endsWith(".") ? "" : ".").append("</li>\n");
+        }
+        return new About(html.append("</ul>\n").toString());
+    }
+}

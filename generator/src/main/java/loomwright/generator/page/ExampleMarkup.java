@@ -1,0 +1,95 @@
+package loomwright.generator.page;
+
+import loomwright.generator.example.Example;
+import loomwright.generator.example.Misprint;
+import loomwright.generator.example.Pin;
+import loomwright.generator.example.RowUse;
+import loomwright.markup.GivenMarkup;
+import loomwright.markup.Html;
+import loomwright.markup.OutcomeMarkup;
+import loomwright.markup.SourceMarkup;
+
+/** Writes a worked example. What the page program rewrites is written by the same code as there. */
+final class ExampleMarkup {
+    private final Site site;
+    private final Place page;
+    private final ArticleWriter article;
+    private final loomwright.markup.Links links;
+
+    ExampleMarkup(Site site, Place page, ArticleWriter article) {
+        this.site = site;
+        this.page = page;
+        this.article = article;
+        this.links = new loomwright.markup.Links(Address.root(page.address()));
+    }
+
+    String write(Example example) {
+        relies(example);
+        return write(example, example.key());
+    }
+
+    /** The example under another key, as on the page of its calculator. */
+    String write(Example example, String key) {
+        loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
+        String id = Html.escape(key);
+        return "<section class=\"example\" id=\"" + id + "\" data-calculator=\""
+                + Html.escape(example.calculator().description().key()) + "\" data-key=\"" + id + "\" data-check=\""
+                + Html.escape(example.check()) + "\" aria-labelledby=\"" + id + "-title\">\n<p class=\"label\">Worked example</p>\n"
+                + "<h3 class=\"title\" id=\"" + id + "-title\">" + Html.escape(example.title()) + "</h3>\n"
+                + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
+                + GivenMarkup.of(example.calculator().description(), example.given())
+                + "\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
+                + pins(example) + misprint(example.misprint()) + "</section>\n";
+    }
+
+    private void relies(Example example) {
+        for (RowUse row : example.uses().rows()) {
+            site.reliance().onRow(row, page);
+        }
+        for (String document : example.uses().documents()) {
+            site.reliance().onDocument(document, page);
+        }
+        for (Pin pin : example.pins()) {
+            site.reliance().onDocument(pin.source().document().key(), page);
+        }
+        site.reliance().onCalculator(example.calculator().description().key(), page);
+    }
+
+    private String pins(Example example) {
+        if (example.pins().isEmpty()) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder("<div class=\"pins\"><h4>Checked against</h4><ul>\n");
+        for (Pin pin : example.pins()) {
+            out.append("<li>").append(Html.escape(pin.output().label())).append(' ').append(value(pin.expectText()));
+            out.append(", within ").append(value(pin.toleranceText())).append(": ").append(pin.kind().words()).append(".\n");
+            if (!pin.arithmetic().isEmpty()) {
+                out.append("<span class=\"arithmetic\">").append(Html.escape(pin.arithmetic())).append("</span>\n");
+            }
+            out.append(SourceMarkup.inLine(links, pin.source())).append("</li>\n");
+        }
+        return out.append("</ul></div>\n").toString();
+    }
+
+    private String misprint(Misprint misprint) {
+        if (misprint == null) {
+            return "";
+        }
+        site.reliance().onDocument(misprint.source().document().key(), page);
+        return "<div class=\"misprint\"><h4>Find the mistake</h4>\n<p>The source prints " + value(misprint.printed()) + " for "
+                + Html.escape(small(misprint.resultLabel())) + ". What went wrong?</p>\n"
+                + SourceMarkup.paragraph(links, misprint.source())
+                + "\n<details><summary>What went wrong</summary><div class=\"answer\">" + article.write(misprint.explain())
+                + "</div></details></div>\n";
+    }
+
+    static String value(String text) {
+        return "<span class=\"value\">" + Html.escape(text) + "</span>";
+    }
+
+    /** A label inside a sentence: its first letter small, unless it is an abbreviation. */
+    static String small(String label) {
+        boolean abbreviation = label.length() > 1 && Character.isUpperCase(label.charAt(1));
+        return label.isEmpty() || abbreviation ? label : Character.toLowerCase(label.charAt(0)) + label.substring(1);
+    }
+}

@@ -1,0 +1,103 @@
+package loomwright.generator.page;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import loomwright.generator.content.Lesson;
+import loomwright.generator.content.PlainPage;
+import loomwright.generator.markdown.Surroundings.Target;
+import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.Span;
+
+/** Finds where the links of a page lead. */
+final class LinkAddresses {
+    private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:");
+    private static final Set<String> FILLED =
+            Set.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search");
+
+    private final Site site;
+    private final Place page;
+
+    LinkAddresses(Site site, Place page) {
+        this.site = site;
+        this.page = page;
+    }
+
+    /** The target of a link, or null with a problem if there is none. */
+    Target find(String address, Span place) {
+        int colon = address.indexOf(':');
+        String scheme = address.substring(0, colon + 1);
+        String rest = address.substring(colon + 1);
+        int hash = rest.indexOf('#');
+        String key = hash < 0 ? rest : rest.substring(0, hash);
+        String anchor = hash < 0 ? "" : rest.substring(hash);
+        return switch (scheme) {
+            case "lesson:" -> known("lesson", key, lessons(), place) ? to(Address.lesson(key) + anchor, "") : null;
+            case "term:" -> known("term", key, site.content().terms().keySet(), place) ? to(Address.term(key), "term") : null;
+            case "source:" -> source(key, place);
+            case "calculator:" ->
+                known("calculator", key, site.calculators().keySet(), place) ? to(Address.calculator(key) + anchor, "") : null;
+            case "table:" -> table(key, place);
+            case "page:" -> known("page", key, pages(), place) ? to(key + ".html" + anchor, "") : null;
+            case "http:", "https:" -> new Target(address, "");
+            default -> other(address, place);
+        };
+    }
+
+    private Target other(String address, Span place) {
+        if (address.startsWith("#")) {
+            return new Target(address, "");
+        }
+        site.problems().add(place.problem(
+                "no link can lead to \"" + address + "\"", "Begin it with " + String.join(" ", SCHEMES) + " or https:"));
+        return null;
+    }
+
+    private Target source(String key, Span place) {
+        if (!known("source", key, site.content().documents().keySet(), place)) {
+            return null;
+        }
+        site.reliance().onDocument(key, page);
+        return to(Address.source(key), "");
+    }
+
+    private Target table(String key, Span place) {
+        if (!known("table", key, site.content().tables().keySet(), place)) {
+            return null;
+        }
+        site.reliance().onTable(key, page);
+        return to(Address.table(key), "");
+    }
+
+    private Target to(String address, String kind) {
+        return new Target(Address.from(page.address(), address), kind);
+    }
+
+    private boolean known(String what, String key, Collection<String> keys, Span place) {
+        if (keys.contains(key)) {
+            return true;
+        }
+        String nearest = Nearest.to(key, keys);
+        String add = switch (what) {
+            case "term" -> "Add it to glossary.md.";
+            case "source" -> "Add it to sources.csv.";
+            case "table" -> "Add it to the folder tables.";
+            default -> Nearest.remedy(key, keys);
+        };
+        site.problems().add(place.find(key).problem(
+                "no " + what + " is called \"" + key + "\"", nearest == null ? add : "Did you mean \"" + nearest + "\"?"));
+        return false;
+    }
+
+    private List<String> lessons() {
+        return site.content().lessons().stream().map(Lesson::key).toList();
+    }
+
+    private List<String> pages() {
+        List<String> pages = new ArrayList<>(FILLED);
+        pages.sort(null);
+        pages.addAll(site.content().pages().stream().map(PlainPage::key).toList());
+        return pages;
+    }
+}

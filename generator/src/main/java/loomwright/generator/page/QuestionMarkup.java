@@ -1,0 +1,59 @@
+package loomwright.generator.page;
+
+import loomwright.generator.content.Scalar;
+import loomwright.generator.content.YamlMap;
+import loomwright.generator.example.Trial;
+import loomwright.markup.Html;
+import loomwright.markup.Links;
+import loomwright.worked.Output;
+
+/** Writes the questions of a page; their answers are folded. */
+final class QuestionMarkup {
+    private final Site site;
+    private final Place page;
+    private final ArticleWriter article;
+    private int count;
+
+    QuestionMarkup(Site site, Place page, ArticleWriter article) {
+        this.site = site;
+        this.page = page;
+        this.article = article;
+    }
+
+    String write(YamlMap map) {
+        Scalar key = map.required("key");
+        Scalar ask = map.required("ask");
+        boolean computed = map.has("calculator");
+        String answer = computed ? computed(map) : written(map);
+        map.finish();
+        if (key == null || ask == null) {
+            return "";
+        }
+        count++;
+        return "<div class=\"question\" id=\"" + Html.escape(key.text()) + "\">\n<p class=\"label\">Question " + count + "</p>\n"
+                + "<div class=\"ask\">" + article.write(ask) + "</div>\n<details><summary>Answer</summary><div class=\"answer\">"
+                + answer + "</div></details>\n</div>\n";
+    }
+
+    private String written(YamlMap map) {
+        Scalar answer = map.required("answer");
+        return answer == null ? "" : article.write(answer);
+    }
+
+    private String computed(YamlMap map) {
+        Trial trial = Trial.of(map, site.calculators(), site.problems());
+        Scalar result = map.required("result");
+        Scalar because = map.text("because");
+        Output output = trial == null || result == null ? null : trial.output(result, site.problems());
+        if (output == null) {
+            return "";
+        }
+        String key = trial.calculator().description().key();
+        site.reliance().onCalculator(key, page);
+        String working = new Links(Address.root(page.address())).calculator(key, trial.given());
+        return "<p>" + Html.escape(output.label()) + " "
+                + ExampleMarkup.value(trial.working().result(output.key()).quantity().text()) + ".</p>\n"
+                + (because == null ? "" : article.write(because))
+                + "<p><a href=\"" + Html.escape(working) + "\">Every step of the working</a></p>\n";
+    }
+}

@@ -1,0 +1,50 @@
+package loomwright.generator.page;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import loomwright.generator.example.RowUse;
+
+/** Which places of the site rely on which documents, tables and calculators. Filled while pages are written. */
+final class Reliance {
+    private final Map<String, Set<Place>> documents = new TreeMap<>();
+    private final Map<String, Set<Place>> tables = new TreeMap<>();
+    private final Map<String, Set<Place>> calculators = new TreeMap<>();
+    private final Map<String, Set<String>> rows = new TreeMap<>();
+
+    void onDocument(String key, Place place) {
+        documents.computeIfAbsent(key, any -> new LinkedHashSet<>()).add(place);
+    }
+
+    void onTable(String key, Place place) {
+        tables.computeIfAbsent(key, any -> new LinkedHashSet<>()).add(place);
+    }
+
+    void onCalculator(String key, Place place) {
+        calculators.computeIfAbsent(key, any -> new LinkedHashSet<>()).add(place);
+    }
+
+    void onRow(RowUse use, Place place) {
+        rows.computeIfAbsent(use.table(), any -> new LinkedHashSet<>()).add(use.row());
+        onTable(use.table(), place);
+    }
+
+    Collection<Place> ofDocument(String key) {
+        return documents.getOrDefault(key, Set.of());
+    }
+
+    Collection<Place> ofTable(String key) {
+        return tables.getOrDefault(key, Set.of());
+    }
+
+    Collection<Place> ofCalculator(String key) {
+        return calculators.getOrDefault(key, Set.of());
+    }
+
+    /** The names of the rows that something relies on. */
+    Set<String> rows(String table) {
+        return rows.getOrDefault(table, Set.of());
+    }
+}

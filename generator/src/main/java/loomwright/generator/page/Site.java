@@ -1,0 +1,45 @@
+package loomwright.generator.page;
+
+import java.util.Map;
+import loomwright.generator.content.Content;
+import loomwright.generator.content.Lesson;
+import loomwright.generator.example.ExampleBook;
+import loomwright.generator.example.ValueFinder;
+import loomwright.generator.problem.Problems;
+import loomwright.worked.Calculator;
+
+/**
+ * What every page may draw on.
+ *
+ * @param content the content folder
+ * @param calculators the calculators by key
+ * @param book the worked examples
+ * @param values values by name
+ * @param pictures the drawings
+ * @param reliance filled as pages are written
+ * @param problems where problems go
+ */
+record Site(
+        Content content,
+        Map<String, Calculator> calculators,
+        ExampleBook book,
+        ValueFinder values,
+        Pictures pictures,
+        Reliance reliance,
+        Problems problems) {
+
+    /** The number at the start of the key of a lesson, without zeros in front. */
+    static String number(Lesson lesson) {
+        int end = 0;
+        while (end < lesson.key().length() && Character.isDigit(lesson.key().charAt(end))) {
+            end++;
+        }
+        String digits = lesson.key().substring(0, end);
+        return digits.isEmpty() ? "" : Integer.toString(Integer.parseInt(digits));
+    }
+
+    /** The number and title of a lesson, as other pages call it. */
+    static String numbered(Lesson lesson) {
+        return (number(lesson) + " " + lesson.title()).strip();
+    }
+}

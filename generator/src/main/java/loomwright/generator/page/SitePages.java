@@ -1,0 +1,44 @@
+package loomwright.generator.page;
+
+import java.nio.file.Path;
+import java.util.Map;
+import loomwright.generator.content.Content;
+import loomwright.generator.example.ExampleBook;
+import loomwright.generator.example.ValueFinder;
+import loomwright.generator.problem.Problems;
+import loomwright.worked.Calculator;
+
+/** Writes every page of the site. */
+public final class SitePages {
+    private final Site site;
+    private final Frames frames;
+    private final Templates templates;
+    private final SearchData search = new SearchData();
+
+    public SitePages(
+            Content content,
+            Map<String, Calculator> calculators,
+            ExampleBook book,
+            Pictures pictures,
+            Path templateFolder,
+            Scripts scripts,
+            Problems problems) {
+        ValueFinder values = new ValueFinder(book, content.scenario(), problems);
+        this.site = new Site(content, calculators, book, values, pictures, new Reliance(), problems);
+        this.frames = new Frames(site, scripts);
+        this.templates = new Templates(templateFolder, problems);
+    }
+
+    /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
+    public void write(PageSink sink) {
+        new LessonPages(site, frames, templates, search).write(sink);
+        PlainPages.write(site, frames, templates, search, sink);
+        new CalculatorPages(site, frames, templates, search).write(sink);
+        new TablePages(site, frames, templates, search).write(sink);
+        GlossaryPage.write(site, frames, templates, search, sink);
+        LessonList.write(site, frames, templates, sink);
+        StartPage.write(site, frames, templates, sink);
+        NumbersPage.write(site, frames, templates, sink);
+        SearchPage.write(site, frames, templates, search, sink);
+    }
+}

@@ -1,0 +1,132 @@
+package loomwright.generator.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.generator.content.Scalar;
+import loomwright.generator.content.TableFile;
+import loomwright.generator.content.YamlMap;
+import loomwright.generator.example.RowUse;
+import loomwright.generator.problem.Nearest;
+import loomwright.markup.Html;
+import loomwright.markup.Links;
+import loomwright.markup.SourceMarkup;
+import loomwright.table.Column;
+import loomwright.table.Row;
+import loomwright.table.Table;
+
+/** Writes published tables, whole or by single rows. */
+final class TableMarkup {
+    private final Site site;
+    private final Place page;
+
+    TableMarkup(Site site, Place page) {
+        this.site = site;
+        this.page = page;
+    }
+
+    String block(YamlMap map) {
+        Scalar key = map.required("key");
+        List<Scalar> columnNames = map.texts("columns");
+        List<Scalar> rowNames = map.texts("rows");
+        Scalar caption = map.text("caption");
+        map.finish();
+        TableFile file = key == null ? null : find(key);
+        if (file == null) {
+            return "";
+        }
+        Table table = file.table();
+        if (rowNames.isEmpty() && !table.shownWhole()) {
+            site.problems().add(key.problem(
+                    "the table \"" + key.text() + "\" may not be shown whole", "Name the rows you need under \"rows\"."));
+        }
+        site.reliance().onTable(table.key(), page);
+        List<Row> rows = rowNames.isEmpty() ? table.rows() : rows(table, rowNames);
+        return write(table, "table-" + table.key(), columns(table, columnNames), rows, caption == null ? table.title() : caption.text());
+    }
+
+    private TableFile find(Scalar key) {
+        TableFile file = site.content().tables().get(key.text());
+        if (file == null) {
+            site.problems().add(key.problem(
+                    "no table is called \"" + key.text() + "\"", Nearest.remedy(key.text(), site.content().tables().keySet())));
+        }
+        return file;
+    }
+
+    private List<Column> columns(Table table, List<Scalar> names) {
+        List<Column> columns = new ArrayList<>();
+        for (Scalar name : names) {
+            Column column = table.column(name.text());
+            if (column == null) {
+                site.problems().add(name.problem(
+                        "the table \"" + table.key() + "\" has no column \"" + name.text() + "\"",
+                        Nearest.remedy(name.text(), table.columns().stream().map(Column::key).toList())));
+            } else {
+                columns.add(column);
+            }
+        }
+        return names.isEmpty() ? shown(table) : columns;
+    }
+
+    /** Every column but the standing, which is written beside the name of the row. */
+    static List<Column> shown(Table table) {
+        return table.columns().stream().filter(column -> !column.key().equals("standing")).toList();
+    }
+
+    private List<Row> rows(Table table, List<Scalar> names) {
+        List<Row> rows = new ArrayList<>();
+        String first = table.columns().get(0).key();
+        for (Scalar name : names) {
+            Row row = table.find(first, name.text());
+            if (row == null) {
+                site.problems().add(name.problem(
+                        "the table \"" + table.key() + "\" has no row \"" + name.text() + "\"",
+                        Nearest.remedy(name.text(), table.rows().stream().map(each -> each.text(first)).toList())));
+            } else {
+                rows.add(row);
+                site.reliance().onRow(new RowUse(table.key(), row.name()), page);
+            }
+        }
+        return rows;
+    }
+
+    /** The figure with its caption, scroll box and source line. */
+    String write(Table table, String id, List<Column> columns, List<Row> rows, String caption) {
+        StringBuilder out = new StringBuilder("<figure class=\"table\" id=\"" + id + "\">\n<figcaption id=\"" + id + "-caption\">");
+        out.append(Html.escape(caption)).append("</figcaption>\n<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-labelledby=\"");
+        out.append(id).append("-caption\">\n<table aria-labelledby=\"").append(id).append("-caption\">\n<thead><tr>");
+        for (Column column : columns) {
+            out.append(column.unit() == null ? "<th scope=\"col\">" : "<th scope=\"col\" class=\"number\">");
+            out.append(Html.escape(name(column))).append("</th>");
+        }
+        out.append("</tr></thead>\n<tbody>\n");
+        for (Row row : rows) {
+            row(out, table, columns, row);
+        }
+        String root = Address.root(page.address());
+        return out.append("</tbody>\n</table>\n</div>\n")
+                .append(SourceMarkup.paragraph(new Links(root), table.source()))
+                .append("\n</figure>\n")
+                .toString();
+    }
+
+    private static void row(StringBuilder out, Table table, List<Column> columns, Row row) {
+        out.append("<tr>");
+        for (int i = 0; i < columns.size(); i++) {
+            Column column = columns.get(i);
+            String number = column.unit() == null ? ">" : " class=\"number\">";
+            out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(row.text(column.key())));
+            if (i == 0 && row.source().standing() != table.source().standing()) {
+                out.append(" <span class=\"standing\">").append(row.source().standing().words()).append("</span>");
+            }
+            out.append(i == 0 ? "</th>" : "</td>");
+        }
+        out.append("</tr>\n");
+    }
+
+    private static String name(Column column) {
+        String words = column.key().replace('-', ' ');
+        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return column.unit() == null || column.unit().symbol().isEmpty() ? capital : capital + " (" + column.unit().symbol() + ")";
+    }
+}

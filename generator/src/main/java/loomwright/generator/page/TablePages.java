@@ -1,0 +1,72 @@
+package loomwright.generator.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import loomwright.generator.content.TableFile;
+import loomwright.table.Row;
+import loomwright.table.Table;
+
+/** Writes the list of tables and a page for each. Of a table under copyright only the rows in use are shown. */
+final class TablePages {
+    private static final String LIST = "tables.html";
+
+    /** The record of tables.mustache. */
+    record ListPage(Frame frame, String title, String intro, List<Entry> tables) {}
+
+    /** A table in the list. */
+    record Entry(String title, String href, String source, String standing) {}
+
+    /** The record of table.mustache. */
+    record Page(Frame frame, String title, boolean rowsOnly, String table, List<String> notes, Links usedIn) {}
+
+    private final Site site;
+    private final Frames frames;
+    private final Templates templates;
+    private final SearchData search;
+
+    TablePages(Site site, Frames frames, Templates templates, SearchData search) {
+        this.site = site;
+        this.frames = frames;
+        this.templates = templates;
+        this.search = search;
+    }
+
+    void write(PageSink sink) {
+        List<Entry> entries = new ArrayList<>();
+        for (TableFile file : site.content().tables().values()) {
+            Table table = file.table();
+            String source = table.source().document().title();
+            entries.add(new Entry(
+                    table.title(), Address.table(table.key()), source, table.source().standing().words()));
+            page(table, sink);
+        }
+        Intro intro = Intro.of(site, "tables", "Tables");
+        ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
+        sink.page(LIST, templates.fill("tables", list), intro.links());
+    }
+
+    private void page(Table table, PageSink sink) {
+        String address = Address.table(table.key());
+        Place place = new Place(table.title(), address);
+        List<Row> rows = table.shownWhole() ? table.rows() : rowsInUse(table);
+        String markup =
+                new TableMarkup(site, place).write(table, "table", TableMarkup.shown(table), rows, table.title());
+        Page page = new Page(
+                frames.of(table.title(), table.source().text(), address),
+                table.title(),
+                !table.shownWhole(),
+                markup,
+                table.notes(),
+                Links.of(address, site.reliance().ofTable(table.key())));
+        sink.page(address, templates.fill("table", page), Map.of());
+        search.add(table.title(), address, "table", table.source().document().title(), String.join(" ", table.notes()));
+        site.reliance().onDocument(table.source().document().key(), place);
+    }
+
+    private List<Row> rowsInUse(Table table) {
+        Set<String> used = site.reliance().rows(table.key());
+        return table.rows().stream().filter(row -> used.contains(row.name())).toList();
+    }
+}
