@@ -1,7 +1,6 @@
 package loomwright.generator.page;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Formula;
 import loomwright.formula.Symbol;
 import loomwright.generator.content.Block;
@@ -22,6 +21,7 @@ final class BlockWriter {
     private final ArticleWriter article;
     private final Problems problems;
     private final ExampleMarkup examples;
+    private final FigureMarkup figures;
     private final QuestionMarkup questions;
     private final TableMarkup tables;
 
@@ -30,6 +30,7 @@ final class BlockWriter {
         this.article = article;
         this.problems = site.problems();
         this.examples = new ExampleMarkup(site, page, article);
+        this.figures = new FigureMarkup(site, article);
         this.questions = new QuestionMarkup(site, page, article);
         this.tables = new TableMarkup(site, page);
     }
@@ -49,7 +50,7 @@ final class BlockWriter {
             return "";
         }
         return switch (block.kind()) {
-            case "figure" -> figure(map);
+            case "figure" -> figures.write(map);
             case "formula" -> formula(map);
             case "question" -> questions.write(map);
             default -> tables.block(map);
@@ -81,22 +82,6 @@ final class BlockWriter {
                     "the " + block.kind() + " has no title", "Write it on the same line, after the word " + block.kind() + "."));
         }
         return block.title();
-    }
-
-    private String figure(YamlMap map) {
-        Scalar key = map.required("key");
-        Scalar drawing = map.required("drawing");
-        Scalar title = map.required("title");
-        Scalar description = map.required("description");
-        Scalar caption = map.text("caption");
-        Map<String, Scalar> values = map.textsByKey("values");
-        map.finish();
-        if (key == null || drawing == null || title == null || description == null) {
-            return "";
-        }
-        return "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n"
-                + FigureMarkup.draw(site, drawing, values, key.text(), title.text(), description.text())
-                + (caption == null ? "" : "\n<figcaption>" + article.inLine(caption) + "</figcaption>") + "\n</figure>\n";
     }
 
     private String formula(YamlMap map) {

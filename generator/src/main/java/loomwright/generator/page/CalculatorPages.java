@@ -97,7 +97,10 @@ final class CalculatorPages {
             return "One of: " + String.join("; ", labels) + ".";
         }
         QuantityField quantity = (QuantityField) field;
-        String limits = "From " + quantity.least().text() + " to " + quantity.greatest().text() + ".";
+        List<String> kinds = quantity.limits().stream()
+                .map(each -> "from " + each.least().text() + " to " + each.greatest().text())
+                .toList();
+        String limits = "F" + String.join(", or ", kinds).substring(1) + ".";
         boolean optional = quantity.usual() != null && quantity.usual().isEmpty();
         return optional ? limits + " May be left empty." : limits;
     }

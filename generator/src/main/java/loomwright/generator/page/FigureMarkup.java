@@ -1,29 +1,86 @@
 package loomwright.generator.page;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import loomwright.drawing.Drawings;
 import loomwright.generator.content.Scalar;
+import loomwright.generator.content.YamlMap;
 import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.Problems;
+import loomwright.markup.Html;
+import loomwright.picture.FigureTable;
+import loomwright.picture.Picture;
 
-/** Draws the picture of a figure block. */
+/** Writes figure blocks. */
 final class FigureMarkup {
-    private FigureMarkup() {}
+    private final ArticleWriter article;
+    private final Problems problems;
 
-    /** The drawing, or an empty text with a problem if it cannot be drawn. */
-    static String draw(Site site, Scalar drawing, Map<String, Scalar> values, String key, String title, String description) {
-        if (!site.pictures().names().contains(drawing.text())) {
-            site.problems().add(drawing.problem(
-                    "no drawing is called \"" + drawing.text() + "\"", Nearest.remedy(drawing.text(), site.pictures().names())));
+    FigureMarkup(Site site, ArticleWriter article) {
+        this.article = article;
+        this.problems = site.problems();
+    }
+
+    String write(YamlMap map) {
+        Scalar key = map.required("key");
+        Scalar drawing = map.required("drawing");
+        Scalar title = map.required("title");
+        Scalar description = map.required("description");
+        Scalar caption = map.text("caption");
+        Map<String, Scalar> values = map.textsByKey("values");
+        map.finish();
+        if (key == null || drawing == null || title == null || description == null) {
             return "";
+        }
+        Picture picture = draw(drawing, values);
+        if (picture == null) {
+            return "";
+        }
+        return "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n"
+                + picture.named(title.text(), description.text()).svg(key.text())
+                + figures(picture.figures(), title.text())
+                + (caption == null ? "" : "\n<figcaption>" + article.inLine(caption) + "</figcaption>") + "\n</figure>\n";
+    }
+
+    private Picture draw(Scalar drawing, Map<String, Scalar> values) {
+        if (!Drawings.has(drawing.text())) {
+            problems.add(drawing.problem(
+                    "no drawing is called \"" + drawing.text() + "\"", Nearest.remedy(drawing.text(), Drawings.names())));
+            return null;
         }
         Map<String, String> texts = new LinkedHashMap<>();
         values.forEach((name, text) -> texts.put(name, text.text()));
         try {
-            return site.pictures().draw(drawing.text(), texts, key, title, description);
+            return Drawings.draw(drawing.text(), texts);
         } catch (IllegalArgumentException e) {
-            site.problems().add(drawing.problem(
-                    "the drawing \"" + drawing.text() + "\" cannot be made: " + e.getMessage(), "Correct \"values\" of this figure."));
+            String message = e.getMessage().replace('\u201c', '"').replace('\u201d', '"');
+            String words = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
+            problems.add(drawing.problem(words, "Correct \"values\" of this figure."));
+            return null;
+        }
+    }
+
+    /** The figures of a picture as a folded table, for a reader who cannot see it and for one who wants to copy them. */
+    private static String figures(FigureTable table, String title) {
+        if (table.isEmpty()) {
             return "";
         }
+        String label = " aria-label=\"Figures of: " + Html.escape(title) + "\"";
+        StringBuilder out = new StringBuilder("\n<details class=\"figures\"><summary>The same in figures</summary>");
+        out.append("<div class=\"scroll\" role=\"region\" tabindex=\"0\"").append(label).append("><table").append(label).append(">\n");
+        out.append("<thead><tr>");
+        for (String head : table.heads()) {
+            out.append("<th scope=\"col\">").append(Html.escape(head)).append("</th>");
+        }
+        out.append("</tr></thead>\n<tbody>\n");
+        for (List<String> row : table.rows()) {
+            out.append("<tr>");
+            for (int i = 0; i < row.size(); i++) {
+                out.append(i == 0 ? "<th scope=\"row\">" : "<td>").append(Html.escape(row.get(i))).append(i == 0 ? "</th>" : "</td>");
+            }
+            out.append("</tr>\n");
+        }
+        return out.append("</tbody>\n</table></div></details>").toString();
     }
 }

@@ -15,7 +15,6 @@ import loomwright.worked.Calculator;
  * @param calculators the calculators by key
  * @param book the worked examples
  * @param values values by name
- * @param pictures the drawings
  * @param reliance filled as pages are written
  * @param problems where problems go
  */
@@ -24,7 +23,6 @@ record Site(
         Map<String, Calculator> calculators,
         ExampleBook book,
         ValueFinder values,
-        Pictures pictures,
         Reliance reliance,
         Problems problems) {
 

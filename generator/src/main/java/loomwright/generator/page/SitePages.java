@@ -19,12 +19,11 @@ public final class SitePages {
             Content content,
             Map<String, Calculator> calculators,
             ExampleBook book,
-            Pictures pictures,
             Path templateFolder,
             Scripts scripts,
             Problems problems) {
         ValueFinder values = new ValueFinder(book, content.scenario(), problems);
-        this.site = new Site(content, calculators, book, values, pictures, new Reliance(), problems);
+        this.site = new Site(content, calculators, book, values, new Reliance(), problems);
         this.frames = new Frames(site, scripts);
         this.templates = new Templates(templateFolder, problems);
     }

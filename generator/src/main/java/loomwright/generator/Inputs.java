@@ -1,0 +1,33 @@
+package loomwright.generator;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.catalogue.Catalogue;
+import loomwright.generator.build.Parts;
+import loomwright.generator.build.SiteBuild;
+import picocli.CommandLine.Option;
+
+/** The folders every command reads from. */
+final class Inputs {
+    @Option(names = "--content", paramLabel = "FOLDER", defaultValue = "content", description = "lessons, tables and pages (${DEFAULT-VALUE})")
+    private Path content;
+
+    @Option(names = "--parts", paramLabel = "FOLDER", defaultValue = "site/src/main", description = "templates, style and scripts (${DEFAULT-VALUE})")
+    private Path parts;
+
+    @Option(names = "--program", paramLabel = "FOLDER", description = "more script files, such as the compiled page program")
+    private List<Path> programs = new ArrayList<>();
+
+    SiteBuild build() {
+        return new SiteBuild(content, new Parts(parts, programs), Catalogue.all());
+    }
+
+    Path content() {
+        return content;
+    }
+
+    Path parts() {
+        return parts;
+    }
+}

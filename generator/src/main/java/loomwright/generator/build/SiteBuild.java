@@ -1,0 +1,91 @@
+package loomwright.generator.build;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import loomwright.generator.check.SiteCheck;
+import loomwright.generator.content.Content;
+import loomwright.generator.content.ContentReader;
+import loomwright.generator.example.Example;
+import loomwright.generator.example.ExampleBook;
+import loomwright.generator.page.PageSink;
+import loomwright.generator.page.Scripts;
+import loomwright.generator.page.SitePages;
+import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.Span;
+import loomwright.worked.Calculator;
+
+/** Reads the content, writes every page, checks every page. */
+public final class SiteBuild {
+    private final Path content;
+    private final Parts parts;
+    private final Map<String, Calculator> calculators = new LinkedHashMap<>();
+
+    public SiteBuild(Path content, Parts parts, List<Calculator> calculators) {
+        this.content = content;
+        this.parts = parts;
+        for (Calculator calculator : calculators) {
+            this.calculators.put(calculator.description().key(), calculator);
+        }
+    }
+
+    /** Runs once. Files go to {@code output} even if there are problems; it is for the caller to throw them away. */
+    public Outcome run(Output output) {
+        Problems problems = new Problems();
+        Content read = ContentReader.read(content, problems);
+        ExampleBook book = ExampleBook.of(read, calculators, problems);
+        Checked checked = new Checked(output, new SiteCheck(problems));
+        parts.files().forEach(checked::copy);
+        Scripts scripts = new Scripts(parts.scripts());
+        new SitePages(read, calculators, book, parts.templates(), scripts, problems).write(checked);
+        checked.check.finish();
+        return new Outcome(problems, checked.pages, read.lessons().size(), book.all());
+    }
+
+    /**
+     * What came of a run.
+     *
+     * @param problems every problem of the run
+     * @param pages how many pages were written
+     * @param lessons how many lessons there are
+     * @param examples the worked examples
+     */
+    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples) {
+        /** How many figures from elsewhere the examples were held against. */
+        public int pins() {
+            return examples.stream().mapToInt(example -> example.pins().size()).sum();
+        }
+    }
+
+    /** Checks each page on its way to the output. */
+    private static final class Checked implements PageSink {
+        private final Output output;
+        private final SiteCheck check;
+        private int pages;
+
+        Checked(Output output, SiteCheck check) {
+            this.output = output;
+            this.check = check;
+        }
+
+        @Override
+        public void page(String address, String html, Map<String, Span> links) {
+            pages++;
+            // an empty page comes of a mistake in its template, which is reported already
+            check.page(address, html, links);
+            output.put(address, html.getBytes(StandardCharsets.UTF_8));
+        }
+
+        @Override
+        public void file(String address, String text) {
+            copy(address, text.getBytes(StandardCharsets.UTF_8));
+        }
+
+        void copy(String address, byte[] bytes) {
+            check.file(address);
+            output.put(address, bytes);
+        }
+    }
+}
