@@ -5,11 +5,23 @@ import loomwright.conductor.ConductorResistance;
 import loomwright.conductor.VoltageDrop;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
+import loomwright.switching.CoilDay;
+import loomwright.switching.CoilSuppression;
+import loomwright.switching.JunctionTemperature;
+import loomwright.switching.SwitchCompare;
 import loomwright.worked.Calculator;
 
 /** Every calculator, in the order of the job. */
 public final class Catalogue {
-    private static final List<Calculator> ALL = List.of(new OhmAndPower(), new DeviceCurrent(), new ConductorResistance(), new VoltageDrop());
+    private static final List<Calculator> ALL = List.of(
+            new OhmAndPower(),
+            new DeviceCurrent(),
+            new ConductorResistance(),
+            new VoltageDrop(),
+            new CoilDay(),
+            new SwitchCompare(),
+            new JunctionTemperature(),
+            new CoilSuppression());
 
     private Catalogue() {}
 

@@ -54,6 +54,13 @@ public final class WorkingBuilder {
         return figure;
     }
 
+    /** Adds a step that reads a figure of a table whose unit differs from row to row. */
+    public Quantity lookUp(String words, Symbol symbol, Row row, String column, Unit unit, String why) {
+        Quantity figure = row.quantity(column, unit);
+        steps.add(new TableStep(words, symbol, figure, why, row));
+        return figure;
+    }
+
     /** Brings an entry to {@code unit}, with a step if it was in another. */
     public Quantity convert(String words, Quantity entry, Unit unit, String why) {
         if (entry.unit() == unit) {
