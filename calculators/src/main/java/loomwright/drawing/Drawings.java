@@ -7,7 +7,12 @@ import loomwright.picture.Picture;
 
 /** Every drawing that a lesson can name. */
 public final class Drawings {
-    private static final List<Drawing> ALL = List.of(new SupplyWindow());
+    private static final List<Drawing> ALL = List.of(
+            new SupplyWindow(),
+            new MotorStartCurrent(),
+            new OneSizeFourTables(),
+            new ResistanceAgainstTemperature(),
+            new DropAgainstRouteLength());
 
     private Drawings() {}
 

@@ -37,6 +37,11 @@ final class Given {
         return values.get(key).strip();
     }
 
+    /** The value as a label: its parts stay on one line. */
+    String label(String key) {
+        return text(key).replace(' ', '\u00a0');
+    }
+
     /** The value as a quantity of the same kind as {@code unit}, in {@code unit}. */
     Quantity quantity(String key, Unit unit) {
         QuantityText.Reading reading = QuantityText.read(text(key), null);

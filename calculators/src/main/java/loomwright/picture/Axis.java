@@ -1,6 +1,8 @@
 package loomwright.picture;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * An axis of a graph.
@@ -42,13 +44,44 @@ public record Axis(String title, double from, double to, boolean logarithmic, in
         return new Axis(title, from, to, true, PARTS);
     }
 
+    /** An axis without numbers, for a sketch. */
+    public static Axis bare(String title, double from, double to) {
+        return new Axis(title, from, to, false, 0);
+    }
+
     /** The same axis, cut by its numbers into at most {@code parts} parts. */
     public Axis parts(int parts) {
         return new Axis(title, from, to, logarithmic, parts);
     }
 
+    /** Its numbers; none if it is a sketch. */
     public List<Tick> ticks() {
+        if (most == 0) {
+            return List.of();
+        }
         return logarithmic ? Ticks.logarithmic(from, to) : Ticks.linear(from, to, most);
+    }
+
+    /** Values to draw a curve through: the ends, the numbers, {@code between} steps from each to the next, and what else is named. */
+    public List<Double> samples(int between, double... also) {
+        TreeSet<Double> samples = new TreeSet<>();
+        double before = from;
+        samples.add(from);
+        for (Tick tick : ticks()) {
+            addSteps(samples, before, tick.value(), between);
+            before = tick.value();
+        }
+        addSteps(samples, before, to, between);
+        for (double value : also) {
+            samples.add(value);
+        }
+        return new ArrayList<>(samples);
+    }
+
+    private static void addSteps(TreeSet<Double> samples, double from, double to, int steps) {
+        for (int i = 1; i <= steps && to > from; i++) {
+            samples.add(i == steps ? to : from + (to - from) * i / steps);
+        }
     }
 
     /** Where {@code value} stands, when the axis runs from {@code start} to {@code end} on the canvas. */

@@ -1,0 +1,86 @@
+package loomwright.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where the parts of a graph lie on the canvas. */
+final class GraphFrame {
+    static final Lettering LETTERING = Lettering.SMALL;
+    private static final double WIDEST_END_LABEL = 84;
+    private static final double GAP = 6;
+
+    private final Graph graph;
+    /** The plot: everything between the axes. */
+    final Box plot;
+    /** The base line of the title of the upright axis. */
+    final double titleBase;
+
+    GraphFrame(Graph graph, double top, double height) {
+        this.graph = graph;
+        this.titleBase = top + 15;
+        boolean labelsAbove = false;
+        double endLabels = 0;
+        for (Series line : graph.series) {
+            if (leavesAbove(line)) {
+                labelsAbove = true;
+            } else {
+                for (String part : endLabel(line)) {
+                    endLabels = Math.max(endLabels, LETTERING.width(part) + GAP);
+                }
+            }
+        }
+        double numbers = 0;
+        for (Tick tick : graph.up.ticks()) {
+            numbers = Math.max(numbers, LETTERING.width(tick.text()));
+        }
+        double halfLastNumber = 14;
+        double right = Picture.WIDTH - Math.max(endLabels + 2, halfLastNumber);
+        this.plot = new Box(
+                Math.max(numbers + GAP + 4, halfLastNumber), top + (labelsAbove ? 44 : 30), right, top + height - 44);
+    }
+
+    double x(double value) {
+        return graph.across.place(value, plot.left(), plot.right());
+    }
+
+    double y(double value) {
+        return graph.up.place(value, plot.bottom(), plot.top());
+    }
+
+    /** The label of a line, cut so that the plot keeps most of the canvas. */
+    List<String> endLabel(Series line) {
+        return Wrap.lines(line.label(), LETTERING, WIDEST_END_LABEL);
+    }
+
+    /** Whether the line runs out over the top of the plot. */
+    boolean leavesAbove(Series line) {
+        return line.points().get(line.points().size() - 1).y() > graph.up.to() * (1 + 1e-9);
+    }
+
+    /** The pieces of a line that lie inside the plot. */
+    List<Segment> pieces(Series line) {
+        List<Segment> pieces = new ArrayList<>();
+        for (int i = 1; i < line.points().size(); i++) {
+            Segment piece = inside(line.points().get(i - 1), line.points().get(i));
+            if (piece != null) {
+                pieces.add(piece);
+            }
+        }
+        return pieces;
+    }
+
+    /** The piece between two points, cut off at the upper and lower edge of the plot. */
+    private Segment inside(Point from, Point to) {
+        double x1 = x(from.x());
+        double y1 = y(from.y());
+        double x2 = x(to.x());
+        double y2 = y(to.y());
+        if (Math.min(y1, y2) > plot.bottom() || Math.max(y1, y2) < plot.top()) {
+            return null;
+        }
+        double slope = y1 == y2 ? 0 : (x2 - x1) / (y2 - y1);
+        double start = Math.min(Math.max(y1, plot.top()), plot.bottom());
+        double end = Math.min(Math.max(y2, plot.top()), plot.bottom());
+        return new Segment(x1 + slope * (start - y1), start, x2 + slope * (end - y2), end);
+    }
+}
