@@ -8,7 +8,11 @@ import loomwright.picture.Picture;
 /** Every drawing that a lesson can name. */
 public final class Drawings {
     private static final List<Drawing> ALL = List.of(
+            new OneLoopWithMeters(),
             new SupplyWindow(),
+            new ResistorPowerAgainstVoltage(),
+            new LampColdAndHot(),
+            new UsbPowerLevels(),
             new MotorStartCurrent(),
             new OneSizeFourTables(),
             new ResistanceAgainstTemperature(),

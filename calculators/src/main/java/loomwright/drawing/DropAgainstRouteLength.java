@@ -32,6 +32,8 @@ final class DropAgainstRouteLength implements Drawing {
     public Picture draw(Given given) {
         Axis across = Axis.linear("Route length (m)", 0, LONGEST_METRES);
         Graph graph = new Graph(across, Axis.linear("Voltage drop (V)", 0, 1.4).parts(7));
+        given.number("current", Units.AMPERE);
+        given.option("conductor", "voltage-drop");
         double marked = given.number("route-length", Units.METRE);
         graph.upright(given.text("route-length"), marked);
         graph.limit("10 % of 12 V", allowance("abyc-other", 10));

@@ -2,9 +2,11 @@ package loomwright.drawing;
 
 import java.util.List;
 import java.util.Map;
+import loomwright.catalogue.Catalogue;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Unit;
+import loomwright.worked.ChoiceField;
 
 /** The values a lesson gives to a drawing. */
 final class Given {
@@ -61,6 +63,15 @@ final class Given {
             throw fault(key, "must be above zero");
         }
         return number;
+    }
+
+    /** The value as the key of one of the options of a calculator. */
+    String option(String key, String calculator) {
+        ChoiceField field = (ChoiceField) Catalogue.find(calculator).description().field(key);
+        if (field.option(text(key)) == null) {
+            throw fault(key, "is not one of the options of the calculator " + calculator);
+        }
+        return text(key);
     }
 
     /** Checks that each of the values is above the one before it. */

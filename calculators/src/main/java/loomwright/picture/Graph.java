@@ -16,7 +16,12 @@ public final class Graph {
     /** A point that is pointed out: a dot, or a ring round it. */
     record Mark(String label, Point at, boolean ringed) {}
 
-    private static final double HEIGHT = 250;
+    private static final double PLOT = 206;
+    private static final double SMALL_PLOT = 140;
+    /** Room below the plot for numbers and title, or for one of them. */
+    private static final double FOOT = 46;
+
+    private static final double SHORT_FOOT = 30;
 
     final Axis across;
     final Axis up;
@@ -66,13 +71,22 @@ public final class Graph {
     /** Graphs with one lower axis in common, below each other. */
     public static Picture picture(String title, String description, List<Graph> graphs) {
         Canvas canvas = new Canvas();
-        double height = graphs.size() == 1 ? HEIGHT : 0.7 * HEIGHT;
         FigureTable figures = FigureTable.NONE;
-        for (int i = 0; i < graphs.size(); i++) {
-            new GraphPainter(graphs.get(i), canvas, new GraphFrame(graphs.get(i), i * height, height)).paint();
-            figures = figures.beside(graphs.get(i).figures());
+        double numbers = 0;
+        for (Graph graph : graphs) {
+            numbers = Math.max(numbers, GraphFrame.numbers(graph));
         }
-        return new Picture(title, description, canvas, Picture.WIDTH, graphs.size() * height).with(figures);
+        double top = 0;
+        for (int i = 0; i < graphs.size(); i++) {
+            Graph graph = graphs.get(i);
+            boolean last = i == graphs.size() - 1;
+            double foot = !last || graph.across.ticks().isEmpty() ? SHORT_FOOT : FOOT;
+            double height = foot + (graphs.size() == 1 ? PLOT : SMALL_PLOT);
+            new GraphPainter(graph, canvas, new GraphFrame(graph, top, height, numbers, foot)).paint(last);
+            figures = figures.beside(graph.figures());
+            top += height;
+        }
+        return new Picture(title, description, canvas, Picture.WIDTH, top).with(figures);
     }
 
     /** The height of every line at the numbers of the lower axis and at the marks. A sketch has none. */

@@ -15,7 +15,13 @@ final class GraphFrame {
     /** The base line of the title of the upright axis. */
     final double titleBase;
 
-    GraphFrame(Graph graph, double top, double height) {
+    /**
+     * A frame on a strip of the canvas.
+     *
+     * @param numbers the room for the numbers of the upright axis
+     * @param foot the room below the plot
+     */
+    GraphFrame(Graph graph, double top, double height, double numbers, double foot) {
         this.graph = graph;
         this.titleBase = top + 15;
         boolean labelsAbove = false;
@@ -29,14 +35,19 @@ final class GraphFrame {
                 }
             }
         }
-        double numbers = 0;
-        for (Tick tick : graph.up.ticks()) {
-            numbers = Math.max(numbers, LETTERING.width(tick.text()));
-        }
         double halfLastNumber = 14;
         double right = Picture.WIDTH - Math.max(endLabels + 2, halfLastNumber);
         this.plot = new Box(
-                Math.max(numbers + GAP + 4, halfLastNumber), top + (labelsAbove ? 44 : 30), right, top + height - 44);
+                Math.max(numbers + GAP + 4, halfLastNumber), top + (labelsAbove ? 44 : 30), right, top + height - foot);
+    }
+
+    /** The width of the widest number of the upright axis. */
+    static double numbers(Graph graph) {
+        double widest = 0;
+        for (Tick tick : graph.up.ticks()) {
+            widest = Math.max(widest, LETTERING.width(tick.text()));
+        }
+        return widest;
     }
 
     double x(double value) {

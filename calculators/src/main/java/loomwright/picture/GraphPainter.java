@@ -19,11 +19,15 @@ final class GraphPainter {
         this.canvas = canvas;
         this.frame = frame;
         this.plot = frame.plot;
-        this.placer = new LabelPlacer(canvas, plot);
+        this.placer = new LabelPlacer(canvas, new Box(plot.left(), plot.top() - 10, plot.right(), plot.bottom()));
     }
 
-    void paint() {
+    /** Draws it; the title of the lower axis is left to the last of several graphs. */
+    void paint(boolean titled) {
         axes();
+        if (titled) {
+            title();
+        }
         for (Graph.Upright upright : graph.uprights) {
             double x = frame.x(upright.x());
             canvas.path(Style.INK, Dash.DOTS, new Outline().move(x, plot.bottom()).line(x, plot.top()));
@@ -66,6 +70,9 @@ final class GraphPainter {
         canvas.path(
                 Style.INK,
                 new Outline().move(plot.left(), plot.top()).line(plot.left(), plot.bottom()).line(plot.right(), plot.bottom()));
+    }
+
+    private void title() {
         double middle = (plot.left() + plot.right()) / 2;
         double halfTitle = LETTERING.width(graph.across.title()) / 2;
         double titleAt = Math.min(middle, Picture.WIDTH - halfTitle);
@@ -126,10 +133,10 @@ final class GraphPainter {
         double off = mark.ringed() ? RING + 3 : DOT + 3;
         return List.of(
                 label(x - off, y - off, Anchor.END, mark.label()),
-                label(x + off, y + off + 8, Anchor.START, mark.label()),
+                label(x + off, y + off + 10, Anchor.START, mark.label()),
                 label(x + off, y - off, Anchor.START, mark.label()),
-                label(x - off, y + off + 8, Anchor.END, mark.label()),
-                label(x + off, y + off + 25, Anchor.START, mark.label()),
+                label(x - off, y + off + 10, Anchor.END, mark.label()),
+                label(x + off, y + off + 27, Anchor.START, mark.label()),
                 label(x - off, y - off - 17, Anchor.END, mark.label()),
                 label(x, y - off - 6, Anchor.MIDDLE, mark.label()),
                 label(x, y + off + 14, Anchor.MIDDLE, mark.label()),

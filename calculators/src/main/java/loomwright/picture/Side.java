@@ -1,0 +1,9 @@
+package loomwright.picture;
+
+/** Where a label stands beside its symbol. */
+public enum Side {
+    ABOVE,
+    BELOW,
+    LEFT,
+    RIGHT
+}

@@ -1,0 +1,46 @@
+package loomwright.picture;
+
+/** Symbols of circuit drawings, after the conventions of IEC 60617; sizes are our own. */
+public enum Symbol {
+    /** Two cells; current leaves at the longer plate. */
+    BATTERY(12, 14),
+    FUSE_LINK(17, 7),
+    SWITCH_OPEN(17, 14),
+    SWITCH_CLOSED(17, 7),
+    /** The contact of a relay: drawn as it is with the coil dead. */
+    MAKE_CONTACT(17, 14),
+    RELAY_COIL(8, 17),
+    LAMP(14, 14),
+    LAMP_LIT(14, 26),
+    MOTOR(15, 15),
+    RESISTOR(19, 7),
+    DIODE(10, 10),
+    VOLTMETER(15, 15),
+    AMMETER(15, 15),
+    /** The two contacts of an outlet with nothing plugged in. */
+    OUTLET(17, 9),
+    CONVERTER(17, 17);
+
+    private final double reach;
+    private final double breadth;
+
+    Symbol(double reach, double breadth) {
+        this.reach = reach;
+        this.breadth = breadth;
+    }
+
+    /** Half its size along the conductor. */
+    public double reach() {
+        return reach;
+    }
+
+    /** Half its size across the conductor. */
+    public double breadth() {
+        return breadth;
+    }
+
+    /** Draws the symbol over a conductor that runs through (x, y). */
+    public void draw(Canvas canvas, double x, double y, Heading heading) {
+        new SymbolPen(canvas, x, y, heading).draw(this);
+    }
+}
