@@ -2,6 +2,7 @@ package loomwright.catalogue;
 
 import java.util.List;
 import loomwright.conductor.ConductorResistance;
+import loomwright.conductor.GaugeConvert;
 import loomwright.conductor.VoltageDrop;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
@@ -16,6 +17,7 @@ public final class Catalogue {
     private static final List<Calculator> ALL = List.of(
             new OhmAndPower(),
             new DeviceCurrent(),
+            new GaugeConvert(),
             new ConductorResistance(),
             new VoltageDrop(),
             new CoilDay(),

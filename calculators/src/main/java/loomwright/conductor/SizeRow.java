@@ -16,13 +16,18 @@ final class SizeRow {
      * @throws Refusal if the table has no such row; names the sizes on either side
      */
     static Row of(Table table, Quantity size, String sizesIn) {
+        return of(table, size, sizesIn, "another kind of conductor");
+    }
+
+    /** The same, with another way out to offer. */
+    static Row of(Table table, Quantity size, String sizesIn, String otherwise) {
         boolean gaugeTable = table.columns().get(0).unit() == Units.AWG;
         boolean gaugeSize = size.unit() == Units.AWG;
         Row row = gaugeTable == gaugeSize ? table.find("size", size) : null;
         if (row != null) {
             return row;
         }
-        throw new Refusal("size", message(table, size, sizesIn));
+        throw new Refusal("size", message(table, size, sizesIn) + ", or " + otherwise);
     }
 
     private static String message(Table table, Quantity size, String sizesIn) {
@@ -39,7 +44,7 @@ final class SizeRow {
         if (above != null) {
             text.append(" ").append(above.name()).append(" (thicker)");
         }
-        return text.append(", or another kind of conductor").toString();
+        return text.toString();
     }
 
     private static Row nearest(Table table, double area, boolean below) {

@@ -83,6 +83,16 @@ public final class WorkingBuilder {
         results.add(new Result(output, quantity.in(output.unit())));
     }
 
+    /** An answer already stated, or null. */
+    public Quantity stated(String outputKey) {
+        for (Result result : results) {
+            if (result.output().key().equals(outputKey)) {
+                return result.quantity();
+            }
+        }
+        return null;
+    }
+
     public void finding(Finding finding) {
         findings.add(finding);
     }
