@@ -2,7 +2,7 @@ package loomwright.generator.example;
 
 /** How the expected value of a pin was come by. */
 public enum PinKind {
-    PRINTED("printed", "printed as the answer of a published worked example"),
+    PRINTED("printed", "printed in the publication named"),
     FROM_TABLE("from-table", "worked by hand from a published table row"),
     COMMON_PRACTICE("common-practice", "a figure of the trade, without a published source");
 
