@@ -12,11 +12,17 @@ public final class Drawings {
             new SupplyWindow(),
             new ResistorPowerAgainstVoltage(),
             new LampColdAndHot(),
+            new LabelToAmperesChain(),
             new UsbPowerLevels(),
+            new LoadKindsCurrentAgainstVoltage(),
             new MotorStartCurrent(),
+            new CableAnatomy(),
             new OneSizeFourTables(),
             new ResistanceAgainstTemperature(),
-            new DropAgainstRouteLength());
+            new OutAndBackRun(),
+            new DropAgainstRouteLength(),
+            new ConstantsOnAThermometer(),
+            new MeterAtBothEnds());
 
     private Drawings() {}
 

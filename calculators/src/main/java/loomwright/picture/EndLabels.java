@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Writes the label of each line at its end: to the right of the plot, or above it where the line runs out over the top. */
 final class EndLabels {
+    private static final double APART = 4;
+
     private final Graph graph;
     private final Canvas canvas;
     private final GraphFrame frame;
@@ -46,7 +48,7 @@ final class EndLabels {
         return left + width + 8;
     }
 
-    /** Writes labels beside the plot, from the top down, pushed apart where lines end close together. */
+    /** Writes labels beside the plot, from the top down, pushed apart where lines end close together, each with a leader to its line. */
     private void beside(List<End> ends) {
         double lineHeight = GraphFrame.LETTERING.lineHeight();
         double[] tops = new double[ends.size()];
@@ -54,15 +56,19 @@ final class EndLabels {
         for (int i = 0; i < tops.length; i++) {
             double height = lineHeight * ends.get(i).lines().size();
             tops[i] = Math.max(ends.get(i).y() - height / 2, free);
-            free = tops[i] + height;
+            free = tops[i] + height + APART;
         }
         double limit = frame.plot.bottom() + lineHeight / 2;
         for (int i = tops.length - 1; i >= 0; i--) {
             double height = lineHeight * ends.get(i).lines().size();
             tops[i] = Math.min(tops[i], limit - height);
-            limit = tops[i];
-            canvas.text(
-                    frame.plot.right() + 6, tops[i] + 0.75 * lineHeight, Anchor.START, GraphFrame.LETTERING, ends.get(i).lines());
+            limit = tops[i] - APART;
+        }
+        for (int i = 0; i < tops.length; i++) {
+            List<String> lines = ends.get(i).lines();
+            double right = frame.plot.right();
+            canvas.line(Style.FAINT, right, ends.get(i).y(), right + GraphFrame.LEADER - 3, tops[i] + lineHeight * lines.size() / 2);
+            canvas.text(right + GraphFrame.LEADER, tops[i] + 0.75 * lineHeight, Anchor.START, GraphFrame.LETTERING, lines);
         }
     }
 }

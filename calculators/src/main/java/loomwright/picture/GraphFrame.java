@@ -6,8 +6,11 @@ import java.util.List;
 /** Where the parts of a graph lie on the canvas. */
 final class GraphFrame {
     static final Lettering LETTERING = Lettering.SMALL;
-    private static final double WIDEST_END_LABEL = 84;
+    private static final double WIDEST_END_LABEL = 78;
     private static final double GAP = 6;
+    /** The room between the plot and the labels at the ends of its lines. */
+    static final double LEADER = 15;
+
 
     private final Graph graph;
     /** The plot: everything between the axes. */
@@ -31,7 +34,7 @@ final class GraphFrame {
                 labelsAbove = true;
             } else {
                 for (String part : endLabel(line)) {
-                    endLabels = Math.max(endLabels, LETTERING.width(part) + GAP);
+                    endLabels = Math.max(endLabels, LETTERING.width(part) + LEADER);
                 }
             }
         }
