@@ -36,7 +36,7 @@ public final class ContentReader {
                 lessons(),
                 pages.pages(),
                 pages.fronts(),
-                settings());
+                pages.settings());
     }
 
     private List<Lesson> lessons() {
@@ -50,18 +50,6 @@ public final class ContentReader {
         }
         lessonFolder.checkNeeds(lessons);
         return List.copyOf(lessons);
-    }
-
-    private Settings settings() {
-        YamlMap map = yaml("site.yaml", "settings");
-        if (map == null) {
-            return new Settings("", "", null);
-        }
-        Scalar revised = map.required("revised");
-        Scalar licence = map.required("licence");
-        Scalar safety = map.required("safety");
-        map.finish();
-        return new Settings(revised == null ? "" : revised.text(), licence == null ? "" : licence.text(), safety);
     }
 
     private YamlMap yaml(String path, String what) {

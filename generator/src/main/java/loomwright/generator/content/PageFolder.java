@@ -19,6 +19,7 @@ final class PageFolder {
     private final Problems problems;
     private final List<PlainPage> pages = new ArrayList<>();
     private final Map<String, Front> fronts = new LinkedHashMap<>();
+    private Settings settings = new Settings("", "", null);
 
     PageFolder(Folder folder, Problems problems) {
         this.folder = folder;
@@ -43,6 +44,11 @@ final class PageFolder {
         return fronts;
     }
 
+    /** What stands at the foot of every page; the start page says it. */
+    Settings settings() {
+        return settings;
+    }
+
     private void add(String key, SourceFile file) {
         FrontMatter matter = FrontMatter.of(file, "front matter", problems);
         ArticleText text = new ArticleText(file, matter.bodyStart(), problems);
@@ -51,15 +57,21 @@ final class PageFolder {
         String summary = map == null ? "" : text(map.required("summary"));
         Article article = text.article(key + ".html", title);
         if (FILLED.contains(key)) {
-            List<Front.Way> ways = map != null && key.equals("index") ? ways(map) : List.of();
-            List<Front.LessonPath> paths = map != null && key.equals("lessons") ? paths(map) : List.of();
-            fronts.put(key, new Front(article, summary, ways, paths));
+            fronts.put(key, front(key, map, article, summary));
         } else {
             pages.add(new PlainPage(key, article, summary));
         }
         if (map != null) {
             map.finish();
         }
+    }
+
+    private Front front(String key, YamlMap map, Article article, String summary) {
+        if (map != null && key.equals("index")) {
+            settings = new Settings(text(map.required("revised")), text(map.required("licence")), map.required("safety"));
+            return new Front(article, summary, ways(map), List.of());
+        }
+        return new Front(article, summary, List.of(), map != null && key.equals("lessons") ? paths(map) : List.of());
     }
 
     private static List<Front.Way> ways(YamlMap map) {
