@@ -13,8 +13,8 @@ import loomwright.generator.example.ExampleBook;
 import loomwright.generator.page.PageSink;
 import loomwright.generator.page.Scripts;
 import loomwright.generator.page.SitePages;
+import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problems;
-import loomwright.generator.problem.Span;
 import loomwright.worked.Calculator;
 
 /** Reads the content, writes every page, checks every page. */
@@ -71,10 +71,10 @@ public final class SiteBuild {
         }
 
         @Override
-        public void page(String address, String html, Map<String, Span> links) {
+        public void page(String address, String html, Places places) {
             pages++;
             // an empty page comes of a mistake in its template, which is reported already
-            check.page(address, html, links);
+            check.page(address, html, places);
             output.put(address, html.getBytes(StandardCharsets.UTF_8));
         }
 

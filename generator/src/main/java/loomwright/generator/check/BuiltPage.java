@@ -1,8 +1,8 @@
 package loomwright.generator.check;
 
 import java.util.HashSet;
-import java.util.Map;
 import java.util.Set;
+import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.SourceFile;
 import loomwright.generator.problem.Span;
@@ -11,13 +11,13 @@ import loomwright.generator.problem.Span;
 final class BuiltPage {
     private final String address;
     private final String html;
-    private final Map<String, Span> authorLinks;
+    private final Places places;
     private final Set<String> ids = new HashSet<>();
 
-    BuiltPage(String address, String html, Map<String, Span> authorLinks) {
+    BuiltPage(String address, String html, Places places) {
         this.address = address;
         this.html = html;
-        this.authorLinks = authorLinks;
+        this.places = places;
     }
 
     String address() {
@@ -36,9 +36,15 @@ final class BuiltPage {
 
     /** A problem with a link: at the author's line if an author wrote the link. */
     Problem linkProblem(String href, String words, String remedy) {
-        Span place = authorLinks.get(href);
+        Span place = places.ofLink(href);
         return place == null
                 ? problem("href=\"" + href.replace("&", "&amp;") + "\"", words, remedy)
                 : place.problem(words, remedy);
+    }
+
+    /** A problem with an id, or with what bears it: at the author's line if an author gave the id. */
+    Problem idProblem(String id, String words, String remedy) {
+        Span place = places.ofId(id);
+        return place == null ? problem("id=\"" + id + "\"", words, remedy) : place.problem(words, remedy);
     }
 }

@@ -65,7 +65,8 @@ final class PageCheck {
     private void id(Element element) {
         String id = element.id();
         if (!id.isEmpty() && !page.ids().add(id)) {
-            add("id=\"" + id + "\"", "the id \"" + id + "\" is given twice in this page", "Change the key of a block, or the words of a heading.");
+            problems.add(page.idProblem(
+                    id, "the id \"" + id + "\" is given twice in the page", "Change the key of a block, or the words of a heading."));
         }
         for (String label : LABELS) {
             String ids = element.attr(label);
@@ -111,8 +112,10 @@ final class PageCheck {
         int level = element.normalName().charAt(1) - '0';
         titles += level == 1 ? 1 : 0;
         if (level > headingLevel + 1) {
-            add(">" + element.text() + "<", "the heading \"" + element.text() + "\" is of level " + level + " below one of level "
-                    + headingLevel, "Put a heading of level " + (headingLevel + 1) + " above it.");
+            problems.add(page.idProblem(
+                    element.id(),
+                    "the heading \"" + element.text() + "\" is of level " + level + " and follows one of level " + headingLevel,
+                    "Put a heading with " + "#".repeat(headingLevel + 1) + " above it."));
         }
         headingLevel = level;
     }

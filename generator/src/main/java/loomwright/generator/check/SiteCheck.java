@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problems;
-import loomwright.generator.problem.Span;
 
 /** Checks the pages of a site one by one as they come, and the links between them at the end. */
 public final class SiteCheck {
@@ -25,8 +25,8 @@ public final class SiteCheck {
     }
 
     /** Checks a page. */
-    public void page(String address, String html, Map<String, Span> authorLinks) {
-        BuiltPage page = new BuiltPage(address, html, authorLinks);
+    public void page(String address, String html, Places places) {
+        BuiltPage page = new BuiltPage(address, html, places);
         PageCheck check = new PageCheck(page, problems);
         check.check(html);
         idsByPage.put(address, page.ids());

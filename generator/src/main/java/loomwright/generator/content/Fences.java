@@ -53,6 +53,7 @@ final class Fences {
         }
         if (inside) {
             problems.add(file.span(infoStart, infoEnd).problem("this block is not closed", "Add a line of " + fence() + " after it."));
+            add(end);
         }
     }
 

@@ -35,7 +35,8 @@ final class TableFolder {
         try {
             for (Document document : DocumentReader.read(file.text())) {
                 if (documents.put(document.key(), document) != null) {
-                    problems.add(file.find("\n" + document.key() + ",", 0, file.text().length())
+                    int again = file.text().lastIndexOf("\n" + document.key() + ",") + 1;
+                    problems.add(file.span(again, again)
                             .problem("the document \"" + document.key() + "\" is listed twice", "Keep one of the two lines."));
                 }
             }
@@ -60,15 +61,17 @@ final class TableFolder {
     private void addIfSound(Map<String, TableFile> tables, String key, SourceFile file, List<Document> documents) {
         try {
             Table table = TableReader.read(key, file.text(), documents);
-            tables.put(key, new TableFile(table, file));
-            checkFigures(table, file);
+            if (figuresAreSound(table, file)) {
+                tables.put(key, new TableFile(table, file));
+            }
         } catch (TableFault fault) {
             report(file, fault);
         }
     }
 
     /** Reads every cell once, so that a slip of typing is found here and not when a lesson needs the row. */
-    private void checkFigures(Table table, SourceFile file) {
+    private boolean figuresAreSound(Table table, SourceFile file) {
+        boolean sound = true;
         for (Row row : table.rows()) {
             for (Column column : table.columns()) {
                 if (column.unit() != null && row.has(column.key())) {
@@ -76,18 +79,15 @@ final class TableFolder {
                         row.quantity(column.key());
                     } catch (TableFault fault) {
                         report(file, fault);
+                        sound = false;
                     }
                 }
             }
         }
+        return sound;
     }
 
     private void report(SourceFile file, TableFault fault) {
-        problems.add(file.lineSpan(Math.max(1, fault.line())).problem(plain(fault.getMessage()), plain(fault.remedy())));
-    }
-
-    /** Messages of the calculators use curly quotes; those on the command line do not. */
-    private static String plain(String words) {
-        return words.replace('\u201c', '"').replace('\u201d', '"');
+        problems.add(file.lineSpan(Math.max(1, fault.line())).problem(fault.getMessage(), fault.remedy()));
     }
 }

@@ -63,14 +63,14 @@ final class PinReader {
         if (!pin.holds()) {
             problems.add(pin.at().problem(
                     "\"" + pin.output().key() + "\" of example \"" + example + "\" comes out as " + plain(pin.computed(), pin)
-                            + ", but the pin expects " + pin.expectText().replace('\u00a0', ' ') + " within "
-                            + pin.toleranceText().replace('\u00a0', ' ') + "; the difference is " + plain(pin.difference(), pin),
+                            + ", but the pin expects " + pin.expectText() + " within "
+                            + pin.toleranceText() + "; the difference is " + plain(pin.difference(), pin),
                     "Look for the slip in the entries, in the source or in the calculator; do not widen the tolerance to hide it."));
         }
     }
 
     private static String plain(Quantity quantity, Pin pin) {
-        return quantity.in(pin.expect().unit()).text(SHOWN_DIGITS).replace('\u00a0', ' ');
+        return quantity.in(pin.expect().unit()).text(SHOWN_DIGITS);
     }
 
     private PinKind kind(Scalar scalar) {
@@ -85,7 +85,7 @@ final class PinReader {
         QuantityText.Reading reading = QuantityText.read(scalar.text(), output.unit());
         if (reading.quantity() == null) {
             problems.add(scalar.problem(
-                    "\"" + scalar.text() + "\" " + reading.fault().replace('\u201c', '"').replace('\u201d', '"'),
+                    "\"" + scalar.text() + "\" " + reading.fault(),
                     "Write a number and a unit, such as 0.5 " + output.unit().symbol() + "."));
             return null;
         }

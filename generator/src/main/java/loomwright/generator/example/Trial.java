@@ -66,7 +66,7 @@ public record Trial(Calculator calculator, Map<String, String> given, Working wo
     private static void report(YamlMap block, Map<String, Scalar> entries, EntryFault fault, Problems problems) {
         Scalar entry = entries.get(fault.fieldKey());
         Span place = entry == null ? block.keyAt(GIVEN) : entry.at();
-        String message = fault.message().replace('\u201c', '"').replace('\u201d', '"');
+        String message = fault.message();
         int stop = message.indexOf(". ");
         String words = stop < 0 ? message : message.substring(0, stop);
         String remedy = stop < 0 ? "This is the input \"" + fault.fieldKey() + "\" of \"given\"." : message.substring(stop + 2) + ".";

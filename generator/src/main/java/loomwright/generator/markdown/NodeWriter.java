@@ -86,8 +86,8 @@ final class NodeWriter {
     }
 
     private void heading(com.vladsch.flexmark.ast.Heading node) {
-        int level = node.getLevel();
-        if (level == 1) {
+        int level = Math.max(2, node.getLevel());
+        if (node.getLevel() == 1) {
             problems.add(place(node).problem(
                     "a heading with one # is the title of the page, and that is in the front matter", "Begin a section with ##."));
         }
@@ -96,7 +96,7 @@ final class NodeWriter {
         String html = out.substring(start);
         out.setLength(start);
         String text = PlainText.of(html);
-        String id = surroundings.headingId(text);
+        String id = surroundings.headingId(text, place(node));
         headings.add(new Heading(level, id, text));
         out.append("<h").append(level).append(" id=\"").append(id).append("\">").append(html);
         out.append("</h").append(level).append(">\n");

@@ -23,7 +23,7 @@ public interface Surroundings {
     String block(Span info);
 
     /** The id of a heading of this text; each id is given once in a page. */
-    String headingId(String heading);
+    String headingId(String heading, Span place);
 
     /**
      * Where a link leads.

@@ -2,7 +2,6 @@ package loomwright.generator.page;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,6 +13,7 @@ import loomwright.generator.example.Shown;
 import loomwright.generator.markdown.MarkdownWriter;
 import loomwright.generator.markdown.Markup;
 import loomwright.generator.markdown.Surroundings;
+import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Span;
 import loomwright.markup.Html;
 
@@ -26,7 +26,7 @@ final class ArticleWriter implements Surroundings {
     private final BlockWriter blockWriter;
     private final Map<Integer, Block> blocks = new HashMap<>();
     private final Set<String> ids = new HashSet<>();
-    private final Map<String, Span> links = new LinkedHashMap<>();
+    private final Places places = new Places();
 
     /**
      * A writer for a page.
@@ -61,9 +61,9 @@ final class ArticleWriter implements Surroundings {
         return markdown.inLine(text);
     }
 
-    /** The links of the text with the place of the first of each, for the check of anchors. */
-    Map<String, Span> links() {
-        return links;
+    /** Where the links and ids of the text were written, for the check of the finished page. */
+    Places places() {
+        return places;
     }
 
     @Override
@@ -81,7 +81,7 @@ final class ArticleWriter implements Surroundings {
     public Target link(String address, Span place) {
         Target target = addresses.find(address, place);
         if (target != null) {
-            links.putIfAbsent(target.href(), place);
+            places.link(target.href(), place);
         }
         return target;
     }
@@ -102,9 +102,11 @@ final class ArticleWriter implements Surroundings {
     }
 
     @Override
-    public String headingId(String heading) {
+    public String headingId(String heading, Span place) {
         String slug = Slug.of(heading);
-        return unique(slug.isEmpty() ? "section" : slug);
+        String id = unique(slug.isEmpty() ? "section" : slug);
+        places.id(id, place);
+        return id;
     }
 
     /** An id that no heading of this page has yet. */

@@ -59,7 +59,7 @@ final class BlockWriter {
 
     private String example(Block block) {
         Example example = site.book().at(block.info());
-        return example == null ? "" : examples.write(example);
+        return example == null ? "" : examples.write(example, block.info());
     }
 
     private String caution(Block block) {
@@ -71,6 +71,7 @@ final class BlockWriter {
 
     private String task(Block block) {
         String id = article.unique("task-" + Slug.of(title(block)));
+        article.places().id(id + "-title", block.info());
         return "<section class=\"task\" id=\"" + id + "\" aria-labelledby=\"" + id + "-title\">\n<p class=\"label\">Do it</p>\n"
                 + "<h3 class=\"title\" id=\"" + id + "-title\">" + Html.escape(block.title()) + "</h3>\n"
                 + article.write(block.body()).html() + "</section>\n";

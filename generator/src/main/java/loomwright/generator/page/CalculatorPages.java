@@ -54,7 +54,7 @@ final class CalculatorPages {
         }
         Intro intro = Intro.of(site, "calculators", "Calculators");
         ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
-        sink.page(LIST, templates.fill("calculators", list), intro.links());
+        sink.page(LIST, templates.fill("calculators", list), intro.places());
     }
 
     private void page(Description description, String address, PageSink sink) {
@@ -67,7 +67,7 @@ final class CalculatorPages {
                 description.fields().stream().map(CalculatorPages::input).toList(),
                 about(description),
                 Links.of(address, site.reliance().ofCalculator(description.key())));
-        sink.page(address, templates.fill("calculator", page), writer.links());
+        sink.page(address, templates.fill("calculator", page), writer.places());
         search.add(description.title(), address, "calculator", description.question(), summary(description));
     }
 

@@ -4,6 +4,7 @@ import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
 import loomwright.generator.example.RowUse;
+import loomwright.generator.problem.Span;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
@@ -23,8 +24,10 @@ final class ExampleMarkup {
         this.links = new loomwright.markup.Links(Address.root(page.address()));
     }
 
-    String write(Example example) {
+    String write(Example example, Span at) {
         relies(example);
+        article.places().id(example.key(), at);
+        article.places().id(example.key() + "-title", at);
         return write(example, example.key());
     }
 

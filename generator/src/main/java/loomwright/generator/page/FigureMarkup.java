@@ -33,6 +33,7 @@ final class FigureMarkup {
         if (key == null || drawing == null || title == null || description == null) {
             return "";
         }
+        article.places().id(key.text(), key.at());
         Picture picture = draw(drawing, values);
         if (picture == null) {
             return "";
@@ -54,7 +55,7 @@ final class FigureMarkup {
         try {
             return Drawings.draw(drawing.text(), texts);
         } catch (IllegalArgumentException e) {
-            String message = e.getMessage().replace('\u201c', '"').replace('\u201d', '"');
+            String message = e.getMessage();
             String words = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
             problems.add(drawing.problem(words, "Correct \"values\" of this figure."));
             return null;

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import loomwright.generator.content.Term;
 import loomwright.generator.markdown.PlainText;
-import loomwright.generator.problem.Span;
 
 /** Writes the words of the trade. */
 final class GlossaryPage {
@@ -39,8 +38,6 @@ final class GlossaryPage {
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS),
                 intro.title(), intro.html(), List.copyOf(letters.values()), entries);
-        Map<String, Span> links = new LinkedHashMap<>(intro.links());
-        links.putAll(writer.links());
-        sink.page(ADDRESS, templates.fill("glossary", page), links);
+        sink.page(ADDRESS, templates.fill("glossary", page), intro.places().and(writer.places()));
     }
 }

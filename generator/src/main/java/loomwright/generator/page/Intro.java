@@ -1,8 +1,7 @@
 package loomwright.generator.page;
 
-import java.util.Map;
 import loomwright.generator.content.Front;
-import loomwright.generator.problem.Span;
+import loomwright.generator.problem.Places;
 
 /**
  * What an author wrote above a page that the generator fills.
@@ -10,18 +9,18 @@ import loomwright.generator.problem.Span;
  * @param title the title of the page
  * @param summary one sentence for search
  * @param html the text
- * @param links the links in it
+ * @param places where its links and ids were written
  */
-record Intro(String title, String summary, String html, Map<String, Span> links) {
+record Intro(String title, String summary, String html, Places places) {
 
     /** The intro of a page, or its bare title if no author wrote one. */
     static Intro of(Site site, String key, String title) {
         Front front = site.content().fronts().get(key);
         if (front == null) {
-            return new Intro(title, title, "", Map.of());
+            return new Intro(title, title, "", new Places());
         }
         ArticleWriter writer = ArticleWriter.of(site, front.article().title(), front.article());
         String html = writer.write(front.article().body()).html();
-        return new Intro(front.article().title(), front.summary(), html, writer.links());
+        return new Intro(front.article().title(), front.summary(), html, writer.places());
     }
 }

@@ -30,7 +30,7 @@ final class LessonList {
         Intro intro = Intro.of(site, "lessons", "Lessons");
         List<Path> paths = new LessonList(site).paths();
         Page page = new Page(frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), intro.html(), paths);
-        sink.page(ADDRESS, templates.fill("lessons", page), intro.links());
+        sink.page(ADDRESS, templates.fill("lessons", page), intro.places());
     }
 
     private List<Path> paths() {

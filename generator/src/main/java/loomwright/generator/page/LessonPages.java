@@ -59,7 +59,7 @@ final class LessonPages {
                 markup.html(),
                 neighbour(address, at - 1),
                 neighbour(address, at + 1));
-        sink.page(address, templates.fill("lesson", page), writer.links());
+        sink.page(address, templates.fill("lesson", page), writer.places());
         search.add(Site.numbered(lesson), address, "lesson", lesson.summary(), PlainText.of(markup.html()));
     }
 

@@ -50,7 +50,7 @@ final class LinkAddresses {
             return new Target(address, "");
         }
         site.problems().add(place.problem(
-                "no link can lead to \"" + address + "\"", "Begin it with " + String.join(" ", SCHEMES) + " or https:"));
+                "no link can lead to \"" + address + "\"", "Begin it with one of " + String.join(" ", SCHEMES) + " https: or #."));
         return null;
     }
 

@@ -63,7 +63,7 @@ final class NumbersPage {
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), intro.html(), pins.size(),
                 site.book().all().size(), outside, pins, sources);
-        sink.page(ADDRESS, templates.fill("numbers", page), intro.links());
+        sink.page(ADDRESS, templates.fill("numbers", page), intro.places());
     }
 
     private static PinRow row(Example example, Pin pin) {

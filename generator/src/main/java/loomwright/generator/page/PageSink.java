@@ -1,7 +1,6 @@
 package loomwright.generator.page;
 
-import java.util.Map;
-import loomwright.generator.problem.Span;
+import loomwright.generator.problem.Places;
 
 /** Takes finished pages. */
 public interface PageSink {
@@ -11,9 +10,9 @@ public interface PageSink {
      *
      * @param address where it goes, from the root of the site
      * @param html the page
-     * @param links links that an author wrote, by address, with the place of the first of each
+     * @param places where an author wrote its links and ids
      */
-    void page(String address, String html, Map<String, Span> links);
+    void page(String address, String html, Places places);
 
     /** Takes a text file that is not a page. */
     void file(String address, String text);

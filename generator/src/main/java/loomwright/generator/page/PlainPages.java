@@ -18,7 +18,7 @@ final class PlainPages {
             ArticleWriter writer = ArticleWriter.of(site, title, plain.article());
             Markup markup = writer.write(plain.article().body());
             Page page = new Page(frames.of(title, plain.summary(), address), title, markup.html());
-            sink.page(address, templates.fill("page", page), writer.links());
+            sink.page(address, templates.fill("page", page), writer.places());
             search.add(title, address, "page", plain.summary(), PlainText.of(markup.html()));
         }
     }

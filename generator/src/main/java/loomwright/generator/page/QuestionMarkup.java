@@ -29,6 +29,7 @@ final class QuestionMarkup {
         if (key == null || ask == null) {
             return "";
         }
+        article.places().id(key.text(), key.at());
         count++;
         return "<div class=\"question\" id=\"" + Html.escape(key.text()) + "\">\n<p class=\"label\">Question " + count + "</p>\n"
                 + "<div class=\"ask\">" + article.write(ask) + "</div>\n<details><summary>Answer</summary><div class=\"answer\">"

@@ -39,7 +39,7 @@ final class SearchPage {
             letters.add(new Letter(id, letter, "#" + id, entries));
         });
         Page page = new Page(frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), letters);
-        sink.page(ADDRESS, templates.fill("search", page), intro.links());
+        sink.page(ADDRESS, templates.fill("search", page), intro.places());
         sink.file(SearchData.FILE, search.script());
     }
 

@@ -32,7 +32,7 @@ final class StartPage {
                 intro.html().substring(0, split),
                 new StartPage(site).ways(),
                 intro.html().substring(split));
-        sink.page(ADDRESS, templates.fill("start", page), intro.links());
+        sink.page(ADDRESS, templates.fill("start", page), intro.places());
     }
 
     private List<Way> ways() {

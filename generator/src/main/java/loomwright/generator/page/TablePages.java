@@ -2,9 +2,9 @@ package loomwright.generator.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import loomwright.generator.content.TableFile;
+import loomwright.generator.problem.Places;
 import loomwright.table.Row;
 import loomwright.table.Table;
 
@@ -44,7 +44,7 @@ final class TablePages {
         }
         Intro intro = Intro.of(site, "tables", "Tables");
         ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
-        sink.page(LIST, templates.fill("tables", list), intro.links());
+        sink.page(LIST, templates.fill("tables", list), intro.places());
     }
 
     private void page(Table table, PageSink sink) {
@@ -60,7 +60,7 @@ final class TablePages {
                 markup,
                 table.notes(),
                 Links.of(address, site.reliance().ofTable(table.key())));
-        sink.page(address, templates.fill("table", page), Map.of());
+        sink.page(address, templates.fill("table", page), new Places());
         search.add(table.title(), address, "table", table.source().document().title(), String.join(" ", table.notes()));
         site.reliance().onDocument(table.source().document().key(), place);
     }

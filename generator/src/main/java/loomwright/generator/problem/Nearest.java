@@ -7,6 +7,7 @@ import java.util.List;
 /** Finds what an author most likely meant by a word nobody knows. */
 public final class Nearest {
     private static final int MOST_LISTED = 12;
+    private static final int SHORTEST_BEGINNING = 4;
 
     private Nearest() {}
 
@@ -29,13 +30,17 @@ public final class Nearest {
         String nearest = null;
         int least = Math.max(1, word.length() / 3) + 1;
         for (String each : known) {
-            int distance = distance(word, each, least);
+            int distance = isBeginning(word, each) ? 1 : distance(word, each, least);
             if (distance < least) {
                 least = distance;
                 nearest = each;
             }
         }
         return nearest;
+    }
+
+    private static boolean isBeginning(String word, String known) {
+        return word.length() >= SHORTEST_BEGINNING && known.startsWith(word);
     }
 
     /** Letters to put in, take out, change or swap; counting stops at {@code limit}. */

@@ -26,9 +26,19 @@ public record Problem(String file, int line, int column, String words, String re
     private static final int BEFORE = 60;
     private static final String INDENT = "   ";
 
+    /** Texts that come from the calculators are set for the page; on the command line plain signs are easier to search for. */
+    public Problem {
+        words = plain(words);
+        remedy = plain(remedy);
+    }
+
     /** A problem with a file as a whole. */
     public static Problem ofFile(String file, String words, String remedy) {
         return new Problem(file, 0, 0, words, remedy, "");
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u201c', '"').replace('\u201d', '"').replace('\u00a0', ' ');
     }
 
     @Override
