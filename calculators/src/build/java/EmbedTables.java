@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  *
  * <p>Run by the build before the calculators are compiled: {@code java EmbedTables.java CONTENT_FOLDER OUTPUT_FOLDER}. It only copies
  * text; mistakes in a table are reported by the generator, with their line. A table or document that no calculator names is dropped by
- * the compiler of the page's program.
+ * the compiler of the page's program. Remarks are left out: they are for the reader of a whole table, and the page would carry them along.
  */
 final class EmbedTables {
     public static void main(String[] arguments) throws IOException {
@@ -31,7 +31,7 @@ final class EmbedTables {
         for (String line : Files.readAllLines(file)) {
             int comma = line.indexOf(',');
             if (comma > 0 && !line.startsWith("#") && !line.startsWith("key,")) {
-                byKey.put(line.substring(0, comma), line);
+                byKey.put(line.substring(0, comma), withoutRemarks(line));
             }
         }
         return byKey;
@@ -53,7 +53,7 @@ final class EmbedTables {
         text.insert(text.indexOf("/**"), "import java.util.List;\n\n");
         for (Path file : csvFiles(tables)) {
             String key = file.getFileName().toString().replace(".csv", "");
-            String table = withoutNotes(Files.readAllLines(file));
+            String table = withoutRemarks(Files.readAllLines(file));
             String holder = "Held_" + javaName(key);
             text.append("    public static Table ").append(javaName(key)).append("() {\n        return ").append(holder)
                     .append(".TABLE;\n    }\n\n    private static final class ").append(holder)
@@ -69,11 +69,39 @@ final class EmbedTables {
         }
     }
 
-    /** Remarks are for the reader of the table's page; the calculators do without. */
-    private static String withoutNotes(List<String> lines) {
-        List<String> kept = new ArrayList<>(lines);
-        kept.removeIf(line -> line.startsWith("# note:"));
-        return String.join("\n", kept) + "\n";
+    /** A document with its key, title, edition and standing; who issued it and how it was seen stay with the page of sources. */
+    private static String withoutRemarks(String document) {
+        List<String> cells = EmbedCells.split(document);
+        for (int remark : new int[] {1, 5, 6}) {
+            cells.set(remark, "");
+        }
+        return String.join(",", cells);
+    }
+
+    /** A table without its notes and without the columns that only a reader of the whole table needs. */
+    private static String withoutRemarks(List<String> lines) {
+        StringBuilder kept = new StringBuilder();
+        Set<Integer> dropped = null;
+        for (String line : lines) {
+            if (line.startsWith("#")) {
+                kept.append(line.startsWith("# note:") ? "" : line + "\n");
+            } else if (!line.isBlank()) {
+                List<String> cells = EmbedCells.split(line);
+                dropped = dropped == null ? remarks(cells) : dropped;
+                kept.append(EmbedCells.joinWithout(cells, dropped)).append('\n');
+            }
+        }
+        return kept.toString();
+    }
+
+    private static Set<Integer> remarks(List<String> columns) {
+        Set<Integer> found = new TreeSet<>();
+        for (String remark : List.of("note", "says")) {
+            if (columns.indexOf(remark) > 0) {
+                found.add(columns.indexOf(remark));
+            }
+        }
+        return found;
     }
 
     /** The documents a table names: in its head, or as a whole cell of a row. */
@@ -120,5 +148,36 @@ final class EmbedTables {
         if (!Files.exists(file) || !Files.readString(file).equals(text)) {
             Files.writeString(file, text);
         }
+    }
+}
+
+/** The cells of a line, with their quotes. */
+final class EmbedCells {
+    private EmbedCells() {}
+
+    static List<String> split(String line) {
+        List<String> cells = new ArrayList<>();
+        boolean quoted = false;
+        int start = 0;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            quoted ^= c == '"';
+            if (c == ',' && !quoted) {
+                cells.add(line.substring(start, i));
+                start = i + 1;
+            }
+        }
+        cells.add(line.substring(start));
+        return cells;
+    }
+
+    static String joinWithout(List<String> cells, Set<Integer> dropped) {
+        List<String> kept = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            if (!dropped.contains(i)) {
+                kept.add(cells.get(i));
+            }
+        }
+        return String.join(",", kept);
     }
 }
