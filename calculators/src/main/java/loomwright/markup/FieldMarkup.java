@@ -61,8 +61,7 @@ public final class FieldMarkup {
 
     static void unitSelect(Html html, String id, String label, List<Unit> offered, Unit chosen) {
         List<Unit> units = new ArrayList<>(offered);
-        boolean sameKind = chosen != null && chosen.dimension().equals(offered.get(0).dimension());
-        if (sameKind && !units.contains(chosen)) {
+        if (chosen != null && isSameKind(chosen, offered) && !units.contains(chosen)) {
             units.add(chosen);
         }
         html.tag("<select").attribute("id", id).attribute("aria-label", label).tag(">");
@@ -70,6 +69,15 @@ public final class FieldMarkup {
             html.tag(unit == chosen ? "<option selected>" : "<option>").text(unit.symbol()).tag("</option>");
         }
         html.tag("</select>");
+    }
+
+    private static boolean isSameKind(Unit chosen, List<Unit> offered) {
+        for (Unit unit : offered) {
+            if (unit.dimension().equals(chosen.dimension())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void choice(Html html, String id, ChoiceField field, String text) {

@@ -1,12 +1,19 @@
 package loomwright.markup;
 
-import java.util.Locale;
 import loomwright.worked.Finding;
+import loomwright.worked.Verdict;
 import loomwright.worked.Working;
 
 /** The checks of a working. */
 final class FindingsMarkup {
     private FindingsMarkup() {}
+
+    private static String name(Verdict verdict) {
+        if (verdict == Verdict.PASSED) {
+            return "passed";
+        }
+        return verdict == Verdict.CAUTION ? "caution" : "stop";
+    }
 
     static String of(Links links, Working working) {
         if (working.findings().isEmpty()) {
@@ -14,7 +21,7 @@ final class FindingsMarkup {
         }
         Html html = new Html().tag("<div class=\"findings\"><h4>Checks</h4><ul>");
         for (Finding finding : working.findings()) {
-            html.tag("<li class=\"finding\"").attribute("data-verdict", finding.verdict().name().toLowerCase(Locale.ROOT));
+            html.tag("<li class=\"finding\"").attribute("data-verdict", name(finding.verdict()));
             html.tag("><p><strong class=\"verdict\">").text(Words.sentence(finding.verdict().words())).tag("</strong> ");
             html.text(Words.sentence(finding.words())).tag("</p>");
             if (!finding.remedy().isEmpty()) {

@@ -1,6 +1,6 @@
 package loomwright.markup;
 
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 
 /** Entries written into the part of an address after {@code #}, and read back. A damaged fragment gives fewer entries, never a fault. */
@@ -26,7 +26,7 @@ public final class Fragment {
 
     /** The entries of a fragment, with or without its {@code #}; of two with the same name the later one counts. */
     public static Map<String, String> read(String fragment) {
-        Map<String, String> entries = new LinkedHashMap<>();
+        Map<String, String> entries = new HashMap<>();
         String text = fragment.startsWith("#") ? fragment.substring(1) : fragment;
         int start = 0;
         while (start < text.length()) {

@@ -14,7 +14,12 @@ public final class GivenMarkup {
 
     /** The block {@code div.given}. */
     public static String of(Description description, Map<String, String> given) {
-        Html html = new Html().tag("<div class=\"given\"><h4>Given</h4><dl>");
+        return "<div class=\"given\">" + inside("Given", description, given) + "</div>";
+    }
+
+    /** The inside of the block. */
+    public static String inside(String heading, Description description, Map<String, String> given) {
+        Html html = new Html().tag("<h4>").text(heading).tag("</h4><dl>");
         for (Field field : description.fields()) {
             String text = Entered.text(field, given);
             if (!text.isEmpty()) {
@@ -24,7 +29,7 @@ public final class GivenMarkup {
                 html.tag("</dd></div>");
             }
         }
-        return html.tag("</dl></div>").toString();
+        return html.tag("</dl>").toString();
     }
 
     private static void entry(Field field, String text, Html html) {

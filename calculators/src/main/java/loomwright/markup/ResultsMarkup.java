@@ -42,16 +42,25 @@ final class ResultsMarkup {
         List<Result> ordered = new ArrayList<>();
         for (String key : place.show()) {
             Result result = working.result(key);
-            if (result != null && !ordered.contains(result)) {
+            if (result != null) {
                 ordered.add(result);
             }
         }
         for (Result result : working.results()) {
-            if (!ordered.contains(result)) {
+            if (!isFirst(place, result)) {
                 ordered.add(result);
             }
         }
         return ordered;
+    }
+
+    private static boolean isFirst(Place place, Result result) {
+        for (String key : place.show()) {
+            if (key.equals(result.output().key())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void open(String heads) {
@@ -63,7 +72,7 @@ final class ResultsMarkup {
 
     private void row(Result result) {
         html.tag("<tr");
-        if (place.show().contains(result.output().key())) {
+        if (isFirst(place, result)) {
             html.tag(" class=\"first\"");
         }
         html.attribute("data-result", result.output().key()).tag("><th scope=\"row\">");

@@ -18,10 +18,19 @@ public record TypedQuantity(String number, Unit unit) {
         if (reading.quantity() == null) {
             return new TypedQuantity(text, null);
         }
+        return new TypedQuantity(text.substring(0, endOfNumber(text)).strip(), reading.quantity().unit());
+    }
+
+    /** The text with {@code unit} added if it holds a number alone. A text that says more, or nothing, stays as it is. */
+    public static String joined(String text, String unit) {
+        return text.isBlank() || endOfNumber(text) < text.length() ? text : text + " " + unit;
+    }
+
+    private static int endOfNumber(String text) {
         int end = 0;
         while (end < text.length() && PARTS_OF_A_NUMBER.indexOf(text.charAt(end)) >= 0) {
             end++;
         }
-        return new TypedQuantity(text.substring(0, end).strip(), reading.quantity().unit());
+        return end;
     }
 }

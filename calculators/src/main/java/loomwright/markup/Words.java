@@ -2,6 +2,9 @@ package loomwright.markup;
 
 /** Small repairs to texts, so that they read well where they are put. */
 final class Words {
+    /** From a capital to its small letter. The standard library's way brings tables of all alphabets into the page program. */
+    private static final int CAPITAL = 'a' - 'A';
+
     private Words() {}
 
     /** The text as a sentence: a full stop at its end if it has no mark there. */
@@ -23,14 +26,22 @@ final class Words {
 
     /** The text with its first letter as a capital. */
     static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.isEmpty() || !isSmall(text.charAt(0)) ? text : (char) (text.charAt(0) - CAPITAL) + text.substring(1);
     }
 
     /** The text with its first letter small, unless the word is an abbreviation. */
     static String small(String text) {
-        boolean abbreviation = text.length() > 1 && text.charAt(1) >= 'A' && text.charAt(1) <= 'Z';
-        return text.isEmpty() || abbreviation
+        boolean abbreviation = text.length() > 1 && isCapital(text.charAt(1));
+        return text.isEmpty() || abbreviation || !isCapital(text.charAt(0))
                 ? text
-                : text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+                : (char) (text.charAt(0) + CAPITAL) + text.substring(1);
+    }
+
+    private static boolean isSmall(char c) {
+        return c >= 'a' && c <= 'z';
+    }
+
+    private static boolean isCapital(char c) {
+        return c >= 'A' && c <= 'Z';
     }
 }
