@@ -1,0 +1,60 @@
+package loomwright.browser;
+
+import loomwright.markup.AnswerMarkup;
+import loomwright.markup.Place;
+import loomwright.markup.TypedQuantity;
+import loomwright.worked.AnswerCheck;
+import loomwright.worked.Output;
+import loomwright.worked.Working;
+import org.teavm.jso.dom.html.HTMLElement;
+import org.teavm.jso.dom.html.HTMLInputElement;
+import org.teavm.jso.dom.html.HTMLSelectElement;
+
+/** Takes the reader's own answer and replies. */
+final class AnswerForm {
+    private final HTMLElement reply;
+    private final HTMLInputElement box;
+    private final HTMLSelectElement units;
+    private final Output asked;
+    private Working working;
+
+    AnswerForm(HTMLElement form, Place place, Output asked) {
+        this.asked = asked;
+        this.reply = form.querySelector(".reply");
+        this.box = (HTMLInputElement) form.querySelector("input");
+        this.units = (HTMLSelectElement) form.querySelector("select");
+        form.addEventListener("submit", event -> {
+            event.preventDefault();
+            reply.setInnerHTML(AnswerMarkup.reply(check()));
+        });
+    }
+
+    /** From now on answers are held against {@code working}; an earlier reply goes. */
+    void show(Working working) {
+        this.working = working;
+        clear();
+    }
+
+    /** From now on there is nothing to hold an answer against. */
+    void showFaults() {
+        show(null);
+    }
+
+    private void clear() {
+        reply.setInnerHTML("");
+    }
+
+    private AnswerCheck check() {
+        if (working == null) {
+            return unanswerable("There is no working to hold your answer against: mend the entry above first.");
+        }
+        if (working.result(asked.key()) == null) {
+            return unanswerable("With these figures there is no such result: put in other figures above.");
+        }
+        return AnswerCheck.of(working, asked.key(), units == null ? box.getValue() : TypedQuantity.joined(box.getValue(), units.getValue()));
+    }
+
+    private static AnswerCheck unanswerable(String words) {
+        return new AnswerCheck(AnswerCheck.Kind.UNREADABLE, words, null);
+    }
+}
