@@ -6,6 +6,14 @@ import loomwright.conductor.GaugeConvert;
 import loomwright.conductor.VoltageDrop;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
+import loomwright.supply.BatterySize;
+import loomwright.supply.DayEnergy;
+import loomwright.supply.PanelHeadroom;
+import loomwright.supply.PanelYield;
+import loomwright.supply.Peukert;
+import loomwright.supply.RunTime;
+import loomwright.supply.StateOfCharge;
+import loomwright.supply.TwoRoutes;
 import loomwright.switching.CoilDay;
 import loomwright.switching.CoilSuppression;
 import loomwright.switching.JunctionTemperature;
@@ -17,6 +25,14 @@ public final class Catalogue {
     private static final List<Calculator> ALL = List.of(
             new OhmAndPower(),
             new DeviceCurrent(),
+            new DayEnergy(),
+            new TwoRoutes(),
+            new BatterySize(),
+            new RunTime(),
+            new Peukert(),
+            new StateOfCharge(),
+            new PanelYield(),
+            new PanelHeadroom(),
             new GaugeConvert(),
             new ConductorResistance(),
             new VoltageDrop(),

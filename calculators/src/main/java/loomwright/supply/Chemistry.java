@@ -1,0 +1,53 @@
+package loomwright.supply;
+
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Entries;
+import loomwright.worked.Option;
+
+/** The kinds of battery that figures are published for. */
+enum Chemistry {
+    LIFEPO4("lifepo4", "LiFePO4", "lifepo4-depth", "lifepo4-pack-cut-off"),
+    LEAD_ACID("lead-acid", "lead-acid", "lead-acid-depth", "lead-acid-end-20-h");
+
+    private final String key;
+    private final String label;
+    private final String depth;
+    private final String cutOff;
+
+    Chemistry(String key, String label, String depth, String cutOff) {
+        this.key = key;
+        this.label = label;
+        this.depth = depth;
+        this.cutOff = cutOff;
+    }
+
+    static ChoiceField field() {
+        return ChoiceField.of(
+                "chemistry", "Kind of battery", "Printed on the battery.", new Option(LIFEPO4.key, LIFEPO4.label),
+                new Option(LEAD_ACID.key, LEAD_ACID.label));
+    }
+
+    static Chemistry of(Entries entries) {
+        return entries.choice("chemistry").equals(LEAD_ACID.key) ? LEAD_ACID : LIFEPO4;
+    }
+
+    String label() {
+        return label;
+    }
+
+    /** The row with the usable depth for planning. */
+    Row depth() {
+        return limit(depth);
+    }
+
+    /** The row with the voltage at which discharge ends. */
+    Row cutOff() {
+        return limit(cutOff);
+    }
+
+    static Row limit(String item) {
+        return PublishedTables.batteryLimits().find("item", item);
+    }
+}

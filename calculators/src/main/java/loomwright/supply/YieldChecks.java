@@ -1,0 +1,89 @@
+package loomwright.supply;
+
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+import loomwright.worked.Finding;
+import loomwright.worked.Verdict;
+import loomwright.worked.WorkingBuilder;
+
+/** Findings and known mistakes of a panel's yield. */
+final class YieldChecks {
+    /** The row lifepo4-cool-charging holds below this. */
+    private static final Quantity COOL = Quantity.of(10, Units.CELSIUS);
+
+    private YieldChecks() {}
+
+    static void addFindings(WorkingBuilder working, Entries entries, Values values, Quantity current) {
+        if (entries.has("energy-per-day")) {
+            addBalance(working, values, entries.has("deficit"));
+        }
+        if (Chemistry.of(entries) == Chemistry.LIFEPO4) {
+            addCharging(working, entries, current);
+        }
+    }
+
+    private static void addBalance(WorkingBuilder working, Values values, boolean deficit) {
+        Quantity yield = values.of(YieldFormulas.YIELD);
+        Quantity used = values.of(YieldFormulas.USED);
+        boolean covered = yield.base() >= used.base();
+        working.finding(new Finding(
+                covered ? Verdict.PASSED : Verdict.CAUTION,
+                "The panel gives " + yield.text(3) + " a day, " + (covered ? "enough for" : "less than") + " the " + used.text(3) + " used"
+                        + (deficit && !covered ? ": what was taken is never put back." : "."),
+                yield, used, SupplyFields.computed(), covered ? "" : "Use less, take a larger panel, or charge another way as well."));
+    }
+
+    private static void addCharging(WorkingBuilder working, Entries entries, Quantity current) {
+        Row row = Chemistry.limit("lifepo4-charging-temperature");
+        if (!entries.has("temperature")) {
+            working.finding(new Finding(
+                    Verdict.CAUTION, "A LiFePO4 battery must not be charged below " + row.quantity("value", Units.CELSIUS).text() + ".", current,
+                    null, row.source(), "Enter its temperature, and see that the charger or the battery stops charging in the cold."));
+            return;
+        }
+        Quantity temperature = entries.quantity("temperature");
+        Cold.addChargingLimit(working, temperature);
+        boolean cool = temperature.base() < COOL.base() && temperature.base() >= row.quantity("value", Units.CELSIUS).base();
+        if (cool && entries.has("capacity")) {
+            addCoolCharging(working, entries.quantity("capacity").in(Units.AMPERE_HOUR), current);
+        }
+    }
+
+    private static void addCoolCharging(WorkingBuilder working, Quantity capacity, Quantity current) {
+        Row row = Chemistry.limit("lifepo4-cool-charging");
+        Quantity limit = Quantity.of(row.quantity("value", Units.ONE).value() * capacity.value(), Units.AMPERE);
+        boolean within = current.base() <= limit.base() * (1 + 1e-9);
+        working.finding(new Finding(
+                within ? Verdict.PASSED : Verdict.STOP,
+                "Below " + COOL.text() + " this battery takes at most " + limit.text() + "; full sun gives up to " + current.text() + ".",
+                current, limit, row.source(), within ? "" : "Set the charger to a smaller current, or warm the battery first."));
+    }
+
+    static void addSlips(WorkingBuilder working, Values values, boolean used, boolean recovers) {
+        working.slip(
+                "efficiency-left-out", "yield-per-day", "The efficiency left out", "Heat, dirt, cables and charging take a share.",
+                YieldFormulas.EFFICIENCY_LEFT_OUT, values);
+        working.slip(
+                "divided-by-the-efficiency", "yield-per-day", "Divided by the efficiency",
+                "What arrives is less than what the panel makes, so multiply here.", YieldFormulas.DIVIDED, values);
+        working.slip(
+                "daylight-for-peak-sun", "yield-per-day", "Twelve hours of daylight taken for peak sun hours",
+                "Most of the day the sun is far below full strength.", YieldFormulas.DAYLIGHT, values);
+        if (used) {
+            working.slip(
+                    "multiplied-by-the-efficiency", "panel-needed", "Multiplied by the efficiency",
+                    "The panel must make up for the losses, so divide here.", YieldFormulas.NEED_MULTIPLIED, values);
+            working.slip(
+                    "efficiency-left-out-of-the-panel", "panel-needed", "The efficiency left out",
+                    "The panel must make up for the losses too.", YieldFormulas.NEED_WITHOUT_EFFICIENCY, values);
+        }
+        if (used && recovers) {
+            working.slip(
+                    "whole-yield-for-the-rest", "days-to-recover", "The whole yield taken for what is left over",
+                    "The loads of the day take their part first.", YieldFormulas.YIELD_FOR_BALANCE, values);
+        }
+    }
+}
