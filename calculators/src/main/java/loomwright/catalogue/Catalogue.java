@@ -6,6 +6,7 @@ import loomwright.conductor.GaugeConvert;
 import loomwright.conductor.VoltageDrop;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
+import loomwright.load.UsbPowerBudget;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -25,6 +26,7 @@ public final class Catalogue {
     private static final List<Calculator> ALL = List.of(
             new OhmAndPower(),
             new DeviceCurrent(),
+            new UsbPowerBudget(),
             new DayEnergy(),
             new TwoRoutes(),
             new BatterySize(),

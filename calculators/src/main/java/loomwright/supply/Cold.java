@@ -35,6 +35,9 @@ final class Cold {
 
     static final Formula SHARE_OF_MULTIPLIER = new Formula(Symbols.COLD_SHARE, Expression.number(1).over(Symbols.MULTIPLIER));
 
+    /** The tables were printed in °F; their °C are rounded by as much as this. */
+    private static final double ROUNDED = 0.1;
+
     private static final String WHY = "No table is read between its rows: the colder one is on the careful side.";
 
     private Cold() {}
@@ -70,7 +73,7 @@ final class Cold {
         for (Row row : table.rows()) {
             Quantity here = row.quantity(column);
             coldest = coldest == null || here.base() < coldest.base() ? here : coldest;
-            boolean fits = here.base() <= temperature.base() + 1e-9;
+            boolean fits = here.base() <= temperature.base() + ROUNDED;
             if (fits && (found == null || here.base() > found.quantity(column).base())) {
                 found = row;
             }

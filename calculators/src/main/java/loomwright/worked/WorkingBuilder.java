@@ -49,12 +49,7 @@ public final class WorkingBuilder {
 
     /** Adds a step that reads {@code column} of a table row. */
     public Quantity lookUp(String words, Symbol symbol, Row row, String column, String why) {
-        return lookUp(words, symbol, row, column, row.table().column(column).unit(), why);
-    }
-
-    /** Adds a step that reads a column whose unit differs from row to row, or which holds plain numbers. */
-    public Quantity lookUp(String words, Symbol symbol, Row row, String column, Unit unit, String why) {
-        Quantity figure = row.quantity(column, unit);
+        Quantity figure = row.quantity(column);
         steps.add(new TableStep(words, symbol, figure, why, row));
         return figure;
     }

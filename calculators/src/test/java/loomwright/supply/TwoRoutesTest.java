@@ -1,0 +1,95 @@
+package loomwright.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.Map;
+import loomwright.worked.Trial;
+import loomwright.worked.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TwoRoutesTest {
+    private static final double ROUNDED = 0.005;
+
+    /** 60 W for 2 h into the device: 120 Wh. */
+    private static final Trial LAPTOP = Trial.of(
+            "two-routes", "device-power=60 W", "charging-hours=2 h", "direct-efficiency=80 %", "direct-standing=0.5 W", "direct-hours=12 h",
+            "inverter-efficiency=90 %", "inverter-standing=8 W", "inverter-hours=10 h", "adapter-efficiency=80 %", "adapter-standing=2 W");
+
+    @Test
+    void countsBothRoutesOverTheDay() {
+        // 120 ÷ 0.8 + 0.5 × 10; 120 ÷ 0.72 + 10 × 8
+        assertEquals(120, LAPTOP.value("device-energy"), 1e-9);
+        assertEquals(155, LAPTOP.value("direct-energy"), 1e-9);
+        assertEquals(246.667, LAPTOP.value("inverter-energy"), ROUNDED);
+        assertEquals(91.667, LAPTOP.value("difference"), ROUNDED);
+        assertEquals(7.639, LAPTOP.value("difference-charge"), ROUNDED);
+        assertEquals(35, LAPTOP.value("direct-lost"), 1e-9);
+        assertEquals(126.667, LAPTOP.value("inverter-lost"), ROUNDED);
+        assertEquals(48.649, LAPTOP.value("inverter-route-efficiency"), ROUNDED);
+        // 120 ÷ (246.667 − 5)
+        assertEquals(49.655, LAPTOP.value("break-even-efficiency"), ROUNDED);
+    }
+
+    @Test
+    void breaksEvenAtTheEfficiencyItSays() {
+        Trial even = Trial.of(
+                "two-routes", "device-power=60 W", "charging-hours=120 min", "direct-efficiency=72 %", "direct-hours=2 h",
+                "inverter-efficiency=90 %", "inverter-hours=2 h", "adapter-efficiency=80 %");
+        assertEquals(0, even.value("difference"), 1e-9);
+        assertEquals(72, even.value("break-even-efficiency"), 1e-9);
+    }
+
+    @Test
+    void knowsNoBreakEvenWhenTheIdleChargerAloneTakesMore() {
+        Trial idle = Trial.of(
+                "two-routes", "device-power=1 W", "charging-hours=1 h", "direct-standing=5 W", "inverter-efficiency=90 %", "inverter-hours=1 h",
+                "adapter-efficiency=80 %");
+        assertFalse(idle.answers("break-even-efficiency"));
+        assertEquals(Verdict.CAUTION, idle.finding("Direct from 12 V takes").verdict());
+        assertEquals("Switch the direct charger off when it is not charging, or check the efficiencies you entered.", idle.finding("Direct").remedy());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            direct-hours=1 h | direct-hours: Time the direct charger is switched on is 1 h, but it charges for 2 h: enter at least the time it charges
+            inverter-hours=30 min | inverter-hours: Time the inverter is switched on is 0.5 h, but it charges for 2 h: enter at least the time it charges
+            """)
+    void refusesAPartSwitchedOffWhileItCharges(String entry, String refusal) {
+        Trial trial =
+                Trial.of("two-routes", "device-power=60 W", "charging-hours=2 h", "inverter-efficiency=90 %", "adapter-efficiency=80 %", entry);
+        assertEquals(refusal, trial.refusal().replace('\u00a0', ' '));
+    }
+
+    @Test
+    void recognisesEverySlip() {
+        // 120 × 0.8 + 5; 120 + 5; 120 ÷ 0.9 + 80; 120 ÷ 0.85 + 80; 120 × 0.72 + 80; 120 ÷ 0.72
+        assertEquals("multiplied-by-the-efficiency", LAPTOP.slipBehind("direct-energy", "101 Wh"));
+        assertEquals("efficiency-left-out", LAPTOP.slipBehind("direct-energy", "125 Wh"));
+        assertEquals("adapter-left-out", LAPTOP.slipBehind("inverter-energy", "213.33 Wh"));
+        assertEquals("efficiencies-averaged", LAPTOP.slipBehind("inverter-energy", "221.18 Wh"));
+        assertEquals("multiplied-by-both-efficiencies", LAPTOP.slipBehind("inverter-energy", "166.4 Wh"));
+        Trial other = Trial.of(
+                "two-routes", "device-power=60 W", "charging-hours=2 h", "inverter-efficiency=90 %", "inverter-standing=10 W",
+                "adapter-efficiency=80 %");
+        assertEquals("standing-left-out", other.slipBehind("inverter-energy", "166.67 Wh"));
+    }
+
+    @Test
+    void doubtsAnEfficiencyAboveAllPrint() {
+        assertEquals(Verdict.PASSED, LAPTOP.finding("Direct from 12 V takes 155\u00a0Wh a day, by inverter 247\u00a0Wh.").verdict());
+        assertEquals(false, LAPTOP.hasFinding("best figure"));
+        String[] rest = {"device-power=60 W", "charging-hours=2 h", "inverter-efficiency=90 %", "adapter-efficiency=80 %", ""};
+        rest[4] = "direct-efficiency=97 %";
+        assertEquals(false, Trial.of("two-routes", rest).hasFinding("best figure"));
+        rest[4] = "direct-efficiency=98 %";
+        assertEquals(97, Trial.of("two-routes", rest).finding("best figure we have seen in print, 97").limit().value(), 1e-9);
+    }
+
+    @Test
+    void carriesTheAverageIntoTheDay() {
+        assertEquals(Map.of("load-1-power", "6.458\u00a0W", "load-1-hours", "24 h"), LAPTOP.working().nextQuestions().get(0).carried());
+    }
+}
