@@ -1,6 +1,7 @@
 package loomwright.catalogue;
 
 import java.util.List;
+import loomwright.conductor.Ampacity;
 import loomwright.conductor.ConductorResistance;
 import loomwright.conductor.GaugeConvert;
 import loomwright.conductor.VoltageDrop;
@@ -38,6 +39,7 @@ public final class Catalogue {
             new GaugeConvert(),
             new ConductorResistance(),
             new VoltageDrop(),
+            new Ampacity(),
             new CoilDay(),
             new SwitchCompare(),
             new JunctionTemperature(),

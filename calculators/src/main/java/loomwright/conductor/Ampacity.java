@@ -1,0 +1,79 @@
+package loomwright.conductor;
+
+import java.util.HashMap;
+import java.util.Map;
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.Row;
+import loomwright.worked.Calculator;
+import loomwright.worked.Description;
+import loomwright.worked.Entries;
+import loomwright.worked.Refusal;
+import loomwright.worked.WorkingBuilder;
+
+/**
+ * The current a conductor may carry without pause, by one rule set.
+ *
+ * <p>I_z = I_t × k_a × k_b: the current of the table, the factor for warm surroundings and the factor for bundled conductors, the last
+ * only where the rule set makes it compulsory. Holds under the conditions of the table chosen.
+ *
+ * @source 33 CFR 183.425 Table 5; FAA AC 43.13-1B Table 11-9; Lessons in Electric Circuits, chapter 12, with NEC factors; BS 7671 Table
+ *     4F3A; a trade page on towing-electrics cable
+ */
+public final class Ampacity implements Calculator {
+    @Override
+    public Description description() {
+        return AmpacityFields.DESCRIPTION;
+    }
+
+    @Override
+    public void work(Entries entries, WorkingBuilder working) {
+        AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
+        Surroundings around = Surroundings.of(entries);
+        AmpacityCoverage.check(rules, around);
+        Row row = rules.listed(entries.quantity("size"));
+        RatedCurrent rated = rules.at(row, around);
+        if (rated == null) {
+            throw new Refusal(
+                    "insulation-temperature",
+                    "Temperature rating of the insulation " + around.insulation().rating().text() + " has no figure for " + row.name()
+                            + " in this table: choose another rating or another size");
+        }
+        Quantity ampacity = rated.show(working);
+        working.result("ampacity", ampacity);
+        working.result("table-current", rated.tableCurrent());
+        if (rated.warmth() != null) {
+            working.result("warmth-factor", rated.values().of(AmpacitySymbols.WARMTH_FACTOR));
+        }
+        if (rated.bundle() != null) {
+            working.result("bundle-factor", rated.values().of(AmpacitySymbols.BUNDLE_FACTOR));
+            working.result("ampacity-bundled", rated.valueBundled());
+        }
+        if (entries.has("design-current")) {
+            Quantity current = working.convert(
+                    "Turn the design current into amperes", entries.quantity("design-current"), Units.AMPERE, "The ampacity is in amperes.");
+            working.result("loading-percent", working.compute(
+                    "See what share of the ampacity is used", AmpacityFormulas.LOADING,
+                    Values.of(Symbols.CURRENT, current).with(AmpacitySymbols.AMPACITY, ampacity), Units.PERCENT,
+                    "Above 100 % the insulation gets hotter than it is made for."));
+            AmpacityFindings.load(working, current, ampacity, row);
+        }
+        AmpacityFindings.conditions(working, rules, around, rated, ampacity);
+        AmpacitySlips.add(working, rules, rated, ampacity);
+        working.next("fuse-choice", "Now choose the fuse-link", carried(entries, rules, around));
+    }
+
+    private static Map<String, String> carried(Entries entries, AmpacityRuleSet rules, Surroundings around) {
+        Map<String, String> carried = new HashMap<>();
+        if (entries.has("design-current")) {
+            carried.put("design-current", entries.quantity("design-current").text());
+        }
+        if (rules == AmpacityRuleSet.BOAT) {
+            carried.put("size", entries.quantity("size").text());
+            carried.put("insulation-temperature", around.insulation().column());
+            carried.put("engine-space", around.engineSpace() ? "yes" : "no");
+        }
+        return carried;
+    }
+}

@@ -1,0 +1,155 @@
+package loomwright.conductor;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.table.Table;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Option;
+import loomwright.worked.Refusal;
+
+/** The rule sets on ampacity. Each has its own table, conditions and factors; a figure of one is never mixed with a factor of another. */
+enum AmpacityRuleSet {
+    BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
+            "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
+    AIRCRAFT("faa-11-9", "Aircraft bundle: FAA AC 43.13-1B Table 11-9", "t105 t150 t200", "AWG",
+            "FAA Table 11-9: bundles of 33 wires and more (24 to 10 AWG) or of 9 (8 AWG and larger) with at most 20 % of the harness capacity"
+                    + " in use, 70 °C around them, 60,000 ft up."),
+    FREE_AIR("nec-free-air", "One conductor in free air: table of the NEC kind", "t60 t75 t90", "AWG",
+            "Free-air table of the NEC kind: one single conductor with air all round it, 30 °C."),
+    CORD("bs-7671-cord", "Flexible cord: BS 7671 Table 4F3A", "t60 t90", "the sizes of flexible cords",
+            "BS 7671 Table 4F3A: cautious currents for the flexible cords of appliances, one cord by itself; its factors begin at 35 °C."),
+    TOWING("towing-cable", "Vehicle cable of 0.30 mm strands: trade page", "", "vehicle cable of 0.30 mm strands",
+            "Trade page on towing-electrics cable: continuous current; the page states no temperature and no bundle.");
+
+    private static final int MOST_TOGETHER_LARGE_AIRCRAFT = 9;
+
+    private final Option option;
+    private final String columns;
+    private final String sizesIn;
+    private final String conditions;
+
+    AmpacityRuleSet(String key, String label, String columns, String sizesIn, String conditions) {
+        this.option = new Option(key, label);
+        this.columns = columns;
+        this.sizesIn = sizesIn;
+        this.conditions = conditions;
+    }
+
+    /** The field that asks for the rule set, with {@code more} choices behind. */
+    static ChoiceField field(Option... more) {
+        Option[] options = new Option[values().length + more.length];
+        for (AmpacityRuleSet rules : values()) {
+            options[rules.ordinal()] = rules.option;
+        }
+        System.arraycopy(more, 0, options, values().length, more.length);
+        return ChoiceField.of(
+                "rule-set",
+                "Rule set on ampacity",
+                "Tables differ because their conditions differ. Choose the one whose conditions are nearest to yours, and stay with it.",
+                options);
+    }
+
+    /** The rule set chosen, or null if the choice is none of them. */
+    static AmpacityRuleSet of(Option chosen) {
+        for (AmpacityRuleSet rules : values()) {
+            if (rules.option.equals(chosen)) {
+                return rules;
+            }
+        }
+        return null;
+    }
+
+    String label() {
+        return option.label();
+    }
+
+    /** Under what conditions its figures hold. */
+    String conditions() {
+        return conditions;
+    }
+
+    Table table() {
+        return switch (this) {
+            case BOAT -> PublishedTables.no33Cfr183425Table5();
+            case AIRCRAFT -> PublishedTables.faaTable119();
+            case FREE_AIR -> PublishedTables.freeAirAmpacity30c();
+            case CORD -> PublishedTables.bs7671FlexibleCord();
+            case TOWING -> PublishedTables.towingCable();
+        };
+    }
+
+    /** The row of a size, or null if the table does not list it. */
+    Row row(Quantity size) {
+        boolean gaugeTable = table().columns().get(0).unit() == Units.AWG;
+        return gaugeTable == (size.unit() == Units.AWG) ? table().find("size", size) : null;
+    }
+
+    /**
+     * The row of a size.
+     *
+     * @throws Refusal if the table does not list it
+     */
+    Row listed(Quantity size) {
+        return SizeRow.of(table(), size, sizesIn, "another rule set");
+    }
+
+    /** The column of an insulation. */
+    String column(Insulation insulation) {
+        return this == CORD || this == TOWING ? "current" : insulation.column();
+    }
+
+    /** Whether the rule set has figures for an insulation. */
+    boolean covers(Insulation insulation) {
+        return columns.isEmpty() || (columns + " ").contains(insulation.column() + " ");
+    }
+
+    /**
+     * The current of a row, with the factors of this rule set.
+     *
+     * @return null if the row holds no figure for the insulation
+     * @throws Refusal if the rule set does not cover the surroundings
+     */
+    RatedCurrent at(Row row, Surroundings around) {
+        AmpacityCoverage.check(this, around);
+        String column = column(around.insulation());
+        if (!row.has(column)) {
+            return null;
+        }
+        boolean large = this == AIRCRAFT && row.quantity("size").value() <= 8;
+        if (large && around.together() > MOST_TOGETHER_LARGE_AIRCRAFT) {
+            throw new Refusal(
+                    "conductors-together", "Conductors together must be at most 9 for 8 AWG and larger in FAA Table 11-9: choose another rule set");
+        }
+        Row bundle = this == BOAT && around.together() >= 3 ? bundleRow(around.together()) : null;
+        boolean binds = bundle != null && around.voltage().base() >= 50;
+        return new RatedCurrent(row, column, warmthRow(around), warmthColumn(around), bundle, binds);
+    }
+
+    private String warmthColumn(Surroundings around) {
+        return this == BOAT ? "factor" : around.insulation().column();
+    }
+
+    /** The row of the factor for warm surroundings, or null if none applies. */
+    Row warmthRow(Surroundings around) {
+        if (this == BOAT) {
+            return around.engineSpace()
+                    ? PublishedTables.no33Cfr183425EngineSpace().find("insulation", around.insulation().rating())
+                    : null;
+        }
+        boolean factored = (this == FREE_AIR || this == CORD) && around.warmerThan(30);
+        Table table = this == CORD ? PublishedTables.bs7671CordAmbientFactor() : PublishedTables.necAmbientFactor();
+        return factored ? AmpacityCoverage.warmer(table, this == CORD ? "ambient" : "ambient-to", around) : null;
+    }
+
+    private static Row bundleRow(int together) {
+        Row found = null;
+        for (Row row : PublishedTables.no33Cfr183425Bundling().rows()) {
+            if (row.quantity("conductors-from", Units.ONE).value() <= together) {
+                found = row;
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,85 @@
+package loomwright.conductor;
+
+import loomwright.formula.Formula;
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.WorkingBuilder;
+
+/** The known mistakes of an ampacity, with the present numbers. */
+final class AmpacitySlips {
+    private AmpacitySlips() {}
+
+    static void add(WorkingBuilder working, AmpacityRuleSet rules, RatedCurrent rated, Quantity ampacity) {
+        Values values = rated.values();
+        slip(
+                working, "conductors-added", "The currents of both conductors added",
+                "The same current goes out and comes back: two conductors do not carry twice of it.", AmpacityFormulas.DOUBLED,
+                values.with(AmpacitySymbols.TABLE_CURRENT, ampacity));
+        if (rated.warmth() != null) {
+            warmth(working, values, rated.bundleBinds());
+        }
+        if (rated.bundle() != null) {
+            bundle(working, values, rated);
+        }
+        if (rules == AmpacityRuleSet.BOAT) {
+            slip(
+                    working, "fuse-limit-for-ampacity", "The 150 % of the fuse rule taken for the ampacity",
+                    "150 % is the most a fuse or breaker may be rated at below 50 V; the conductor may carry its ampacity only.",
+                    AmpacityFormulas.FUSE_LIMIT, values);
+        }
+        if (!rated.column().equals("current")) {
+            otherColumn(working, rated, values);
+        }
+    }
+
+    private static void warmth(WorkingBuilder working, Values values, boolean bundled) {
+        slip(
+                working, "warmth-turned-over", "The factor for warm surroundings turned over",
+                "A warm place takes current away: multiply by the factor, do not divide.",
+                bundled ? AmpacityFormulas.WARMTH_TURNED_OVER_BUNDLED : AmpacityFormulas.WARMTH_TURNED_OVER, values);
+        slip(
+                working, "warmth-left-out", "The factor for warm surroundings left out",
+                "The table holds at the temperature printed with it; it is warmer here.", AmpacityFormulas.of(false, bundled), values);
+        slip(
+                working, "warmth-taken-away", "The factor taken for what is lost",
+                "The factor is the share that is left, not the share that is lost.", AmpacityFormulas.TAKEN_AWAY, values);
+    }
+
+    private static void bundle(WorkingBuilder working, Values values, RatedCurrent rated) {
+        boolean warm = rated.warmth() != null;
+        slip(
+                working, "bundle-turned-over", "The bundling factor turned over",
+                "Conductors side by side warm each other: the current gets less, so multiply by the factor.",
+                warm ? AmpacityFormulas.BUNDLE_TURNED_OVER_WARM : AmpacityFormulas.BUNDLE_TURNED_OVER, values);
+        slip(
+                working, rated.bundleBinds() ? "bundle-left-out" : "bundle-not-compulsory",
+                rated.bundleBinds() ? "The bundling factor left out" : "The bundling factor used below 50 V",
+                rated.bundleBinds()
+                        ? "From 50 V up 33 CFR 183.435(b) makes it compulsory."
+                        : "That is on the cautious side, but 33 CFR makes the factor compulsory only from 50 V up.",
+                AmpacityFormulas.of(warm, !rated.bundleBinds()), values);
+        Row raceway = PublishedTables.necRacewayFactor().rows().get(0);
+        slip(
+                working, "rule-sets-mixed", "The factor of a raceway in a building used on the table for boats",
+                "The NEC factors belong to NEC tables: a factor is used only with the table it was made for.",
+                AmpacityFormulas.of(warm, true), values.with(AmpacitySymbols.BUNDLE_FACTOR, raceway.quantity("factor", Units.ONE)));
+    }
+
+    private static void otherColumn(WorkingBuilder working, RatedCurrent rated, Values values) {
+        String best = rated.row().table().key().startsWith("free-air") ? Insulation.T90.column() : Insulation.T200.column();
+        if (rated.row().has(best)) {
+            slip(
+                    working, "column-of-better-insulation", "Read in the column of better insulation",
+                    "Insulation of a lower rating must stay cooler, so its conductor may carry less.",
+                    AmpacityFormulas.of(rated.warmth() != null, rated.bundleBinds()),
+                    values.with(AmpacitySymbols.TABLE_CURRENT, rated.row().quantity(best)));
+        }
+    }
+
+    private static void slip(WorkingBuilder working, String key, String name, String words, Formula formula, Values values) {
+        working.slip(key, "ampacity", name, words, formula, values);
+    }
+}

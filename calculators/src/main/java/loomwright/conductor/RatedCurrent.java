@@ -1,0 +1,73 @@
+package loomwright.conductor;
+
+import loomwright.formula.Formula;
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.Row;
+import loomwright.worked.WorkingBuilder;
+
+/**
+ * The current that one rule set lets one conductor carry: a row of its table, and the rows of its own factors.
+ *
+ * @param row the row of the size
+ * @param column the column of the insulation
+ * @param warmth the row of the factor for warm surroundings, or null if none applies
+ * @param warmthColumn the column of that factor
+ * @param bundle the row of the factor for bundled conductors, or null if there is none
+ * @param bundleBinds whether the rule set makes that factor compulsory here
+ */
+record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds) {
+
+    /** The current, without a step. */
+    Quantity value() {
+        return formula().value(values(), Units.AMPERE);
+    }
+
+    /** The current with the bundling factor, whether it is compulsory or not; null if there is no such factor. */
+    Quantity valueBundled() {
+        return bundle == null ? null : AmpacityFormulas.of(warmth != null, true).value(values(), Units.AMPERE);
+    }
+
+    Quantity tableCurrent() {
+        return row.quantity(column);
+    }
+
+    /** The figures for the formulas; factors that do not apply are absent. */
+    Values values() {
+        Values values = Values.of(AmpacitySymbols.TABLE_CURRENT, tableCurrent());
+        if (warmth != null) {
+            values = values.with(AmpacitySymbols.WARMTH_FACTOR, warmth.quantity(warmthColumn, Units.ONE));
+        }
+        if (bundle != null) {
+            values = values.with(AmpacitySymbols.BUNDLE_FACTOR, bundle.quantity("factor", Units.ONE));
+        }
+        return values;
+    }
+
+    /** Adds the steps that lead to the current. */
+    Quantity show(WorkingBuilder working) {
+        Quantity current = working.lookUp(
+                "Read the current of " + row.name() + " from the table", AmpacitySymbols.TABLE_CURRENT, row, column,
+                "The table holds at its own conditions: they are named among the checks.");
+        if (warmth != null) {
+            working.lookUp(
+                    "Read the factor for warm surroundings", AmpacitySymbols.WARMTH_FACTOR, warmth, warmthColumn, Units.ONE,
+                    "In a warm place there is less room for the conductor's own heat. There is no reading between rows: the next warmer one counts.");
+        }
+        if (bundleBinds) {
+            working.lookUp(
+                    "Read the factor for conductors bundled together", AmpacitySymbols.BUNDLE_FACTOR, bundle, "factor", Units.ONE,
+                    "Conductors side by side warm each other.");
+        }
+        if (warmth == null && !bundleBinds) {
+            return current;
+        }
+        return working.compute(
+                "Multiply by what applies", formula(), values(), Units.AMPERE, "Each factor takes its share of the current.");
+    }
+
+    private Formula formula() {
+        return AmpacityFormulas.of(warmth != null, bundleBinds);
+    }
+}
