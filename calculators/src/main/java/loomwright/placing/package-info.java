@@ -1,0 +1,2 @@
+/** Placing: where cut-outs fit between the edges of a panel and what stands behind it. */
+package loomwright.placing;
