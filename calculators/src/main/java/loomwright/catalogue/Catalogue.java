@@ -5,9 +5,15 @@ import loomwright.conductor.Ampacity;
 import loomwright.conductor.ConductorResistance;
 import loomwright.conductor.GaugeConvert;
 import loomwright.conductor.VoltageDrop;
+import loomwright.joint.JointHeat;
+import loomwright.joint.PullForce;
+import loomwright.joint.ShrinkSize;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
 import loomwright.load.UsbPowerBudget;
+import loomwright.placing.CutOutLayout;
+import loomwright.proving.ExpectedReading;
+import loomwright.proving.HiddenResistance;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -20,6 +26,7 @@ import loomwright.switching.CoilDay;
 import loomwright.switching.CoilSuppression;
 import loomwright.switching.JunctionTemperature;
 import loomwright.switching.SwitchCompare;
+import loomwright.switching.TriggerLoop;
 import loomwright.worked.Calculator;
 
 /** Every calculator, in the order of the job. */
@@ -30,20 +37,27 @@ public final class Catalogue {
             new UsbPowerBudget(),
             new DayEnergy(),
             new TwoRoutes(),
-            new BatterySize(),
             new RunTime(),
             new Peukert(),
             new StateOfCharge(),
+            new BatterySize(),
             new PanelYield(),
             new PanelHeadroom(),
-            new GaugeConvert(),
             new ConductorResistance(),
+            new GaugeConvert(),
             new VoltageDrop(),
             new Ampacity(),
             new CoilDay(),
             new SwitchCompare(),
             new JunctionTemperature(),
-            new CoilSuppression());
+            new CoilSuppression(),
+            new TriggerLoop(),
+            new CutOutLayout(),
+            new JointHeat(),
+            new PullForce(),
+            new ShrinkSize(),
+            new ExpectedReading(),
+            new HiddenResistance());
 
     private Catalogue() {}
 

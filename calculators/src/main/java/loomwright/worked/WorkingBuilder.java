@@ -93,6 +93,11 @@ public final class WorkingBuilder {
         return null;
     }
 
+    /** Whether that answer was stated. */
+    public boolean has(String outputKey) {
+        return results.stream().anyMatch(result -> result.output().key().equals(outputKey));
+    }
+
     public void finding(Finding finding) {
         findings.add(finding);
     }
