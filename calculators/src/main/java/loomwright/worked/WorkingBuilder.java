@@ -95,7 +95,12 @@ public final class WorkingBuilder {
 
     /** Whether that answer was stated. */
     public boolean has(String outputKey) {
-        return results.stream().anyMatch(result -> result.output().key().equals(outputKey));
+        for (Result result : results) {
+            if (result.output().key().equals(outputKey)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     public void finding(Finding finding) {

@@ -42,13 +42,18 @@ class CutOutLayoutTest {
         assertTrue(trial.working().findings().stream().allMatch(finding -> finding.verdict() == Verdict.PASSED));
     }
 
-    /** A frame from 100 mm to 120 mm with 20 mm of room: the second centre, 110 mm, must be at 80 mm or below, so the row begins at 30 mm. */
+    /**
+     * A frame from 100 mm to 120 mm with 20 mm of room on either side keeps centres out of 80 mm to 140 mm. Two fit from 30 mm (30, 80);
+     * three only from 140 mm (140, 190, 240).
+     */
     @Test
     void findsTheNearestPlaceBesideAFrame() {
-        Trial trial = bench("frame-1-from=100 mm", "frame-1-to=120 mm");
-        assertEquals(Verdict.STOP, trial.finding("Frame 1").verdict());
-        assertTrue(trial.finding("Frame 1").words().contains("cut-out 2"));
-        assertEquals(30, trial.value("nearest-first-centre"), 1e-9);
+        Trial three = bench("frame-1-from=100 mm", "frame-1-to=120 mm");
+        assertEquals(Verdict.STOP, three.finding("Frame 1").verdict());
+        assertTrue(three.finding("Frame 1").words().contains("cut-out 2"));
+        assertEquals(140, three.value("nearest-first-centre"), 1e-9);
+        Trial two = bench("frame-1-from=100 mm", "frame-1-to=120 mm", "count=2");
+        assertEquals(30, two.value("nearest-first-centre"), 1e-9);
     }
 
     @Test
