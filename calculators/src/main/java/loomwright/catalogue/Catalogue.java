@@ -14,6 +14,7 @@ import loomwright.load.UsbPowerBudget;
 import loomwright.placing.CutOutLayout;
 import loomwright.proving.ExpectedReading;
 import loomwright.proving.HiddenResistance;
+import loomwright.protection.FuseChoice;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -47,6 +48,7 @@ public final class Catalogue {
             new GaugeConvert(),
             new VoltageDrop(),
             new Ampacity(),
+            new FuseChoice(),
             new CoilDay(),
             new SwitchCompare(),
             new JunctionTemperature(),

@@ -1,0 +1,55 @@
+package loomwright.protection;
+
+import loomwright.formula.Values;
+import loomwright.quantity.Quantity;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+
+/**
+ * One choice of a fuse-link, as far as it has been worked out.
+ *
+ * @param row the row of Table 5
+ * @param warmRow the row of the re-rating sheet, or null if the place is not warm
+ * @param values what the letters of {@link FuseSymbols} stand for
+ */
+record FuseCase(
+        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, FuseType type, boolean continuous, Quantity ambient,
+        Row warmRow, Values values) {
+
+    static FuseCase of(Entries entries, Row row) {
+        Quantity ambient = entries.quantity("ambient");
+        return new FuseCase(
+                entries.quantity("size"), row, Insulation.of(entries.option("insulation-temperature")),
+                entries.choice("engine-space").equals("yes"), RuleSet.of(entries.option("rule-set")), FuseType.of(entries.option("fuse-type")),
+                entries.choice("continuous").equals("yes"), ambient, warmRow(ambient), Values.none());
+    }
+
+    FuseCase with(Values more) {
+        return new FuseCase(size, row, insulation, engineSpace, rules, type, continuous, ambient, warmRow, more);
+    }
+
+    FuseLimits limits() {
+        return new FuseLimits(values.of(FuseSymbols.LEAST), values.of(FuseSymbols.HIGHEST));
+    }
+
+    boolean isWarm() {
+        return warmRow != null;
+    }
+
+    /** Whether the load fits the conductor at all. */
+    boolean conductorCarriesLoad() {
+        return FuseLimits.reaches(values.of(FuseSymbols.AMPACITY), values.of(FuseSymbols.DESIGN));
+    }
+
+    /** The row of the place, or the next hotter one; null where the sheet leaves the rating whole. */
+    private static Row warmRow(Quantity ambient) {
+        for (Row row : PublishedTables.fuseRerating().rows()) {
+            if (row.quantity("ambient").base() >= ambient.base()) {
+                boolean whole = row.quantity("current").base() >= row.quantity("rating").base();
+                return whole ? null : row;
+            }
+        }
+        throw new IllegalStateException("no re-rating row for " + ambient.text());
+    }
+}

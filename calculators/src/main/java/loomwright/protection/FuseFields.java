@@ -1,0 +1,61 @@
+package loomwright.protection;
+
+import java.util.List;
+import loomwright.quantity.Units;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Description;
+import loomwright.worked.Option;
+import loomwright.worked.Output;
+import loomwright.worked.QuantityField;
+
+/** What the choice of a fuse-link asks and answers. */
+final class FuseFields {
+    static final QuantityField DESIGN_CURRENT = QuantityField.of(
+            "design-current", "Design current", "The most the load draws for longer than a moment. Starting currents are another matter.", 0.01,
+            600, Units.AMPERE, Units.MILLIAMPERE);
+
+    static final ChoiceField CONTINUOUS = ChoiceField.of(
+            "continuous",
+            "Runs for three hours or more",
+            "A rule for mains asks that such a load takes 80 % of the rating at most. 12 V work has borrowed it.",
+            new Option("yes", "yes"),
+            new Option("no", "no"));
+
+    static final QuantityField SIZE = QuantityField.of(
+            "size", "Size of the thinnest conductor behind it",
+            "The thinnest piece decides. Enter SAE gauge by its area, in mm² or circular mils.", 0.05, 150, Units.SQUARE_MILLIMETRE, Units.AWG,
+            Units.CIRCULAR_MIL);
+
+    static final ChoiceField ENGINE_SPACE = ChoiceField.of(
+            "engine-space",
+            "The conductor passes through an engine space",
+            "There it lies at 50 °C instead of 30 °C, so it may carry less.",
+            new Option("no", "no"),
+            new Option("yes", "yes"));
+
+    static final QuantityField AMBIENT = QuantityField.of(
+                    "ambient", "Temperature round the fuse-link", "In a closed box in the sun it may be 40 °C and more.", -40, 125, Units.CELSIUS,
+                    Units.FAHRENHEIT)
+            .usually("20 °C");
+
+    static final Description DESCRIPTION = new Description(
+            "fuse-choice",
+            "Choosing a fuse-link",
+            "Which rating carries the load and still guards the conductor?",
+            List.of(
+                    "The fuse-link guards the conductor. The device may need a smaller one of its own: follow its maker.",
+                    "Ampacity is that of Table 5 in 33 CFR 183.425, for boats: 30 °C round the conductor, 50 °C in an engine space, no bundle counted.",
+                    "Nothing is said of how fast it opens, of starting currents, or of where it has to sit.",
+                    "Circuits below 50 V, direct current."),
+            List.of(
+                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(), ENGINE_SPACE, RuleSet.field(), FuseType.field(), AMBIENT),
+            List.of(
+                    new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
+                    new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),
+                    new Output("least-rating", "Least rating the load asks for", Units.AMPERE),
+                    new Output("chosen-rating", "Standard rating chosen", Units.AMPERE),
+                    new Output("loading-percent", "Load as a share of the rating", Units.PERCENT)),
+            FuseFormulas.NAMED);
+
+    private FuseFields() {}
+}
