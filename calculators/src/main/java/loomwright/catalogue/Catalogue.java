@@ -15,6 +15,8 @@ import loomwright.placing.CutOutLayout;
 import loomwright.proving.ExpectedReading;
 import loomwright.proving.HiddenResistance;
 import loomwright.protection.FuseChoice;
+import loomwright.protection.FusingCurrent;
+import loomwright.protection.ShortCircuitHeating;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -49,6 +51,8 @@ public final class Catalogue {
             new VoltageDrop(),
             new Ampacity(),
             new FuseChoice(),
+            new ShortCircuitHeating(),
+            new FusingCurrent(),
             new CoilDay(),
             new SwitchCompare(),
             new JunctionTemperature(),

@@ -78,6 +78,18 @@ public final class Units {
             1 / SQUARE_MILLIMETRE_BASE);
     public static final Unit AMPERE_ROOT_SECOND =
             unit("A·√s", "ampere root seconds", Dimension.CURRENT.times(Dimension.TIME.toTheHalves(1)), 1);
+    /** Unit of the constant of the Onderdonk equation. */
+    public static final Unit SQUARE_CIRCULAR_MIL_PER_AMPERE_SQUARED_SECOND = unit(
+            "cmil²/(A²·s)",
+            "square circular mils per ampere squared second",
+            Dimension.AREA.times(Dimension.AREA).per(Dimension.CURRENT.times(Dimension.CHARGE)),
+            CIRCULAR_MIL_BASE * CIRCULAR_MIL_BASE);
+    /** Unit of the constant of Preece's equation. */
+    public static final Unit AMPERE_PER_INCH_THREE_HALVES = unit(
+            "A/in^1.5",
+            "amperes per inch to the one and a half",
+            Dimension.CURRENT.per(Dimension.LENGTH.toTheHalves(3)),
+            1 / (INCH * Math.sqrt(INCH)));
     public static final Unit WATT_PER_SQUARE_METRE = unit("W/m²", "watts per square metre", Dimension.POWER.per(Dimension.AREA), 1);
 
     public static final Unit PERCENT = unit("%", "per cent", Dimension.NUMBER, 0.01);
