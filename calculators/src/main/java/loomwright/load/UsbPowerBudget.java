@@ -78,7 +78,8 @@ public final class UsbPowerBudget implements Calculator {
         if (lowest.base() > supply.base()) {
             throw new Refusal(
                     "lowest-voltage",
-                    "Lowest supply voltage is " + lowest.text() + ", above the Supply voltage of " + supply.text() + ": enter a value at or below it");
+                    "Lowest supply voltage is " + lowest.text() + ", above the Supply voltage of " + supply.text()
+                            + ": enter a value at or below it");
         }
     }
 

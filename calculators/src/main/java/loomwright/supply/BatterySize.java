@@ -29,7 +29,7 @@ public final class BatterySize implements Calculator {
             new Formula(Symbols.CHARGE, Symbols.ENERGY.over(Expression.fixed(Quantity.of(1, Units.VOLT))));
 
     private static final QuantityField ENERGY = QuantityField.of(
-            "energy-per-day", "Energy used in a day", "From the energy of your day.", 0.1, 100_000, Units.WATT_HOUR, Units.KILOWATT_HOUR);
+            "energy-per-day", "Energy used in a day", "From the energy of your day.", 0.001, 10_000_000, Units.WATT_HOUR, Units.KILOWATT_HOUR);
 
     private static final QuantityField DAYS = QuantityField.of(
                     "days", "Days without charging", "How many days the battery must last when nothing charges it.", 0.25, 60, Units.ONE)
@@ -75,7 +75,7 @@ public final class BatterySize implements Calculator {
             values = values.with(Symbols.MULTIPLIER, Cold.multiplier(working, entries.quantity("temperature")));
         }
         Quantity capacity = working.compute(
-                cold ? "Multiply by the days, divide by the depth, multiply for the cold" : "Multiply by the days and divide by the depth",
+                cold ? "Multiply by the days and for the cold, and divide by the depth" : "Multiply by the days and divide by the depth",
                 cold ? SizeFormulas.CAPACITY_COLD : SizeFormulas.CAPACITY, values, Units.AMPERE_HOUR,
                 "The battery must hold more than you take, because a part of it stays in.", Source.of(Documents.batterySizingWorksheet(), ""));
         Quantity byFive = working.compute(

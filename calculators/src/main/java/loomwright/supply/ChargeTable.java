@@ -30,7 +30,7 @@ enum ChargeTable {
 
     static ChoiceField field() {
         return ChoiceField.of(
-                "table", "Table", "Three published tables disagree by up to 0.3 V. Take the one of the battery maker if there is one, and stay with one table.",
+                "table", "Table", "Three published tables disagree by up to 0.3 V. The battery maker's own rules; stay with one table.",
                 BCI.option(), ROUNDED.option(), MAGAZINE.option());
     }
 

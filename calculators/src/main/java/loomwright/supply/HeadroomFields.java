@@ -52,8 +52,8 @@ final class HeadroomFields {
     private static List<Field> fields() {
         List<Field> fields = new ArrayList<>();
         for (int number = 1; number <= WAYS; number++) {
-            fields.add(current(way(number), "Way " + NUMBERS[number] + ": current", number == 1 ? "The steady current of what hangs on it. Leave spare ways empty." : "")
-                    .optional());
+            String help = number == 1 ? "The steady current of what hangs on it. Leave spare ways empty." : "";
+            fields.add(current(way(number), "Way " + NUMBERS[number] + ": current", help).optional());
         }
         fields.add(QuantityField.of(
                         "diversity", "Share of the present loads that draw together",
@@ -64,7 +64,8 @@ final class HeadroomFields {
                 .optional());
         fields.add(QuantityField.of(
                 "panel-limit", "Limit of the panel", "Marked on the panel: for all ways together.", 0.5, 1000, Units.AMPERE));
-        fields.add(QuantityField.of("feed-fuse", "Fuse of the feed", "The fuse or breaker that protects the feed. Empty leaves it out.", 0.5, 1000, Units.AMPERE)
+        fields.add(QuantityField.of(
+                        "feed-fuse", "Fuse of the feed", "The fuse or breaker that protects the feed. Empty leaves it out.", 0.5, 1000, Units.AMPERE)
                 .optional());
         fields.add(QuantityField.of(
                         "feed-ampacity", "Ampacity of the feed", "What the feed conductor may carry in its place. Empty leaves it out.", 0.5, 1000,

@@ -26,7 +26,9 @@ final class RouteFields {
                     standing("direct-standing", "Standing draw of the direct charger", "What it takes with nothing plugged in."),
                     hours("direct-hours", "Time the direct charger is switched on", "Hours of a day, with those it charges.").usually("24 h"),
                     efficiency("inverter-efficiency", "Efficiency of the inverter", "From its data sheet, at this load."),
-                    standing("inverter-standing", "Standing draw of the inverter", "Also called no-load draw; from its data sheet."),
+                    QuantityField.of(
+                            "inverter-standing", "Standing draw of the inverter",
+                            "Also called no-load draw; from its data sheet. Few inverters have none.", 0, 200, Units.WATT),
                     hours("inverter-hours", "Time the inverter is switched on", "Hours of a day, with those it charges.").usually("24 h"),
                     efficiency("adapter-efficiency", "Efficiency of the mains adapter", "From its label or data sheet."),
                     standing("adapter-standing", "Standing draw of the mains adapter", "What it takes plugged in with nothing to charge."),

@@ -15,7 +15,7 @@ final class SizeFormulas {
 
     static final Formula CHARGE = new Formula(Symbols.CHARGE, Symbols.ENERGY.over(Symbols.VOLTAGE));
     static final Formula CAPACITY = new Formula(NEEDED, TAKEN.over(Symbols.DEPTH));
-    static final Formula CAPACITY_COLD = new Formula(NEEDED, TAKEN.over(Symbols.DEPTH).times(Symbols.MULTIPLIER));
+    static final Formula CAPACITY_COLD = new Formula(NEEDED, TAKEN.times(Symbols.MULTIPLIER).over(Symbols.DEPTH));
     static final Formula RULE_OF_FIVE = new Formula(BY_FIVE, Expression.number(5).times(Symbols.ENERGY).over(Symbols.VOLTAGE));
 
     static final Formula DEPTH_LEFT_OUT = new Formula(NEEDED, TAKEN);
@@ -24,7 +24,7 @@ final class SizeFormulas {
     static final Formula MULTIPLIED_BY_DEPTH_COLD = new Formula(NEEDED, TAKEN.times(Symbols.DEPTH).times(Symbols.MULTIPLIER));
     static final Formula COLD_TURNED_OVER = new Formula(NEEDED, TAKEN.over(Symbols.DEPTH.times(Symbols.MULTIPLIER)));
     static final Formula DAYS_LEFT_OUT = new Formula(NEEDED, Symbols.CHARGE.over(Symbols.DEPTH));
-    static final Formula DAYS_LEFT_OUT_COLD = new Formula(NEEDED, Symbols.CHARGE.over(Symbols.DEPTH).times(Symbols.MULTIPLIER));
+    static final Formula DAYS_LEFT_OUT_COLD = new Formula(NEEDED, Symbols.CHARGE.times(Symbols.MULTIPLIER).over(Symbols.DEPTH));
 
     private SizeFormulas() {}
 }

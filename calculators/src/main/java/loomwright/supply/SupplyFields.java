@@ -15,7 +15,7 @@ final class SupplyFields {
             .usually("12 V");
 
     static final QuantityField CAPACITY =
-            QuantityField.of("capacity", "Battery capacity", "The ampere-hours printed on the battery.", 0.1, 10_000, Units.AMPERE_HOUR);
+            QuantityField.of("capacity", "Battery capacity", "The ampere-hours printed on the battery.", 0.1, 100_000, Units.AMPERE_HOUR);
 
     static final QuantityField LOAD_CURRENT = QuantityField.of(
             "load-current", "Current drawn", "What all loads together draw from the battery.", 0.001, 1000, Units.AMPERE, Units.MILLIAMPERE);

@@ -70,11 +70,11 @@ final class YieldFields {
                     .optional());
         }
         fields.add(QuantityField.of(
-                        "energy-per-day", "Energy used in a day", "Empty leaves the balance out.", 0.1, 100_000, Units.WATT_HOUR,
+                        "energy-per-day", "Energy used in a day", "Empty leaves the balance out.", 0.001, 10_000_000, Units.WATT_HOUR,
                         Units.KILOWATT_HOUR)
                 .optional());
         fields.add(QuantityField.of(
-                        "deficit", "Ampere-hours to put back", "What was taken out of the battery. Empty leaves the days out.", 0.01, 10_000,
+                        "deficit", "Ampere-hours to put back", "What was taken out of the battery. Empty leaves the days out.", 0.0001, 1_000_000,
                         Units.AMPERE_HOUR)
                 .optional());
         fields.add(BATTERY_VOLTAGE);
