@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.ShownPath;
 import loomwright.generator.problem.SourceFile;
 
 /** The content folder on the disk. Reads files as UTF-8 and names them as the author would. */
@@ -21,7 +22,7 @@ final class Folder {
 
     Folder(Path root, Problems problems) {
         this.root = root;
-        this.name = root.toString().replace('\\', '/');
+        this.name = ShownPath.of(root);
         this.problems = problems;
     }
 

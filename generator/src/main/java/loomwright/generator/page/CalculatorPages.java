@@ -50,20 +50,21 @@ final class CalculatorPages {
             Description description = calculator.description();
             String address = Address.calculator(description.key());
             entries.add(new Entry(description.question(), address, description.title(), summary(description)));
-            page(description, address, sink);
+            page(calculator, address, sink);
         }
         Intro intro = Intro.of(site, "calculators", "Calculators");
         ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
         sink.page(LIST, templates.fill("calculators", list), intro.places());
     }
 
-    private void page(Description description, String address, PageSink sink) {
+    private void page(Calculator calculator, String address, PageSink sink) {
+        Description description = calculator.description();
         ArticleWriter writer = new ArticleWriter(site, new Place(description.title(), address), List.of());
         Page page = new Page(
                 frames.of(description.title(), description.question(), address),
                 description.question(),
                 summary(description),
-                example(description, address, writer),
+                example(calculator, address, writer),
                 description.fields().stream().map(CalculatorPages::input).toList(),
                 about(description),
                 Links.of(address, site.reliance().ofCalculator(description.key())));
@@ -71,14 +72,17 @@ final class CalculatorPages {
         search.add(description.title(), address, "calculator", description.question(), summary(description));
     }
 
-    private String example(Description description, String address, ArticleWriter writer) {
+    /** The first example of the lessons, else the usual entries of the calculator. */
+    private String example(Calculator calculator, String address, ArticleWriter writer) {
+        Description description = calculator.description();
+        ExampleMarkup markup = new ExampleMarkup(site, new Place(description.title(), address), writer);
         for (Example example : site.book().all()) {
             if (example.calculator().description().key().equals(description.key())) {
-                Place place = new Place(description.title(), address);
-                return new ExampleMarkup(site, place, writer).write(example, description.key());
+                return markup.write(example, description.key());
             }
         }
-        return "<p>No lesson works an example of this yet.</p>\n";
+        String usual = markup.usual(calculator);
+        return usual.isEmpty() ? "<p>No lesson works an example of this yet.</p>\n" : usual;
     }
 
     private static String summary(Description description) {

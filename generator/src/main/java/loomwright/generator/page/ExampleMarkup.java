@@ -1,5 +1,7 @@
 package loomwright.generator.page;
 
+import java.util.List;
+import java.util.Map;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
@@ -9,6 +11,9 @@ import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.SourceMarkup;
+import loomwright.worked.Calculator;
+import loomwright.worked.Description;
+import loomwright.worked.Outcome;
 
 /** Writes a worked example. What the page program rewrites is written by the same code as there. */
 final class ExampleMarkup {
@@ -34,15 +39,32 @@ final class ExampleMarkup {
     /** The example under another key, as on the page of its calculator. */
     String write(Example example, String key) {
         loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        String id = Html.escape(key);
-        return "<section class=\"example\" id=\"" + id + "\" data-calculator=\""
-                + Html.escape(example.calculator().description().key()) + "\" data-key=\"" + id + "\" data-check=\""
-                + Html.escape(example.check()) + "\" aria-labelledby=\"" + id + "-title\">\n<p class=\"label\">Worked example</p>\n"
-                + "<h3 class=\"title\" id=\"" + id + "-title\">" + Html.escape(example.title()) + "</h3>\n"
+        return open(key, example.calculator().description(), example.check(), example.title())
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
                 + GivenMarkup.of(example.calculator().description(), example.given())
                 + "\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
                 + pins(example) + misprint(example.misprint()) + "</section>\n";
+    }
+
+    /** A calculator with its usual entries, for want of an example; empty if it cannot run on those. */
+    String usual(Calculator calculator) {
+        Description description = calculator.description();
+        Outcome outcome = Outcome.of(calculator, Map.of());
+        if (outcome.working() == null) {
+            return "";
+        }
+        loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
+        return open(description.key(), description, description.outputs().get(0).key(), description.title())
+                + GivenMarkup.of(description, Map.of())
+                + "\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
+    }
+
+    private static String open(String key, Description description, String check, String title) {
+        String id = Html.escape(key);
+        return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
+                + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check) + "\" aria-labelledby=\"" + id
+                + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
+                + Html.escape(title) + "</h3>\n";
     }
 
     private void relies(Example example) {

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.Map;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.ShownPath;
 import loomwright.generator.problem.SourceFile;
 
 /** The page templates. A name in a template that the page does not have is a problem, never a blank. */
@@ -75,6 +76,6 @@ final class Templates {
     }
 
     private String shown(String name) {
-        return folder.toString().replace('\\', '/') + "/" + name;
+        return ShownPath.of(folder.resolve(name));
     }
 }
