@@ -72,8 +72,11 @@ public final class SiteBuild {
 
         @Override
         public void page(String address, String html, Places places) {
+            if (html.isEmpty()) {
+                check.missing(address);
+                return;
+            }
             pages++;
-            // an empty page comes of a mistake in its template, which is reported already
             check.page(address, html, places);
             output.put(address, html.getBytes(StandardCharsets.UTF_8));
         }

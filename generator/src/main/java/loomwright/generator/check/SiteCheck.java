@@ -15,6 +15,7 @@ public final class SiteCheck {
     private final Problems problems;
     private final Map<String, Set<String>> idsByPage = new HashMap<>();
     private final Set<String> files = new HashSet<>();
+    private final Set<String> missing = new HashSet<>();
     private final List<Waiting> waiting = new ArrayList<>();
 
     /** A link whose target may still come. Only its page is kept, not the text of it. */
@@ -38,6 +39,11 @@ public final class SiteCheck {
     /** Takes note of a file that is not a page. */
     public void file(String address) {
         files.add(address);
+    }
+
+    /** Takes note of a page that could not be made, for a reason that is reported already. Links to it pass. */
+    public void missing(String address) {
+        missing.add(address);
     }
 
     private void link(BuiltPage page, String href) {
@@ -79,7 +85,7 @@ public final class SiteCheck {
     private boolean isThere(String target, String anchor) {
         Set<String> ids = idsByPage.get(target);
         if (ids == null) {
-            return anchor.isEmpty() && files.contains(target);
+            return missing.contains(target) || anchor.isEmpty() && files.contains(target);
         }
         // entries of a calculator stand where the anchor of other links stands
         return anchor.isEmpty() || anchor.indexOf('=') >= 0 || ids.contains(anchor);

@@ -73,8 +73,8 @@ public final class YamlReader {
     private int offset(Mark mark) {
         SourceFile file = at.file();
         int lineStart = Math.max(at.start(), file.lineStart(at.line() + mark.getLine()));
-        int lineLength = file.text().codePointCount(lineStart, file.text().length() < lineStart + mark.getColumn()
-                ? file.text().length() : lineStart + mark.getColumn());
-        return file.text().offsetByCodePoints(lineStart, Math.min(mark.getColumn(), lineLength));
+        int lineEnd = file.lineStart(at.line() + mark.getLine()) + file.line(at.line() + mark.getLine()).length();
+        int columns = Math.min(mark.getColumn(), file.text().codePointCount(lineStart, Math.max(lineStart, lineEnd)));
+        return file.text().offsetByCodePoints(lineStart, columns);
     }
 }
