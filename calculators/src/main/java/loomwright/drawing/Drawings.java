@@ -17,6 +17,7 @@ public final class Drawings {
             new LoadKindsCurrentAgainstVoltage(),
             new MotorStartCurrent(),
             new CableAnatomy(),
+            new CrossSectionsSideBySide(),
             new OneSizeFourTables(),
             new ResistanceAgainstTemperature(),
             new OutAndBackRun(),
