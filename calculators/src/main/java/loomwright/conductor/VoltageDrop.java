@@ -157,11 +157,15 @@ public final class VoltageDrop implements Calculator {
         working.next("fuse-choice", "Now choose the fuse-link", carried(entries));
     }
 
+    /** SAE gauge is carried on by its area, so that no one reads its number as AWG. */
     private static Map<String, String> carried(Entries entries) {
         Map<String, String> carried = new HashMap<>();
         carried.put("design-current", entries.quantity("current").text());
-        if (entries.has("size") && entries.quantity("size").unit() == Units.AWG) {
-            carried.put("size", entries.quantity("size").text());
+        if (entries.has("size")) {
+            Quantity size = entries.quantity("size");
+            ConductorKind kind = ConductorKind.of(entries.option("conductor"));
+            Row row = kind == ConductorKind.SAE_BY_AREA ? kind.table().find("size", size) : null;
+            carried.put("size", row == null ? size.text() : row.quantity("sae-area").text());
         }
         return carried;
     }

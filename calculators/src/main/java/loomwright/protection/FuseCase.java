@@ -1,5 +1,6 @@
 package loomwright.protection;
 
+import loomwright.conductor.Insulation;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.table.PublishedTables;

@@ -1,6 +1,7 @@
 package loomwright.protection;
 
 import java.util.List;
+import loomwright.conductor.Insulation;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
@@ -10,6 +11,10 @@ import loomwright.worked.QuantityField;
 
 /** What the choice of a fuse-link asks and answers. */
 final class FuseFields {
+    /** The columns of Table 5, left to right. */
+    static final List<Insulation> COLUMNS = List.of(
+            Insulation.T60, Insulation.T75, Insulation.T80, Insulation.T90, Insulation.T105, Insulation.T125, Insulation.T200);
+
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
             "design-current", "Design current", "The most the load draws for longer than a moment. Starting currents are another matter.", 0.01,
             600, Units.AMPERE, Units.MILLIAMPERE);
@@ -48,7 +53,7 @@ final class FuseFields {
                     "Nothing is said of how fast it opens, of starting currents, or of where it has to sit.",
                     "Circuits below 50 V, direct current."),
             List.of(
-                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(), ENGINE_SPACE, RuleSet.field(), FuseType.field(), AMBIENT),
+                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(), FuseType.field(), AMBIENT),
             List.of(
                     new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
                     new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),

@@ -53,12 +53,13 @@ final class FuseSlips {
         Values values = choice.values();
         Formula formula = choice.engineSpace() ? FuseFormulas.IN_ENGINE_SPACE : OTHER_COLUMN;
         String words = "Each temperature rating has its own column: read the one printed on the cable.";
-        if (choice.insulation().hotter() != null) {
-            Quantity hotter = choice.row().quantity(choice.insulation().hotter().column());
+        int column = FuseFields.COLUMNS.indexOf(choice.insulation());
+        if (column < FuseFields.COLUMNS.size() - 1) {
+            Quantity hotter = choice.row().quantity(FuseFields.COLUMNS.get(column + 1).column());
             working.slip("hotter-column", "ampacity", "Read in the next column to the right", words, formula, values.with(TABLE_CURRENT, hotter));
         }
-        if (choice.insulation().colder() != null) {
-            Quantity colder = choice.row().quantity(choice.insulation().colder().column());
+        if (column > 0) {
+            Quantity colder = choice.row().quantity(FuseFields.COLUMNS.get(column - 1).column());
             working.slip("colder-column", "ampacity", "Read in the next column to the left", words, formula, values.with(TABLE_CURRENT, colder));
         }
         Row thicker = TableFive.thicker(choice.row());

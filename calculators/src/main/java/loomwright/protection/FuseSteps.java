@@ -26,13 +26,13 @@ final class FuseSteps {
     /** What the conductor may carry where it lies. */
     static Values ampacity(WorkingBuilder working, FuseCase choice) {
         Quantity inTable = working.lookUp(
-                "Read the current of " + choice.row().name() + " with " + choice.insulation().temperature().text() + " insulation from Table 5",
+                "Read the current of " + choice.row().name() + " with " + choice.insulation().rating().text() + " insulation from Table 5",
                 choice.engineSpace() ? TABLE_CURRENT : AMPACITY, choice.row(), choice.insulation().column(), "More copper and tougher insulation let a conductor run with more current.");
         Values values = Values.of(TABLE_CURRENT, inTable).with(AMPACITY, inTable);
         if (!choice.engineSpace()) {
             return values;
         }
-        Row factorRow = PublishedTables.no33Cfr183425EngineSpace().find("insulation", choice.insulation().temperature());
+        Row factorRow = PublishedTables.no33Cfr183425EngineSpace().find("insulation", choice.insulation().rating());
         Quantity factor = working.lookUp(
                 "Read the factor for the engine space", ENGINE_FACTOR, factorRow, "factor", Units.ONE,
                 "At 50 °C less heat can leave the conductor before its insulation is too hot.");

@@ -3,11 +3,8 @@ package loomwright.conductor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import loomwright.worked.PrintedRow;
 import loomwright.worked.Trial;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -20,21 +17,15 @@ class GaugeConvertPublishedTest {
      * rounded (22 AWG prints 642.5 where the rule gives 642.45), so one unit of the fourth figure is allowed.
      */
     @TestFactory
-    List<DynamicTest> theGaugeRuleGivesThePrintedCircularMils() throws IOException {
-        List<DynamicTest> tests = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of("src/test/resources/published/nbs-handbook-100.csv"))) {
-            String[] cells = line.split(",");
-            if (cells.length == 5 && cells[1].equals("area")) {
-                double printed = Double.parseDouble(cells[3]);
-                double unit = Math.pow(10, Math.floor(Math.log10(printed)) - 3);
-                tests.add(DynamicTest.dynamicTest(
-                        "wire table, " + cells[0],
-                        () -> assertEquals(
-                                printed, Trial.of("gauge-convert", "size=" + cells[0]).value("area-circular-mils"), unit)));
-            }
-        }
-        assertEquals(28, tests.size());
-        return tests;
+    List<DynamicTest> theGaugeRuleGivesThePrintedCircularMils() {
+        List<PrintedRow> rows = PrintedRow.read("nbs-handbook-100", "area");
+        assertEquals(28, rows.size());
+        return rows.stream()
+                .map(row -> DynamicTest.dynamicTest(row.name(), () -> {
+                    double unit = Math.pow(10, Math.floor(Math.log10(row.printed())) - 3);
+                    assertEquals(row.printed(), Trial.of("gauge-convert", "size=" + row.size()).value("area-circular-mils"), unit);
+                }))
+                .toList();
     }
 
     @ParameterizedTest(name = "{0}")

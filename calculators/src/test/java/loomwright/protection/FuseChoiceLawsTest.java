@@ -26,7 +26,7 @@ class FuseChoiceLawsTest {
     void aChosenRatingLiesBetweenTheLimitsOrTheWorkingStops(
             @ForAll @DoubleRange(min = 0.01, max = 600) double amperes,
             @ForAll @DoubleRange(min = 0.9, max = 150) double area,
-            @ForAll Insulation insulation,
+            @ForAll @IntRange(min = 0, max = 6) int column,
             @ForAll RuleSet rules,
             @ForAll boolean continuous,
             @ForAll boolean engineSpace,
@@ -34,7 +34,7 @@ class FuseChoiceLawsTest {
             @ForAll @IntRange(min = -40, max = 125) int ambient) {
         Trial trial = Trial.of(
                 "fuse-choice", "design-current=" + text(amperes) + " A", "size=" + text(area) + " mm2",
-                "insulation-temperature=" + insulation.column(), "rule-set=" + (rules == RuleSet.US_33_CFR ? "33-cfr-183" : "conductor-ampacity"),
+                "insulation-temperature=" + FuseFields.COLUMNS.get(column).column(), "rule-set=" + (rules == RuleSet.US_33_CFR ? "33-cfr-183" : "conductor-ampacity"),
                 "continuous=" + (continuous ? "yes" : "no"), "engine-space=" + (engineSpace ? "yes" : "no"),
                 "fuse-type=" + (large ? "large-blade" : "blade"), "ambient=" + ambient + " °C");
         boolean stops = trial.working().findings().stream().map(Finding::verdict).anyMatch(Verdict.STOP::equals);

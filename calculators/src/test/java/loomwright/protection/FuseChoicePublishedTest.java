@@ -2,11 +2,8 @@ package loomwright.protection;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import loomwright.worked.PrintedRow;
 import loomwright.worked.Trial;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -18,22 +15,18 @@ class FuseChoicePublishedTest {
 
     /** Whole amperes of the regulation's table: each is met exactly, and half as much again is the limit of 183.455(c)(1). */
     @TestFactory
-    List<DynamicTest> takesEveryCellOfTableFive() throws IOException {
-        List<DynamicTest> tests = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of("src/test/resources/published/33-cfr-183-425-table-5.csv"))) {
-            String[] cells = line.split(",");
-            if (cells.length == 5 && cells[2].equals("A")) {
-                tests.add(DynamicTest.dynamicTest("33 CFR 183.425 Table 5, " + cells[0] + ", " + cells[1], () -> {
+    List<DynamicTest> takesEveryCellOfTableFive() {
+        List<PrintedRow> rows = PrintedRow.read("33-cfr-183-425-table-5");
+        assertEquals(15 * 7, rows.size());
+        return rows.stream()
+                .map(row -> DynamicTest.dynamicTest(row.name(), () -> {
                     Trial trial = Trial.of(
-                            "fuse-choice", "design-current=1 A", "size=" + cells[0], "insulation-temperature=" + cells[1],
+                            "fuse-choice", "design-current=1 A", "size=" + row.size(), "insulation-temperature=" + row.column(),
                             "rule-set=33-cfr-183");
-                    assertEquals(Double.parseDouble(cells[3]), trial.value("ampacity"), EXACT);
-                    assertEquals(1.5 * Double.parseDouble(cells[3]), trial.value("highest-rating"), EXACT);
-                }));
-            }
-        }
-        assertEquals(15 * 7, tests.size());
-        return tests;
+                    assertEquals(row.printed(), trial.value("ampacity"), EXACT);
+                    assertEquals(1.5 * row.printed(), trial.value("highest-rating"), EXACT);
+                }))
+                .toList();
     }
 
     /** The sheet gives what a 40 A fuse-link carries: such a current, for a short while, asks for exactly 40 A. */
