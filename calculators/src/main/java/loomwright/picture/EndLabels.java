@@ -4,26 +4,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Writes the label of each line at its end: to the right of the plot, or above it where the line runs out over the top. */
+/** Writes the label of each line at its end: beside the plot, above it where the line runs out over the top, or else inside it. */
 final class EndLabels {
-    private static final double APART = 4;
+    private static final Lettering LETTERING = GraphFrame.LETTERING;
 
     private final Graph graph;
     private final Canvas canvas;
     private final GraphFrame frame;
+    private final LabelPlacer placer;
 
-    EndLabels(Graph graph, Canvas canvas, GraphFrame frame) {
+    EndLabels(Graph graph, Canvas canvas, GraphFrame frame, LabelPlacer placer) {
         this.graph = graph;
         this.canvas = canvas;
         this.frame = frame;
+        this.placer = placer;
     }
 
-    /** A label with the height its line ends at. */
-    private record End(double y, List<String> lines) {}
+    /** A label and the point its line ends at. */
+    private record End(double x, double y, List<String> lines) {}
 
     void paint() {
-        List<End> ends = new ArrayList<>();
-        double freeFrom = 0;
+        List<End> beside = new ArrayList<>();
+        List<End> above = new ArrayList<>();
         for (Series line : graph.series) {
             List<Segment> pieces = frame.pieces(line);
             if (line.label().isEmpty() || pieces.isEmpty()) {
@@ -31,44 +33,69 @@ final class EndLabels {
             }
             Segment last = pieces.get(pieces.size() - 1);
             if (frame.leavesAbove(line)) {
-                freeFrom = above(line.label(), last.x2(), freeFrom);
+                above.add(new End(last.x2(), last.y2(), List.of(line.label())));
+            } else if (frame.endsInside(line)) {
+                placer.place(along(pieces, line.label()));
             } else {
-                ends.add(new End(last.y2(), frame.endLabel(line)));
+                beside.add(new End(last.x2(), last.y2(), frame.endLabel(line)));
             }
         }
-        ends.sort(Comparator.comparingDouble(End::y));
-        beside(ends);
+        above.sort(Comparator.comparingDouble(End::x));
+        for (int row = 0; row < frame.rowsAbove; row++) {
+            above(everySecond(above, row, frame.rowsAbove), frame.plot.top() - 6 - row * LETTERING.lineHeight());
+        }
+        beside.sort(Comparator.comparingDouble(End::y));
+        beside(beside);
     }
 
-    /** Writes a label above the plot, not left of {@code freeFrom}, and answers where the next may begin. */
-    private double above(String label, double x, double freeFrom) {
-        double width = GraphFrame.LETTERING.width(label);
-        double left = Math.max(Math.min(x - width / 2, Picture.WIDTH - width), freeFrom);
-        canvas.text(left, frame.plot.top() - 6, Anchor.START, GraphFrame.LETTERING, label);
-        return left + width + 8;
+    private static List<End> everySecond(List<End> ends, int first, int step) {
+        List<End> some = new ArrayList<>();
+        for (int i = first; i < ends.size(); i += step) {
+            some.add(ends.get(i));
+        }
+        return some;
     }
 
-    /** Writes labels beside the plot, from the top down, pushed apart where lines end close together, each with a leader to its line. */
+    /** Places for a label along a line, those at its end first. */
+    private static List<Label> along(List<Segment> pieces, String label) {
+        List<Label> places = new ArrayList<>();
+        for (int i = pieces.size() - 1; i >= 0; i--) {
+            Segment piece = pieces.get(i);
+            places.addAll(LabelPlacer.around(piece.x2(), piece.y2(), 4, label));
+            places.addAll(LabelPlacer.around((piece.x1() + piece.x2()) / 2, (piece.y1() + piece.y2()) / 2, 4, label));
+        }
+        return places;
+    }
+
+    /** Writes labels in a row above the plot, each over the end of its line as far as there is room. */
+    private void above(List<End> ends, double base) {
+        double[] middles = new double[ends.size()];
+        double[] widths = new double[ends.size()];
+        for (int i = 0; i < middles.length; i++) {
+            middles[i] = ends.get(i).x();
+            widths[i] = LETTERING.width(ends.get(i).lines().get(0));
+        }
+        double[] lefts = Spread.apart(middles, widths, GraphFrame.APART, 0, Picture.WIDTH);
+        for (int i = 0; i < lefts.length; i++) {
+            canvas.text(lefts[i], base, Anchor.START, LETTERING, ends.get(i).lines());
+        }
+    }
+
+    /** Writes labels beside the plot, from the top down, each with a leader to its line. */
     private void beside(List<End> ends) {
-        double lineHeight = GraphFrame.LETTERING.lineHeight();
-        double[] tops = new double[ends.size()];
-        double free = frame.plot.top() - lineHeight;
-        for (int i = 0; i < tops.length; i++) {
-            double height = lineHeight * ends.get(i).lines().size();
-            tops[i] = Math.max(ends.get(i).y() - height / 2, free);
-            free = tops[i] + height + APART;
+        double lineHeight = LETTERING.lineHeight();
+        double[] middles = new double[ends.size()];
+        double[] heights = new double[ends.size()];
+        for (int i = 0; i < middles.length; i++) {
+            middles[i] = ends.get(i).y();
+            heights[i] = lineHeight * ends.get(i).lines().size();
         }
-        double limit = frame.plot.bottom() + lineHeight / 2;
-        for (int i = tops.length - 1; i >= 0; i--) {
-            double height = lineHeight * ends.get(i).lines().size();
-            tops[i] = Math.min(tops[i], limit - height);
-            limit = tops[i] - APART;
-        }
+        double right = frame.plot.right();
+        double from = frame.rowsAbove > 0 ? frame.plot.top() - 3 : frame.plot.top() - lineHeight;
+        double[] tops = Spread.apart(middles, heights, 4, from, frame.plot.bottom() + lineHeight / 2);
         for (int i = 0; i < tops.length; i++) {
-            List<String> lines = ends.get(i).lines();
-            double right = frame.plot.right();
-            canvas.line(Style.FAINT, right, ends.get(i).y(), right + GraphFrame.LEADER - 3, tops[i] + lineHeight * lines.size() / 2);
-            canvas.text(right + GraphFrame.LEADER, tops[i] + 0.75 * lineHeight, Anchor.START, GraphFrame.LETTERING, lines);
+            canvas.line(Style.FAINT, right, middles[i], right + GraphFrame.LEADER - 3, tops[i] + heights[i] / 2);
+            canvas.text(right + GraphFrame.LEADER, tops[i] + 0.75 * lineHeight, Anchor.START, LETTERING, ends.get(i).lines());
         }
     }
 }

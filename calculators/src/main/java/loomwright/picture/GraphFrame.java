@@ -11,10 +11,14 @@ final class GraphFrame {
     /** The room between the plot and the labels at the ends of its lines. */
     static final double LEADER = 15;
 
+    /** The room between two labels above the plot. */
+    static final double APART = 8;
 
     private final Graph graph;
     /** The plot: everything between the axes. */
     final Box plot;
+    /** How many rows the labels of lines need that run out over the top. */
+    final int rowsAbove;
     /** The base line of the title of the upright axis. */
     final double titleBase;
 
@@ -27,21 +31,22 @@ final class GraphFrame {
     GraphFrame(Graph graph, double top, double height, double numbers, double foot) {
         this.graph = graph;
         this.titleBase = top + 15;
-        boolean labelsAbove = false;
+        double above = 0;
         double endLabels = 0;
         for (Series line : graph.series) {
             if (leavesAbove(line)) {
-                labelsAbove = true;
-            } else {
+                above += LETTERING.width(line.label()) + APART;
+            } else if (!endsInside(line)) {
                 for (String part : endLabel(line)) {
                     endLabels = Math.max(endLabels, LETTERING.width(part) + LEADER);
                 }
             }
         }
+        this.rowsAbove = (int) Math.ceil(above / Picture.WIDTH);
         double halfLastNumber = 14;
         double right = Picture.WIDTH - Math.max(endLabels + 2, halfLastNumber);
         this.plot = new Box(
-                Math.max(numbers + GAP + 4, halfLastNumber), top + (labelsAbove ? 44 : 30), right, top + height - foot);
+                Math.max(numbers + GAP + 4, halfLastNumber), top + 30 + rowsAbove * LETTERING.lineHeight(), right, top + height - foot);
     }
 
     /** The width of the widest number of the upright axis. */
@@ -69,6 +74,12 @@ final class GraphFrame {
     /** Whether the line runs out over the top of the plot. */
     boolean leavesAbove(Series line) {
         return line.points().get(line.points().size() - 1).y() > graph.up.to() * (1 + 1e-9);
+    }
+
+    /** Whether the line ends, or runs out below, before it reaches the right edge of the plot. */
+    boolean endsInside(Series line) {
+        Point end = line.points().get(line.points().size() - 1);
+        return end.y() < graph.up.from() || end.x() < graph.across.to() * (1 - 1e-9);
     }
 
     /** The pieces of a line that lie inside the plot. */

@@ -41,7 +41,7 @@ final class GraphPainter {
         for (Series line : graph.series) {
             line(line);
         }
-        new EndLabels(graph, canvas, frame).paint();
+        new EndLabels(graph, canvas, frame, placer).paint();
         for (Graph.Mark mark : graph.marks) {
             dot(mark);
         }
@@ -49,10 +49,10 @@ final class GraphPainter {
     }
 
     private void axes() {
-        canvas.text(0, frame.titleBase, Anchor.START, LETTERING, graph.up.title());
+        canvas.text(1, frame.titleBase, Anchor.START, LETTERING, graph.up.title());
         for (Tick tick : graph.up.ticks()) {
             double y = frame.y(tick.value());
-            canvas.line(Style.FAINT, plot.left(), y, plot.right(), y);
+            canvas.line(Style.FAINT, plot.left(), y, tick.isNumbered() ? plot.right() : plot.left() + 4, y);
             if (tick.isNumbered()) {
                 canvas.text(plot.left() - 6, y + 5, Anchor.END, LETTERING, tick.text());
             }
@@ -112,39 +112,23 @@ final class GraphPainter {
         for (Graph.Limit limit : graph.limits) {
             double y = frame.y(limit.y());
             placer.place(List.of(
-                    label(plot.left() + 6, y - 7, Anchor.START, limit.label()),
-                    label(plot.right() - 4, y + 16, Anchor.END, limit.label()),
-                    label(plot.right() - 4, y - 7, Anchor.END, limit.label()),
-                    label(plot.left() + 6, y + 16, Anchor.START, limit.label())));
+                    LabelPlacer.label(plot.left() + 6, y - 7, Anchor.START, limit.label()),
+                    LabelPlacer.label(plot.right() - 4, y + 16, Anchor.END, limit.label()),
+                    LabelPlacer.label(plot.right() - 4, y - 7, Anchor.END, limit.label()),
+                    LabelPlacer.label(plot.left() + 6, y + 16, Anchor.START, limit.label())));
         }
         for (Graph.Upright upright : graph.uprights) {
             double x = frame.x(upright.x());
             placer.place(List.of(
-                    label(x + 5, plot.bottom() - 7, Anchor.START, upright.label()),
-                    label(x - 5, plot.bottom() - 7, Anchor.END, upright.label()),
-                    label(x + 5, plot.top() + 12, Anchor.START, upright.label()),
-                    label(x - 5, plot.top() + 12, Anchor.END, upright.label())));
+                    LabelPlacer.label(x + 5, plot.bottom() - 7, Anchor.START, upright.label()),
+                    LabelPlacer.label(x - 5, plot.bottom() - 7, Anchor.END, upright.label()),
+                    LabelPlacer.label(x + 5, plot.top() + 12, Anchor.START, upright.label()),
+                    LabelPlacer.label(x - 5, plot.top() + 12, Anchor.END, upright.label())));
         }
     }
 
     private List<Label> around(Graph.Mark mark) {
-        double x = frame.x(mark.at().x());
-        double y = frame.y(mark.at().y());
-        double off = mark.ringed() ? RING + 3 : DOT + 3;
-        return List.of(
-                label(x - off, y - off, Anchor.END, mark.label()),
-                label(x + off, y + off + 10, Anchor.START, mark.label()),
-                label(x + off, y - off, Anchor.START, mark.label()),
-                label(x - off, y + off + 10, Anchor.END, mark.label()),
-                label(x + off, y + off + 27, Anchor.START, mark.label()),
-                label(x - off, y - off - 17, Anchor.END, mark.label()),
-                label(x, y - off - 6, Anchor.MIDDLE, mark.label()),
-                label(x, y + off + 14, Anchor.MIDDLE, mark.label()),
-                label(x - off - 4, y + 5, Anchor.END, mark.label()),
-                label(x + off + 4, y + 5, Anchor.START, mark.label()));
-    }
-
-    private static Label label(double x, double y, Anchor anchor, String text) {
-        return new Label(x, y, anchor, LETTERING, text);
+        double off = (mark.ringed() ? RING : DOT) + 3;
+        return LabelPlacer.around(frame.x(mark.at().x()), frame.y(mark.at().y()), off, mark.label());
     }
 }

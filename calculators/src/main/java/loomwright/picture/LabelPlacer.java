@@ -23,6 +23,25 @@ final class LabelPlacer {
         lines.add(line);
     }
 
+    /** Places for a label round a point that takes {@code off} to each side, the best first. */
+    static List<Label> around(double x, double y, double off, String text) {
+        return List.of(
+                label(x - off, y - off, Anchor.END, text),
+                label(x + off, y + off + 10, Anchor.START, text),
+                label(x + off, y - off, Anchor.START, text),
+                label(x - off, y + off + 10, Anchor.END, text),
+                label(x + off, y + off + 27, Anchor.START, text),
+                label(x - off, y - off - 17, Anchor.END, text),
+                label(x, y - off - 6, Anchor.MIDDLE, text),
+                label(x, y + off + 14, Anchor.MIDDLE, text),
+                label(x - off - 4, y + 5, Anchor.END, text),
+                label(x + off + 4, y + 5, Anchor.START, text));
+    }
+
+    static Label label(double x, double y, Anchor anchor, String text) {
+        return new Label(x, y, anchor, GraphFrame.LETTERING, text);
+    }
+
     /** Writes the label at the best of its possible places, the first of them if several are as good. */
     void place(List<Label> candidates) {
         Label best = null;

@@ -1,5 +1,7 @@
 package loomwright.picture;
 
+import java.util.List;
+
 /** How a text looks; each is a class of the style sheet. */
 public enum Lettering {
     PLAIN("", 16, false),
@@ -35,5 +37,14 @@ public enum Lettering {
     /** The estimated width of {@code text}. */
     public double width(String text) {
         return size * TextWidth.ems(text, bold);
+    }
+
+    /** The estimated width of the widest of several lines. */
+    double widest(List<String> lines) {
+        double widest = 0;
+        for (String line : lines) {
+            widest = Math.max(widest, width(line));
+        }
+        return widest;
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Draws conductors, symbols and their labels onto a canvas; where they stand is the caller's choice. */
 public final class Schematic {
-    private static final Lettering LETTERING = Lettering.SMALL;
+    static final Lettering LETTERING = Lettering.SMALL;
     private static final double GAP = 5;
 
     private final Canvas canvas;

@@ -11,7 +11,7 @@ public enum Symbol {
     MAKE_CONTACT(17, 14),
     RELAY_COIL(8, 17),
     LAMP(14, 14),
-    LAMP_LIT(14, 26),
+    LAMP_LIT(18, 26),
     MOTOR(15, 15),
     RESISTOR(19, 7),
     DIODE(10, 10),
