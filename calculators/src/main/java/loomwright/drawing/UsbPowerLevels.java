@@ -20,9 +20,8 @@ final class UsbPowerLevels implements Drawing {
     private static final double TALLEST = 180;
     private static final double LEFT = 4;
     private static final double TREAD = 62;
-    private static final String MARKED_CABLE = "5 A cable";
 
-    private record Step(Quantity voltage, Quantity current, String currentText, Quantity power) {}
+    private record Step(Quantity voltage, String current, Quantity power) {}
 
     @Override
     public String name() {
@@ -50,8 +49,8 @@ final class UsbPowerLevels implements Drawing {
             double middle = left + TREAD / 2;
             canvas.text(middle, GROUND - height - 8, Anchor.MIDDLE, Lettering.STRONG, step.power().text(3));
             canvas.text(middle, GROUND + 18, Anchor.MIDDLE, Lettering.SMALL, step.voltage().text());
-            canvas.text(middle, GROUND + 36, Anchor.MIDDLE, Lettering.SMALL, "×\u00a0" + step.currentText());
-            rows.add(List.of(step.voltage().text(), step.currentText(), step.power().text(3)));
+            canvas.text(middle, GROUND + 36, Anchor.MIDDLE, Lettering.SMALL, "×\u00a0" + step.current());
+            rows.add(List.of(step.voltage().text(), step.current(), step.power().text(3)));
         }
         double end = LEFT + steps.size() * TREAD;
         canvas.text(end, 20, Anchor.END, Lettering.SMALL, given.label("marked-cable-current") + "\u00a0cable");
@@ -69,14 +68,19 @@ final class UsbPowerLevels implements Drawing {
     private static List<Step> steps(Given given) {
         List<Step> steps = new ArrayList<>();
         for (Row row : PublishedTables.usbPdPowerRules().rows()) {
-            boolean marked = row.text("says").contains(MARKED_CABLE);
-            String current = marked ? "marked-cable-current" : "usual-current";
-            Quantity power = Computed.by("ohm-and-power")
-                    .with("voltage", row.quantity("voltage").text())
-                    .with("current", given.text(current))
-                    .result("power", Units.WATT);
-            steps.add(new Step(row.quantity("voltage"), given.quantity(current, Units.AMPERE), given.label(current), power));
+            Step usual = step(given, row, "usual-current");
+            boolean enough = usual.power().value() >= row.quantity("power-to").value();
+            steps.add(enough ? usual : step(given, row, "marked-cable-current"));
         }
         return steps;
+    }
+
+    private static Step step(Given given, Row row, String current) {
+        Quantity voltage = row.quantity("voltage");
+        Quantity power = Computed.by("ohm-and-power")
+                .with("voltage", voltage.text())
+                .with("current", given.text(current))
+                .result("power", Units.WATT);
+        return new Step(voltage, given.label(current), power);
     }
 }
