@@ -23,11 +23,10 @@ final class Inputs {
         return new SiteBuild(content, new Parts(parts, programs), Catalogue.all());
     }
 
-    Path content() {
-        return content;
-    }
-
-    Path parts() {
-        return parts;
+    /** Every folder a change in which changes the site. */
+    List<Path> folders() {
+        List<Path> folders = new ArrayList<>(List.of(content, parts));
+        folders.addAll(programs);
+        return folders;
     }
 }

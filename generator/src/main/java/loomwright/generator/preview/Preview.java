@@ -1,0 +1,115 @@
+package loomwright.generator.preview;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import loomwright.generator.build.SiteBuild;
+
+/** Serves the site from memory, and builds it again whenever a file is saved. */
+public final class Preview implements AutoCloseable {
+    private static final String HTML = "text/html; charset=utf-8";
+
+    private final LiveSite site;
+    private final FolderWatch watch;
+    private final EventStreams pages = new EventStreams();
+    private final Consumer<String> log;
+    private final HttpServer server;
+    private final ExecutorService threads = Executors.newCachedThreadPool(task -> {
+        Thread thread = new Thread(task, "preview");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /**
+     * Builds the site and begins to serve it to this machine.
+     *
+     * @param folders what to watch
+     * @param port where to serve; 0 takes any free port
+     * @param log takes a line or more after each build
+     * @throws IOException if the port is taken
+     */
+    public Preview(SiteBuild build, List<Path> folders, int port, Consumer<String> log) throws IOException {
+        this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
+        this.site = new LiveSite(build);
+        this.log = log;
+        this.watch = new FolderWatch(folders);
+        rebuild();
+        server.createContext("/", this::serve);
+        server.setExecutor(threads);
+        server.start();
+        threads.execute(this::follow);
+    }
+
+    /** The address of the start page. */
+    public String address() {
+        return "http://localhost:" + server.getAddress().getPort() + "/";
+    }
+
+    private void follow() {
+        try {
+            while (watch.awaitChange()) {
+                rebuild();
+                pages.built();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void rebuild() {
+        long start = System.nanoTime();
+        site.rebuild();
+        long milliseconds = (System.nanoTime() - start) / 1_000_000;
+        log.accept(site.problems().isEmpty() ? "Built in " + milliseconds + " ms." : site.problems());
+    }
+
+    private void serve(HttpExchange exchange) throws IOException {
+        String path = exchange.getRequestURI().getPath();
+        String address = path.equals("/") ? "index.html" : path.substring(1);
+        byte[] file = site.file(address);
+        if (path.equals(PreviewPage.EVENTS)) {
+            pages.serve(exchange);
+        } else if (path.equals(PreviewPage.SCRIPT)) {
+            send(exchange, 200, type(path), PreviewPage.script().getBytes(StandardCharsets.UTF_8));
+        } else if (address.endsWith(".html") && !site.problems().isEmpty()) {
+            send(exchange, 200, HTML, PreviewPage.ofProblems(site.problems()));
+        } else if (file == null) {
+            send(exchange, 404, HTML, PreviewPage.ofProblems("The site has no page \"" + address + "\"."));
+        } else {
+            send(exchange, 200, type(address), address.endsWith(".html") ? PreviewPage.withReload(file) : file);
+        }
+    }
+
+    private static void send(HttpExchange exchange, int status, String type, byte[] body) throws IOException {
+        exchange.getResponseHeaders().set("Content-Type", type);
+        exchange.getResponseHeaders().set("Cache-Control", "no-store");
+        exchange.sendResponseHeaders(status, body.length);
+        exchange.getResponseBody().write(body);
+        exchange.close();
+    }
+
+    private static String type(String address) {
+        return switch (address.substring(address.lastIndexOf('.') + 1)) {
+            case "html" -> HTML;
+            case "css" -> "text/css; charset=utf-8";
+            case "js" -> "text/javascript; charset=utf-8";
+            case "woff2" -> "font/woff2";
+            default -> "application/octet-stream";
+        };
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+        server.stop(0);
+        threads.shutdownNow();
+    }
+}
