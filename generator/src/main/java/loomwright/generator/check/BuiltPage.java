@@ -34,9 +34,14 @@ final class BuiltPage {
         return file.find(shownBy, 0, html.length()).problem(words, remedy);
     }
 
+    /** Where an author wrote a link, or null if no author did. */
+    Span writtenAt(String href) {
+        return places.ofLink(href);
+    }
+
     /** A problem with a link: at the author's line if an author wrote the link. */
     Problem linkProblem(String href, String words, String remedy) {
-        Span place = places.ofLink(href);
+        Span place = writtenAt(href);
         return place == null
                 ? problem("href=\"" + href.replace("&", "&amp;") + "\"", words, remedy)
                 : place.problem(words, remedy);

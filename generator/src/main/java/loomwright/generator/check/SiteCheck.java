@@ -6,34 +6,69 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.CompletableFuture;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Places;
+import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.Span;
 
 /** Checks the pages of a site one by one as they come, and the links between them at the end. */
 public final class SiteCheck {
+    private static final int MOST_UNDER_CHECK = 64;
+
     private final Problems problems;
     private final Map<String, Set<String>> idsByPage = new HashMap<>();
     private final Set<String> files = new HashSet<>();
     private final Set<String> missing = new HashSet<>();
     private final List<Waiting> waiting = new ArrayList<>();
 
-    /** A link whose target may still come. Only its page is kept, not the text of it. */
-    private record Waiting(BuiltPage page, String href, String target, String anchor) {}
+    private final List<CompletableFuture<Checked>> underCheck = new ArrayList<>();
+
+    /** A page that was checked on its own. */
+    private record Checked(BuiltPage page, Set<String> links) {}
+
+    /**
+     * A link whose target may still come. The text of its page is not kept: thousands would fill the memory.
+     *
+     * @param page the page it stands in
+     * @param written where an author wrote it, or null if no author did
+     */
+    private record Waiting(String page, Span written, String href, String target, String anchor) {
+        Problem problem(String words, String remedy) {
+            return written == null
+                    ? Problem.ofFile("page " + page, "the link \"" + href + "\": " + words, remedy)
+                    : written.problem(words, remedy);
+        }
+    }
 
     public SiteCheck(Problems problems) {
         this.problems = problems;
     }
 
-    /** Checks a page. */
+    /** Checks a page. The work is done beside the writing of the next pages, and a bounded number of pages waits for it. */
     public void page(String address, String html, Places places) {
         BuiltPage page = new BuiltPage(address, html, places);
-        PageCheck check = new PageCheck(page, problems);
-        check.check(html);
-        idsByPage.put(address, page.ids());
-        for (String href : new HashSet<>(check.links())) {
-            link(page, href);
+        underCheck.add(CompletableFuture.supplyAsync(() -> {
+            PageCheck check = new PageCheck(page, problems);
+            check.check(html);
+            return new Checked(page, new TreeSet<>(check.links()));
+        }));
+        if (underCheck.size() >= MOST_UNDER_CHECK) {
+            gather();
         }
+    }
+
+    private void gather() {
+        for (CompletableFuture<Checked> future : underCheck) {
+            Checked checked = future.join();
+            idsByPage.put(checked.page().address(), checked.page().ids());
+            for (String href : checked.links()) {
+                link(checked.page(), href);
+            }
+        }
+        underCheck.clear();
     }
 
     /** Takes note of a file that is not a page. */
@@ -55,12 +90,13 @@ public final class SiteCheck {
         }
         String target = path.isEmpty() ? page.address() : Resolve.from(page.address(), path);
         if (!isThere(target, anchor)) {
-            waiting.add(new Waiting(page, href, target, anchor));
+            waiting.add(new Waiting(page.address(), page.writtenAt(href), href, target, anchor));
         }
     }
 
     /** Reports the links that lead nowhere, now that every page is there. */
     public void finish() {
+        gather();
         for (Waiting link : waiting) {
             if (!isThere(link.target(), link.anchor())) {
                 report(link);
@@ -71,12 +107,10 @@ public final class SiteCheck {
     private void report(Waiting link) {
         Set<String> ids = idsByPage.get(link.target());
         if (ids == null) {
-            problems.add(link.page().linkProblem(
-                    link.href(), "the link leads to \"" + link.target() + "\", which is not in the site", "Correct the link."));
+            problems.add(link.problem("it leads to \"" + link.target() + "\", which is not in the site", "Correct the link."));
         } else {
             String nearest = Nearest.to(link.anchor(), ids);
-            problems.add(link.page().linkProblem(
-                    link.href(),
+            problems.add(link.problem(
                     "the page \"" + link.target() + "\" has no place called \"" + link.anchor() + "\"",
                     nearest == null ? "Name a heading of that page in small letters with dashes." : "Did you mean \"" + nearest + "\"?"));
         }

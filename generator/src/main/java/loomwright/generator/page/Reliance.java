@@ -47,4 +47,12 @@ final class Reliance {
     Set<String> rows(String table) {
         return rows.getOrDefault(table, Set.of());
     }
+
+    /** Takes over what another part of the site relies on. */
+    void add(Reliance other) {
+        other.documents.forEach((key, places) -> places.forEach(place -> onDocument(key, place)));
+        other.tables.forEach((key, places) -> places.forEach(place -> onTable(key, place)));
+        other.calculators.forEach((key, places) -> places.forEach(place -> onCalculator(key, place)));
+        other.rows.forEach((table, names) -> rows.computeIfAbsent(table, any -> new LinkedHashSet<>()).addAll(names));
+    }
 }

@@ -26,6 +26,11 @@ record Site(
         Reliance reliance,
         Problems problems) {
 
+    /** The same site for a page that is written beside others; what it relies on is gathered apart. */
+    Site apart() {
+        return new Site(content, calculators, book, values, new Reliance(), problems);
+    }
+
     /** The number at the start of the key of a lesson, without zeros in front. */
     static String number(Lesson lesson) {
         int end = 0;

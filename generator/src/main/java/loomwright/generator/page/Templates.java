@@ -10,8 +10,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.ShownPath;
@@ -24,7 +24,7 @@ final class Templates {
     private final Path folder;
     private final Problems problems;
     private final DefaultMustacheFactory factory;
-    private final Map<String, Mustache> compiled = new HashMap<>();
+    private final Map<String, Mustache> compiled = new ConcurrentHashMap<>();
 
     Templates(Path folder, Problems problems) {
         this.folder = folder;
