@@ -1,8 +1,6 @@
 package loomwright.picture;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 
 /**
  * An axis of a graph.
@@ -64,7 +62,7 @@ public record Axis(String title, double from, double to, boolean logarithmic, in
 
     /** Values to draw a curve through: the ends, the numbers, {@code between} steps from each to the next, and what else is named. */
     public List<Double> samples(int between, double... also) {
-        TreeSet<Double> samples = new TreeSet<>();
+        Rising samples = new Rising();
         double before = from;
         samples.add(from);
         for (Tick tick : ticks()) {
@@ -75,10 +73,10 @@ public record Axis(String title, double from, double to, boolean logarithmic, in
         for (double value : also) {
             samples.add(value);
         }
-        return new ArrayList<>(samples);
+        return samples.list();
     }
 
-    private static void addSteps(TreeSet<Double> samples, double from, double to, int steps) {
+    private static void addSteps(Rising samples, double from, double to, int steps) {
         for (int i = 1; i <= steps && to > from; i++) {
             samples.add(i == steps ? to : from + (to - from) * i / steps);
         }

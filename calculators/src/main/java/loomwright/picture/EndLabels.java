@@ -1,7 +1,6 @@
 package loomwright.picture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Writes the label of each line at its end: beside the plot, above it where the line runs out over the top, or else inside it. */
@@ -33,19 +32,26 @@ final class EndLabels {
             }
             Segment last = pieces.get(pieces.size() - 1);
             if (frame.leavesAbove(line)) {
-                above.add(new End(last.x2(), last.y2(), List.of(line.label())));
+                insert(above, new End(last.x2(), last.y2(), List.of(line.label())), true);
             } else if (frame.endsInside(line)) {
                 placer.place(along(pieces, line.label()));
             } else {
-                beside.add(new End(last.x2(), last.y2(), frame.endLabel(line)));
+                insert(beside, new End(last.x2(), last.y2(), frame.endLabel(line)), false);
             }
         }
-        above.sort(Comparator.comparingDouble(End::x));
         for (int row = 0; row < frame.rowsAbove; row++) {
             above(everySecond(above, row, frame.rowsAbove), frame.plot.top() - 6 - row * LETTERING.lineHeight());
         }
-        beside.sort(Comparator.comparingDouble(End::y));
         beside(beside);
+    }
+
+    /** Adds an end where it belongs: from left to right, or from the top down. */
+    private static void insert(List<End> ends, End end, boolean leftToRight) {
+        int at = ends.size();
+        while (at > 0 && (leftToRight ? ends.get(at - 1).x() > end.x() : ends.get(at - 1).y() > end.y())) {
+            at--;
+        }
+        ends.add(at, end);
     }
 
     private static List<End> everySecond(List<End> ends, int first, int step) {

@@ -2,7 +2,6 @@ package loomwright.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import loomwright.quantity.NumberText;
 
 /** A graph: two axes, lines labelled at their ends, limits, and marked points. */
@@ -116,8 +115,8 @@ public final class Graph {
         return new FigureTable(heads, rows);
     }
 
-    private TreeSet<Double> places() {
-        TreeSet<Double> places = new TreeSet<>();
+    private List<Double> places() {
+        Rising places = new Rising();
         for (Tick tick : across.ticks()) {
             places.add(tick.value());
         }
@@ -127,6 +126,6 @@ public final class Graph {
         for (Upright upright : uprights) {
             places.add(upright.x);
         }
-        return places;
+        return places.list();
     }
 }
