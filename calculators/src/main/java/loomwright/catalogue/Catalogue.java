@@ -14,6 +14,7 @@ import loomwright.load.UsbPowerBudget;
 import loomwright.placing.CutOutLayout;
 import loomwright.proving.ExpectedReading;
 import loomwright.proving.HiddenResistance;
+import loomwright.protection.FaultCurrent;
 import loomwright.protection.FuseChoice;
 import loomwright.protection.FusingCurrent;
 import loomwright.protection.ShortCircuitHeating;
@@ -51,6 +52,7 @@ public final class Catalogue {
             new VoltageDrop(),
             new Ampacity(),
             new FuseChoice(),
+            new FaultCurrent(),
             new ShortCircuitHeating(),
             new FusingCurrent(),
             new CoilDay(),

@@ -105,11 +105,25 @@ public final class ConductorRun {
     /** Works out the resistance of one metre at the temperature entered, with its steps, in mΩ/m. */
     public Quantity perMetre(Entries entries, WorkingBuilder working) {
         ConductorKind kind = ConductorKind.of(entries.option("conductor"));
+        Quantity perMetre = perMetre(entries, working, kind, entries.quantity("temperature"));
+        warnOfMemory(working, kind, entries.quantity(size.key()), perMetre);
+        return perMetre;
+    }
+
+    /**
+     * Works out the least resistance of one metre to be reckoned with, with its steps, in mΩ/m: copper of the full area of its size, at
+     * 20 °C or as cold as was entered. The tables of the standards give the highest resistance.
+     */
+    public Quantity leastPerMetre(Entries entries, WorkingBuilder working) {
+        ConductorKind kind = ConductorKind.of(entries.option("conductor"));
+        Quantity cold = Quantity.of(Math.min(20, entries.quantity("temperature").in(Units.CELSIUS).value()), Units.CELSIUS);
+        return perMetre(entries, working, kind.givesArea() ? kind : ConductorKind.COPPER_BY_AREA, cold);
+    }
+
+    private Quantity perMetre(Entries entries, WorkingBuilder working, ConductorKind kind, Quantity temperature) {
         Quantity wanted = entries.required(size);
         try {
-            Quantity perMetre = ResistancePerMetre.at(working, kind, wanted, entries.quantity("temperature"));
-            warnOfMemory(working, kind, wanted, perMetre);
-            return perMetre;
+            return ResistancePerMetre.at(working, kind, wanted, temperature);
         } catch (Refusal refusal) {
             throw new Refusal(size.key(), refusal.getMessage());
         }
@@ -129,13 +143,22 @@ public final class ConductorRun {
 
     /** Works out the resistance out and back, with its steps, in mΩ. */
     public Quantity resistance(Entries entries, WorkingBuilder working, Quantity perMetre) {
+        return resistance(working, perMetre, outAndBack(entries, working));
+    }
+
+    /** Works out the length out and back, with its steps, in metres. */
+    public Quantity outAndBack(Entries entries, WorkingBuilder working) {
         Quantity oneWay = working.convert(
                 "Turn the length into metres", entries.required(routeLength), Units.METRE, "The resistance is known for one metre.");
-        Quantity both = working.compute(
+        return working.compute(
                 "Count the way out and the way back", DropFormulas.CIRCUIT_LENGTH, Values.of(ROUTE_LENGTH, oneWay), Units.METRE,
                 "The current comes back through a second conductor.");
+    }
+
+    /** Works out the resistance of a length, with its step, in mΩ. */
+    public static Quantity resistance(WorkingBuilder working, Quantity perMetre, Quantity length) {
         return working.compute(
-                "Multiply by the length", RESISTANCE, Values.of(PER_METRE, perMetre).with(CIRCUIT_LENGTH, both), Units.MILLIOHM,
+                "Multiply by the length", RESISTANCE, Values.of(PER_METRE, perMetre).with(CIRCUIT_LENGTH, length), Units.MILLIOHM,
                 "Each metre adds the same resistance again.");
     }
 }

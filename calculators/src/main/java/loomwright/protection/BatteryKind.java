@@ -1,0 +1,72 @@
+package loomwright.protection;
+
+import java.util.List;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Option;
+
+/** Where the inside resistance of a battery may come from. */
+enum BatteryKind {
+    SHORT_CIRCUIT_CURRENT("short-circuit-current", "Short-circuit current from the battery's maker", ""),
+    LEAD_ACID("lead-acid-100-ah", "12 V lead-acid, 100 Ah", "lead-acid-100-ah-resistance"),
+    LIFEPO4("lifepo4-100-ah", "12.8 V LiFePO4, 100 Ah, its electronic switch shorted (from memory)", "lifepo4-100-ah"),
+    LIFEPO4_SMALL("lifepo4-small-pack", "12.8 V LiFePO4 pack, 3.6 Ah to 4.8 Ah", "lifepo4-small-pack"),
+    STARTING("starting-60-ah", "Car starting battery, 60 Ah (from memory)", "starting-60-ah"),
+    GIVEN("given", "Inside resistance that I enter", "");
+
+    private final Option option;
+    private final String item;
+
+    BatteryKind(String key, String label, String item) {
+        this.option = new Option(key, label);
+        this.item = item;
+    }
+
+    static ChoiceField field() {
+        Option[] options = new Option[values().length];
+        for (BatteryKind kind : values()) {
+            options[kind.ordinal()] = kind.option;
+        }
+        return new ChoiceField(
+                "battery",
+                "Battery",
+                "The short-circuit current stated by its maker always rules. Without it, take a printed range.",
+                List.of(options),
+                LEAD_ACID.option.key());
+    }
+
+    static BatteryKind of(Option chosen) {
+        for (BatteryKind kind : values()) {
+            if (kind.option.equals(chosen)) {
+                return kind;
+            }
+        }
+        throw new IllegalArgumentException("no battery " + chosen.key());
+    }
+
+    /** In the middle of a sentence. */
+    String words() {
+        return switch (this) {
+            case LEAD_ACID -> "lead-acid, 12 V, 100 Ah";
+            case LIFEPO4 -> "LiFePO4, 12.8 V, 100 Ah";
+            case LIFEPO4_SMALL -> "LiFePO4, 12.8 V, 3.6 Ah to 4.8 Ah";
+            case STARTING -> "a car starting battery of 60 Ah";
+            case SHORT_CIRCUIT_CURRENT, GIVEN -> "the one entered";
+        };
+    }
+
+    boolean isLithium() {
+        return this == LIFEPO4 || this == LIFEPO4_SMALL;
+    }
+
+    /** The printed row of its inside resistance; null if the reader enters it. */
+    Row row() {
+        return item.isEmpty() ? null : PublishedTables.batteryFaultCurrent().find("item", item);
+    }
+
+    /** The row on school exercises, whose resistances are far too large. */
+    static Row schoolExercise() {
+        return PublishedTables.batteryFaultCurrent().find("item", "school-exercise");
+    }
+}

@@ -1,0 +1,114 @@
+package loomwright.protection;
+
+import java.util.Map;
+import loomwright.conductor.ConductorRun;
+import loomwright.formula.Symbol;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+import loomwright.worked.Calculator;
+import loomwright.worked.Description;
+import loomwright.worked.Entries;
+import loomwright.worked.Refusal;
+import loomwright.worked.WorkingBuilder;
+
+/**
+ * The range of current that a battery would drive into a short circuit at a point.
+ *
+ * <p>I = E/(R_battery + R_feed + R_branch + R_fuse-links + R_joints), once with all of it at its least and once at its greatest. Steady
+ * direct current; the inductance of the loop and the arc are left out.
+ *
+ * @source Ohm's law; table battery-fault-current; table of the kind of conductor chosen; fuse-link data sheets
+ */
+public final class FaultCurrent implements Calculator {
+    @Override
+    public Description description() {
+        return FaultFields.DESCRIPTION;
+    }
+
+    @Override
+    public void work(Entries entries, WorkingBuilder working) {
+        Quantity voltage = entries.quantity("battery-voltage");
+        FaultBattery battery = FaultBattery.of(entries, working);
+        FaultLoop high = FaultLoop.of(voltage, battery.high());
+        FaultLoop low = battery.low() == null ? null : FaultLoop.of(voltage, battery.low());
+        FaultLoop[] ends = {low, high};
+        stretch(entries, working, FaultFields.FEED, FaultSymbols.FEED, ends);
+        stretch(entries, working, FaultFields.BRANCH, FaultSymbols.BRANCH, ends);
+        fuseLinks(entries, working, ends);
+        Quantity joints = working.convert(
+                "Turn the joints into milliohms", entries.quantity("joint-resistance"), Units.MILLIOHM, "All parts of the loop are small.");
+        if (joints.base() > 0) {
+            ends[1] = ends[1].and(FaultSymbols.JOINTS, joints);
+        }
+        ends[0] = ends[0] == null ? null : ends[0].worked(working, "highest");
+        ends[1] = ends[1].worked(working, "lowest");
+        state(working, ends, battery);
+        FaultFindings.add(working, entries, ends, battery);
+        FaultSlips.add(working, ends[0], ends[1]);
+        addNext(working, ends);
+    }
+
+    private static void stretch(Entries entries, WorkingBuilder working, ConductorRun run, Symbol symbol, FaultLoop[] ends) {
+        if (!run.isEntered(entries)) {
+            return;
+        }
+        Quantity length = run.outAndBack(entries, working);
+        if (ends[0] != null) {
+            ends[0] = ends[0].and(symbol, ConductorRun.resistance(working, run.leastPerMetre(entries, working), length));
+        }
+        ends[1] = ends[1].and(symbol, ConductorRun.resistance(working, run.perMetre(entries, working), length));
+    }
+
+    private static void fuseLinks(Entries entries, WorkingBuilder working, FaultLoop[] ends) {
+        String choice = entries.choice("fuse-link");
+        if (choice.equals("none")) {
+            if (entries.has("fuse-resistance")) {
+                throw new Refusal(
+                        "fuse-link", "Fuse-link on the way is none although a cold resistance is entered: choose the one that I enter, or empty the field");
+            }
+            return;
+        }
+        Quantity resistance = choice.equals("given")
+                ? working.convert(
+                        "Turn the fuse-links into milliohms", entries.required(FaultFields.FUSE_RESISTANCE), Units.MILLIOHM,
+                        "All parts of the loop are small.")
+                : printed(working, PublishedTables.fuseElectricalData().find("case", choice));
+        for (int end = 0; end < ends.length; end++) {
+            ends[end] = ends[end] == null ? null : ends[end].and(FaultSymbols.FUSE_LINKS, resistance);
+        }
+    }
+
+    private static Quantity printed(WorkingBuilder working, Row row) {
+        Quantity ohms = working.lookUp(
+                "Read the cold resistance of the fuse-link", FaultSymbols.FUSE_LINKS, row, "cold-resistance",
+                "At the first moment the fuse-link is still cold.");
+        return working.convert("Turn it into milliohms", ohms, Units.MILLIOHM, "All parts of the loop are small.");
+    }
+
+    private static void state(WorkingBuilder working, FaultLoop[] ends, FaultBattery battery) {
+        if (ends[0] != null) {
+            working.result("highest-current", ends[0].current());
+        }
+        working.result("lowest-current", ends[1].current());
+        if (ends[0] != null) {
+            working.result("battery-current-highest", FaultFormulas.AT_TERMINALS.value(ends[0].values(), Units.AMPERE));
+            working.result("loop-resistance-low", ends[0].resistance());
+        }
+        working.result("loop-resistance-high", ends[1].resistance());
+        if (battery.low() != null) {
+            working.result("battery-resistance-low", battery.low());
+        }
+        working.result("battery-resistance-high", battery.high());
+    }
+
+    private static void addNext(WorkingBuilder working, FaultLoop[] ends) {
+        if (ends[0] != null) {
+            String highest = ends[0].current().text();
+            working.next("breaking-capacity", "Can the device break the highest current?", Map.of("prospective-current", highest));
+            working.next("short-circuit-heating", "What does the conductor stand?", Map.of("current", highest));
+        }
+        working.next("time-current", "How soon does the fuse-link open at the lowest current?", Map.of("current", ends[1].current().text()));
+    }
+}
