@@ -14,6 +14,7 @@ import loomwright.load.UsbPowerBudget;
 import loomwright.placing.CutOutLayout;
 import loomwright.proving.ExpectedReading;
 import loomwright.proving.HiddenResistance;
+import loomwright.protection.BreakingCapacity;
 import loomwright.protection.FaultCurrent;
 import loomwright.protection.FuseChoice;
 import loomwright.protection.FusingCurrent;
@@ -53,6 +54,7 @@ public final class Catalogue {
             new Ampacity(),
             new FuseChoice(),
             new FaultCurrent(),
+            new BreakingCapacity(),
             new ShortCircuitHeating(),
             new FusingCurrent(),
             new CoilDay(),

@@ -1,0 +1,41 @@
+package loomwright.protection;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.source.Standing;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+import loomwright.worked.WorkingBuilder;
+
+/**
+ * A device that has to break a fault current.
+ *
+ * @param words what it is, in the middle of a sentence
+ * @param capacity the current it can break
+ * @param voltage up to what voltage
+ * @param source where both come from
+ */
+record BreakingDevice(String words, Quantity capacity, Quantity voltage, Source source) {
+    static BreakingDevice of(Entries entries, WorkingBuilder working) {
+        BreakingDeviceKind kind = BreakingDeviceKind.of(entries.option("device"));
+        if (kind == BreakingDeviceKind.GIVEN) {
+            Quantity capacity = working.convert(
+                    "Turn the breaking capacity into amperes", entries.required(BreakingFields.CAPACITY), Units.AMPERE,
+                    "The current is in amperes.");
+            return new BreakingDevice(
+                    kind.words(), capacity, entries.required(BreakingFields.RATED_VOLTAGE), Source.of(Document.COMPUTED, "from the figures entered"));
+        }
+        Row row = kind.row();
+        Quantity capacity = working.lookUp(
+                "Read the breaking capacity of the device", BreakingFormulas.CAPACITY, row, "breaking-capacity",
+                "More current than that may go on as an arc inside the device, or burst it.");
+        return new BreakingDevice(kind.words(), capacity, row.quantity("voltage"), row.source());
+    }
+
+    /** Whether its figures decide nothing, since no one could look them up. */
+    boolean isFromMemory() {
+        return source.standing() == Standing.FROM_MEMORY;
+    }
+}
