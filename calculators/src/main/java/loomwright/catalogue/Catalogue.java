@@ -17,8 +17,11 @@ import loomwright.proving.HiddenResistance;
 import loomwright.protection.BreakingCapacity;
 import loomwright.protection.FaultCurrent;
 import loomwright.protection.FuseChoice;
+import loomwright.protection.FusePlace;
 import loomwright.protection.FusingCurrent;
+import loomwright.protection.Selectivity;
 import loomwright.protection.ShortCircuitHeating;
+import loomwright.protection.TimeCurrent;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -55,6 +58,9 @@ public final class Catalogue {
             new FuseChoice(),
             new FaultCurrent(),
             new BreakingCapacity(),
+            new FusePlace(),
+            new TimeCurrent(),
+            new Selectivity(),
             new ShortCircuitHeating(),
             new FusingCurrent(),
             new CoilDay(),
