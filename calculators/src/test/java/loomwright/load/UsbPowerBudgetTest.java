@@ -16,19 +16,21 @@ class UsbPowerBudgetTest {
     private static final double ROUNDED = 0.0005;
 
     /** 7.5 + 7.5 + 45 = 60 W, limited to 48 W; ÷ 0.8 + 1.2 = 61.2 W. */
-    private static final Trial TRIPLE = Trial.of(
-            "usb-power-budget", "port-1-level=bc-1.2", "port-2-level=bc-1.2", "port-4-level=pd", "port-4-power=45 W", "shared-limit=48 W",
-            "own-draw=1200 mW");
+    private static Trial triple() {
+        return Trial.of(
+                "usb-power-budget", "port-1-level=bc-1.2", "port-2-level=bc-1.2", "port-4-level=pd", "port-4-power=45 W", "shared-limit=48 W",
+                "own-draw=1200 mW");
+    }
 
     @Test
     void goesFromThePortsToTheSupply() {
-        assertEquals(60, TRIPLE.value("ports-power"), 1e-9);
-        assertEquals(48, TRIPLE.value("output-power"), 1e-9);
-        assertEquals(61.2, TRIPLE.value("input-power"), 1e-9);
-        assertEquals(13.2, TRIPLE.value("heat"), 1e-9);
-        assertEquals(5.1, TRIPLE.value("current"), 1e-9);
-        assertEquals(5.8286, TRIPLE.value("current-at-lowest"), ROUNDED);
-        assertFalse(TRIPLE.answers("port-3-power"));
+        assertEquals(60, triple().value("ports-power"), 1e-9);
+        assertEquals(48, triple().value("output-power"), 1e-9);
+        assertEquals(61.2, triple().value("input-power"), 1e-9);
+        assertEquals(13.2, triple().value("heat"), 1e-9);
+        assertEquals(5.1, triple().value("current"), 1e-9);
+        assertEquals(5.8286, triple().value("current-at-lowest"), ROUNDED);
+        assertFalse(triple().answers("port-3-power"));
     }
 
     @Test
@@ -75,7 +77,7 @@ class UsbPowerBudgetTest {
 
     @Test
     void warnsOfASharedLimit() {
-        assertEquals(Verdict.CAUTION, TRIPLE.finding("above the shared limit of 48").verdict());
+        assertEquals(Verdict.CAUTION, triple().finding("above the shared limit of 48").verdict());
         assertEquals(Verdict.CAUTION, Trial.of("usb-power-budget", "port-1-level=usb-2", "port-2-level=usb-2").finding("No shared limit").verdict());
         assertFalse(Trial.of("usb-power-budget", "port-1-level=usb-2").hasFinding("shared limit"));
         assertEquals(Verdict.PASSED, Trial.of("usb-power-budget", "port-1-level=type-c-3", "shared-limit=15 W").finding("shared limit").verdict());
@@ -91,25 +93,25 @@ class UsbPowerBudgetTest {
 
     @Test
     void namesTheCableOfPowerDelivery() {
-        assertTrue(TRIPLE.hasFinding("Port 4 gives 45\u00a0W at 15\u00a0V and 3\u00a0A, within the 60\u00a0W of a cable for 3 A"));
-        assertFalse(TRIPLE.hasFinding("Port 1 gives"));
+        assertTrue(triple().hasFinding("Port 4 gives 45\u00a0W at 15\u00a0V and 3\u00a0A, within the 60\u00a0W of a cable for 3 A"));
+        assertFalse(triple().hasFinding("Port 1 gives"));
     }
 
     @Test
     void recognisesEverySlip() {
         // 1.5 + 1.5 + 3 A; 48 ÷ 5; (38.4 + 1.2) ÷ 12; 49.2 ÷ 12; (75 + 1.2) ÷ 12; 61.2 ÷ 12; 5.1 × 10.5 ÷ 12
-        assertEquals("usb-amperes-for-supply-amperes", TRIPLE.slipBehind("current", "6 A"));
-        assertEquals("watts-at-five-volts", TRIPLE.slipBehind("current", "9.6 A"));
-        assertEquals("multiplied-by-the-efficiency", TRIPLE.slipBehind("current", "3.3 A"));
-        assertEquals("efficiency-left-out", TRIPLE.slipBehind("current", "4.1 A"));
-        assertEquals("shared-limit-left-out", TRIPLE.slipBehind("current", "6.35 A"));
-        assertEquals("supply-voltage-for-lowest", TRIPLE.slipBehind("current-at-lowest", "5.1 A"));
-        assertEquals("current-falls-with-voltage", TRIPLE.slipBehind("current-at-lowest", "4.4625 A"));
+        assertEquals("usb-amperes-for-supply-amperes", triple().slipBehind("current", "6 A"));
+        assertEquals("watts-at-five-volts", triple().slipBehind("current", "9.6 A"));
+        assertEquals("multiplied-by-the-efficiency", triple().slipBehind("current", "3.3 A"));
+        assertEquals("efficiency-left-out", triple().slipBehind("current", "4.1 A"));
+        assertEquals("shared-limit-left-out", triple().slipBehind("current", "6.35 A"));
+        assertEquals("supply-voltage-for-lowest", triple().slipBehind("current-at-lowest", "5.1 A"));
+        assertEquals("current-falls-with-voltage", triple().slipBehind("current-at-lowest", "4.4625 A"));
     }
 
     @Test
     void carriesTheDesignCurrent() {
-        var next = TRIPLE.working().nextQuestions();
+        var next = triple().working().nextQuestions();
         assertEquals(Map.of("current", "5.829\u00a0A"), next.get(0).carried());
         assertEquals(Map.of("design-current", "5.829\u00a0A"), next.get(1).carried());
         assertEquals(Map.of("load-1-power", "61.2\u00a0W"), next.get(2).carried());

@@ -11,14 +11,16 @@ import org.junit.jupiter.api.Test;
 
 class BatterySizeTest {
     /** 1200 Wh at 12 V are 100 Ah; × 2 days ÷ 50 % × 1.3. */
-    private static final Trial COLD = Trial.of(
-            "battery-size", "energy-per-day=1.2 kWh", "chemistry=lead-acid", "days=2", "temperature=5 °C");
+    private static Trial cold() {
+        return Trial.of(
+                "battery-size", "energy-per-day=1.2 kWh", "chemistry=lead-acid", "days=2", "temperature=5 °C");
+    }
 
     @Test
     void countsDaysDepthAndCold() {
-        assertEquals(100, COLD.value("charge-per-day"), 1e-9);
-        assertEquals(520, COLD.value("capacity"), 1e-9);
-        assertEquals(500, COLD.value("rule-of-five"), 1e-9);
+        assertEquals(100, cold().value("charge-per-day"), 1e-9);
+        assertEquals(520, cold().value("capacity"), 1e-9);
+        assertEquals(500, cold().value("rule-of-five"), 1e-9);
     }
 
     @Test
@@ -27,7 +29,7 @@ class BatterySizeTest {
         Trial lithium = Trial.of("battery-size", "energy-per-day=1200", "temperature=-5 °C");
         assertEquals(125, lithium.value("capacity"), 1e-9);
         assertEquals(Verdict.STOP, lithium.finding("Charging LiFePO4").verdict());
-        assertFalse(COLD.hasFinding("LiFePO4"));
+        assertFalse(cold().hasFinding("LiFePO4"));
         assertFalse(Trial.of("battery-size", "energy-per-day=1200").hasFinding("Charging"));
     }
 
@@ -41,10 +43,10 @@ class BatterySizeTest {
     @Test
     void recognisesEverySlip() {
         // 100 × 2 × 1.3; 100 × 2 × 0.5 × 1.3; 100 ÷ 0.5 × 1.3; 400 ÷ 1.3; 400
-        assertEquals("watt-hours-for-ampere-hours", COLD.slipBehind("charge-per-day", "1200 Ah"));
-        assertEquals("multiplied-by-the-depth", COLD.slipBehind("capacity", "130 Ah"));
-        assertEquals("cold-turned-over", COLD.slipBehind("capacity", "307.7 Ah"));
-        assertEquals("cold-left-out", COLD.slipBehind("capacity", "400 Ah"));
+        assertEquals("watt-hours-for-ampere-hours", cold().slipBehind("charge-per-day", "1200 Ah"));
+        assertEquals("multiplied-by-the-depth", cold().slipBehind("capacity", "130 Ah"));
+        assertEquals("cold-turned-over", cold().slipBehind("capacity", "307.7 Ah"));
+        assertEquals("cold-left-out", cold().slipBehind("capacity", "400 Ah"));
         Trial three = Trial.of("battery-size", "energy-per-day=1200", "chemistry=lead-acid", "days=3", "temperature=5 °C");
         assertEquals("depth-left-out", three.slipBehind("capacity", "390 Ah"));
         assertEquals("days-left-out", three.slipBehind("capacity", "260 Ah"));
@@ -56,7 +58,7 @@ class BatterySizeTest {
 
     @Test
     void carriesOn() {
-        var next = COLD.working().nextQuestions();
+        var next = cold().working().nextQuestions();
         assertEquals(Map.of("energy-per-day", "1200\u00a0Wh", "battery-voltage", "12\u00a0V", "chemistry", "lead-acid"), next.get(0).carried());
         assertEquals(Map.of("capacity", "520\u00a0Ah", "chemistry", "lead-acid"), next.get(1).carried());
     }

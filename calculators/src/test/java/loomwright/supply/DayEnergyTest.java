@@ -15,25 +15,27 @@ class DayEnergyTest {
     private static final double ROUNDED = 0.0005;
 
     /** 12 W × 5 h; 12.8 V × 4 A × 0.5 h × 50 %; 12.8 V × 0.2 A × 24 h. */
-    private static final Trial EVENING = Trial.of(
-            "day-energy", "load-1-power=12 W", "load-1-hours=5 h", "load-2-current=4 A", "load-2-hours=30 min", "load-2-duty=50 %",
-            "standing-current=200 mA", "system-voltage=12.8 V");
+    private static Trial evening() {
+        return Trial.of(
+                "day-energy", "load-1-power=12 W", "load-1-hours=5 h", "load-2-current=4 A", "load-2-hours=30 min", "load-2-duty=50 %",
+                "standing-current=200 mA", "system-voltage=12.8 V");
+    }
 
     @Test
     void addsEveryLoadAndTheStandingDraw() {
-        assertEquals(60, EVENING.value("load-1-energy"), 1e-9);
-        assertEquals(12.8, EVENING.value("load-2-energy"), 1e-9);
-        assertEquals(61.44, EVENING.value("standing-energy"), 1e-9);
-        assertEquals(134.24, EVENING.value("energy-per-day"), 1e-9);
-        assertEquals(10.4875, EVENING.value("charge-per-day"), ROUNDED);
-        assertEquals(0.43698, EVENING.value("average-current"), ROUNDED);
-        assertFalse(EVENING.answers("load-3-energy"));
+        assertEquals(60, evening().value("load-1-energy"), 1e-9);
+        assertEquals(12.8, evening().value("load-2-energy"), 1e-9);
+        assertEquals(61.44, evening().value("standing-energy"), 1e-9);
+        assertEquals(134.24, evening().value("energy-per-day"), 1e-9);
+        assertEquals(10.4875, evening().value("charge-per-day"), ROUNDED);
+        assertEquals(0.43698, evening().value("average-current"), ROUNDED);
+        assertFalse(evening().answers("load-3-energy"));
     }
 
     @Test
     void addsTheCurrentsWithoutRegardToTime() {
         // 0.2 A + 12 W ÷ 12.8 V + 4 A
-        assertEquals(5.1375, EVENING.value("current-together"), 1e-9);
+        assertEquals(5.1375, evening().value("current-together"), 1e-9);
         assertEquals(1, Trial.of("day-energy", "load-8-power=12 W", "load-8-hours=1 h").value("current-together"), 1e-9);
     }
 
@@ -61,14 +63,14 @@ class DayEnergyTest {
     @Test
     void recognisesEverySlip() {
         // 60 + 25.6 + 61.44; 60 + 12.8; 60 + 12.8 + 61 440; 134.24 taken as Ah; × 12.8; ÷ 12
-        assertEquals("duty-left-out", EVENING.slipBehind("energy-per-day", "147.04 Wh"));
-        assertEquals("standing-left-out", EVENING.slipBehind("energy-per-day", "72.8 Wh"));
-        assertEquals("standing-in-milliamperes", EVENING.slipBehind("energy-per-day", "61512.8 Wh"));
-        assertEquals("milliamperes-for-amperes", EVENING.slipBehind("standing-energy", "61440 Wh"));
-        assertEquals("watt-hours-for-ampere-hours", EVENING.slipBehind("charge-per-day", "134.24 Ah"));
-        assertEquals("multiplied-by-the-voltage", EVENING.slipBehind("charge-per-day", "1718.3 Ah"));
-        assertEquals("another-voltage", EVENING.slipBehind("charge-per-day", "11.187 Ah"));
-        assertEquals("DIFFERS", EVENING.slipBehind("charge-per-day", "77 Ah"));
+        assertEquals("duty-left-out", evening().slipBehind("energy-per-day", "147.04 Wh"));
+        assertEquals("standing-left-out", evening().slipBehind("energy-per-day", "72.8 Wh"));
+        assertEquals("standing-in-milliamperes", evening().slipBehind("energy-per-day", "61512.8 Wh"));
+        assertEquals("milliamperes-for-amperes", evening().slipBehind("standing-energy", "61440 Wh"));
+        assertEquals("watt-hours-for-ampere-hours", evening().slipBehind("charge-per-day", "134.24 Ah"));
+        assertEquals("multiplied-by-the-voltage", evening().slipBehind("charge-per-day", "1718.3 Ah"));
+        assertEquals("another-voltage", evening().slipBehind("charge-per-day", "11.187 Ah"));
+        assertEquals("DIFFERS", evening().slipBehind("charge-per-day", "77 Ah"));
     }
 
     @Test
@@ -82,7 +84,7 @@ class DayEnergyTest {
 
     @Test
     void warnsOfAStandingDrawAsLargeAsALoad() {
-        assertEquals(Verdict.CAUTION, EVENING.finding("standing draw takes 61.4\u00a0Wh a day, at least as much as").verdict());
+        assertEquals(Verdict.CAUTION, evening().finding("standing draw takes 61.4\u00a0Wh a day, at least as much as").verdict());
         Trial small = Trial.of("day-energy", "load-1-power=12 W", "load-1-hours=5 h", "load-2-power=6 W", "load-2-hours=1 h", "standing-current=10 mA");
         assertEquals(Verdict.PASSED, small.finding("less than the largest load with 60\u00a0Wh").verdict());
         Trial equal = Trial.of("day-energy", "load-1-power=2.4 W", "load-1-hours=12 h", "standing-current=100 mA");
@@ -99,7 +101,7 @@ class DayEnergyTest {
 
     @Test
     void carriesTheDayOn() {
-        var next = EVENING.working().nextQuestions();
+        var next = evening().working().nextQuestions();
         assertEquals("battery-size", next.get(0).calculatorKey());
         assertEquals(Map.of("energy-per-day", "134.24\u00a0Wh", "battery-voltage", "12.8\u00a0V"), next.get(0).carried());
         assertEquals(Map.of("load-current", "0.437\u00a0A"), next.get(1).carried());

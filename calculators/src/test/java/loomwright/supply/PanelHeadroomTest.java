@@ -12,19 +12,21 @@ import org.junit.jupiter.api.Test;
 
 class PanelHeadroomTest {
     /** 80 % of 1 + 0.5 + 4 A, and 17 A more, on a panel for 20 A. */
-    private static final Trial FULL = Trial.of(
-            "panel-headroom", "way-1-current=1 A", "way-2-current=500 mA", "way-6-current=4 A", "diversity=80 %", "new-current=17 A",
-            "panel-limit=20 A", "feed-fuse=20 A", "feed-ampacity=35 A", "starting-extra=11 A");
+    private static Trial full() {
+        return Trial.of(
+                "panel-headroom", "way-1-current=1 A", "way-2-current=500 mA", "way-6-current=4 A", "diversity=80 %", "new-current=17 A",
+                "panel-limit=20 A", "feed-fuse=20 A", "feed-ampacity=35 A", "starting-extra=11 A");
+    }
 
     @Test
     void addsWhatTheFeedCarries() {
-        assertEquals(4.4, FULL.value("current-now"), 1e-9);
-        assertEquals(21.4, FULL.value("current-after"), 1e-9);
-        assertEquals(16, FULL.value("tightest-limit"), 1e-9);
-        assertEquals(11.6, FULL.value("headroom-now"), 1e-9);
-        assertEquals(-5.4, FULL.value("headroom-after"), 1e-9);
-        assertEquals(133.75, FULL.value("share-of-limit"), 1e-9);
-        assertEquals(32.4, FULL.value("current-at-start"), 1e-9);
+        assertEquals(4.4, full().value("current-now"), 1e-9);
+        assertEquals(21.4, full().value("current-after"), 1e-9);
+        assertEquals(16, full().value("tightest-limit"), 1e-9);
+        assertEquals(11.6, full().value("headroom-now"), 1e-9);
+        assertEquals(-5.4, full().value("headroom-after"), 1e-9);
+        assertEquals(133.75, full().value("share-of-limit"), 1e-9);
+        assertEquals(32.4, full().value("current-at-start"), 1e-9);
     }
 
     @Test
@@ -44,7 +46,7 @@ class PanelHeadroomTest {
         assertEquals(15, limit("feed-fuse=15 A", "continuous=no"), 1e-9);
         assertEquals(18, limit("feed-ampacity=18 A"), 1e-9);
         assertEquals(20, limit("feed-ampacity=25 A"), 1e-9);
-        for (var step : FULL.working().steps()) {
+        for (var step : full().working().steps()) {
             if (step instanceof ChoiceStep choice) {
                 assertEquals(3, choice.candidates().size());
                 assertFalse(choice.candidates().get(0).taken());
@@ -56,10 +58,10 @@ class PanelHeadroomTest {
 
     @Test
     void checksEachLimitByItself() {
-        assertEquals(Verdict.STOP, FULL.finding("the limit of the panel").verdict());
-        assertEquals(Verdict.STOP, FULL.finding("what the feed fuse may carry for 3 h or more, 16").verdict());
-        assertEquals(Verdict.PASSED, FULL.finding("the ampacity of the feed").verdict());
-        assertTrue(FULL.finding("feed fuse may carry").source().text().contains("210.20(A)"));
+        assertEquals(Verdict.STOP, full().finding("the limit of the panel").verdict());
+        assertEquals(Verdict.STOP, full().finding("what the feed fuse may carry for 3 h or more, 16").verdict());
+        assertEquals(Verdict.PASSED, full().finding("the ampacity of the feed").verdict());
+        assertTrue(full().finding("feed fuse may carry").source().text().contains("210.20(A)"));
         Trial exact = Trial.of("panel-headroom", "new-current=20 A", "panel-limit=20 A", "feed-fuse=20 A", "continuous=no");
         assertEquals(Verdict.PASSED, exact.finding("the limit of the panel").verdict());
         assertEquals(Verdict.PASSED, exact.finding("the rating of the feed fuse").verdict());
@@ -77,7 +79,7 @@ class PanelHeadroomTest {
 
     @Test
     void looksAtTheStart() {
-        assertEquals(Verdict.CAUTION, FULL.finding("At a start").verdict());
+        assertEquals(Verdict.CAUTION, full().finding("At a start").verdict());
         Trial small = Trial.of("panel-headroom", "new-current=9 A", "panel-limit=20 A", "starting-extra=11 A");
         assertEquals(Verdict.PASSED, small.finding("At a start").verdict());
         assertFalse(Trial.of("panel-headroom", "new-current=9 A", "panel-limit=20 A").hasFinding("At a start"));
@@ -86,19 +88,19 @@ class PanelHeadroomTest {
     @Test
     void recognisesEverySlip() {
         // 4.4; 5.5 + 17; 80 % of 22.5; 5.5 ÷ 0.8 + 17; 21.4 + 11; 16 − 4.4; 20 − 21.4; 16 ÷ 21.4
-        assertEquals("new-load-left-out", FULL.slipBehind("current-after", "4.4 A"));
-        assertEquals("diversity-left-out", FULL.slipBehind("current-after", "22.5 A"));
-        assertEquals("diversity-on-the-new-load", FULL.slipBehind("current-after", "18 A"));
-        assertEquals("diversity-turned-over", FULL.slipBehind("current-after", "23.875 A"));
-        assertEquals("start-for-steady", FULL.slipBehind("current-after", "32.4 A"));
-        assertEquals("headroom-before", FULL.slipBehind("headroom-after", "11.6 A"));
-        assertEquals("limit-of-the-panel-only", FULL.slipBehind("headroom-after", "-1.4 A"));
-        assertEquals("share-turned-over", FULL.slipBehind("share-of-limit", "74.77 %"));
+        assertEquals("new-load-left-out", full().slipBehind("current-after", "4.4 A"));
+        assertEquals("diversity-left-out", full().slipBehind("current-after", "22.5 A"));
+        assertEquals("diversity-on-the-new-load", full().slipBehind("current-after", "18 A"));
+        assertEquals("diversity-turned-over", full().slipBehind("current-after", "23.875 A"));
+        assertEquals("start-for-steady", full().slipBehind("current-after", "32.4 A"));
+        assertEquals("headroom-before", full().slipBehind("headroom-after", "11.6 A"));
+        assertEquals("limit-of-the-panel-only", full().slipBehind("headroom-after", "-1.4 A"));
+        assertEquals("share-turned-over", full().slipBehind("share-of-limit", "74.77 %"));
     }
 
     @Test
     void asksForAFeedOfItsOwnWhenThePanelIsFull() {
-        var next = FULL.working().nextQuestions();
+        var next = full().working().nextQuestions();
         assertEquals("What does a feed of its own lose?", next.get(0).words());
         assertEquals(Map.of("current", "17\u00a0A"), next.get(0).carried());
         assertEquals(Map.of("design-current", "17\u00a0A"), next.get(1).carried());

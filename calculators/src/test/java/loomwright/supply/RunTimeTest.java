@@ -15,9 +15,11 @@ class RunTimeTest {
     private static final double ROUNDED = 0.0005;
 
     /** 100 Ah × 50 % ÷ 1.4 = 35.714 Ah, ÷ 10 A. */
-    private static final Trial COLD_LEAD = Trial.of(
-            "run-time", "chemistry=lead-acid", "capacity=100 Ah", "load-current=10 A", "temperature=0 °C", "resting-voltage=12.2 V",
-            "internal-resistance=12 mΩ");
+    private static Trial coldLead() {
+        return Trial.of(
+                "run-time", "chemistry=lead-acid", "capacity=100 Ah", "load-current=10 A", "temperature=0 °C", "resting-voltage=12.2 V",
+                "internal-resistance=12 mΩ");
+    }
 
     private static Trial lithium(String... more) {
         String[] entries = new String[more.length + 2];
@@ -37,9 +39,9 @@ class RunTimeTest {
 
     @Test
     void takesTheColdOffALeadAcidBattery() {
-        assertEquals(35.714, COLD_LEAD.value("usable-capacity"), ROUNDED);
-        assertEquals(3.5714, COLD_LEAD.value("run-time"), ROUNDED);
-        assertEquals(12.08, COLD_LEAD.value("voltage-under-load"), 1e-9);
+        assertEquals(35.714, coldLead().value("usable-capacity"), ROUNDED);
+        assertEquals(3.5714, coldLead().value("run-time"), ROUNDED);
+        assertEquals(12.08, coldLead().value("voltage-under-load"), 1e-9);
     }
 
     @ParameterizedTest(name = "{0} by the {1} leaves {2} Ah of 100 Ah")
@@ -106,8 +108,8 @@ class RunTimeTest {
 
     @Test
     void holdsTheVoltageUnderLoadToTheEndOfDischarge() {
-        assertEquals(10.5, COLD_LEAD.finding("end of discharge").limit().value(), 1e-9);
-        assertEquals(Verdict.PASSED, COLD_LEAD.finding("end of discharge").verdict());
+        assertEquals(10.5, coldLead().finding("end of discharge").limit().value(), 1e-9);
+        assertEquals(Verdict.PASSED, coldLead().finding("end of discharge").verdict());
         Trial low = lithium("resting-voltage=12 V", "internal-resistance=210 mΩ");
         assertEquals(Verdict.STOP, low.finding("end of discharge").verdict());
         assertEquals(10, low.finding("end of discharge").limit().value(), 1e-9);
@@ -122,7 +124,7 @@ class RunTimeTest {
 
     @Test
     void pointsToPeukertAboveTheRatedCurrent() {
-        assertEquals(Verdict.CAUTION, COLD_LEAD.finding("20 h rating").verdict());
+        assertEquals(Verdict.CAUTION, coldLead().finding("20 h rating").verdict());
         Trial slow = Trial.of("run-time", "chemistry=lead-acid", "capacity=100 Ah", "load-current=5000 mA");
         assertEquals(Verdict.PASSED, slow.finding("20 h rating").verdict());
         assertFalse(lithium().hasFinding("20 h rating"));
@@ -138,10 +140,10 @@ class RunTimeTest {
     @Test
     void recognisesEverySlip() {
         // with 35.714 Ah of 71.43 Ah usable: 7.143, 20, 7 and 3.571 ÷ 1000 h; 13 + 0.5 V
-        assertEquals("depth-left-out", COLD_LEAD.slipBehind("run-time", "7.143 h"));
-        assertEquals("divided-by-the-depth", COLD_LEAD.slipBehind("run-time", "20 h"));
-        assertEquals("cold-turned-over", COLD_LEAD.slipBehind("run-time", "7.0 h"));
-        assertEquals("milliamperes-for-amperes", COLD_LEAD.slipBehind("run-time", "0.0035714 h"));
+        assertEquals("depth-left-out", coldLead().slipBehind("run-time", "7.143 h"));
+        assertEquals("divided-by-the-depth", coldLead().slipBehind("run-time", "20 h"));
+        assertEquals("cold-turned-over", coldLead().slipBehind("run-time", "7.0 h"));
+        assertEquals("milliamperes-for-amperes", coldLead().slipBehind("run-time", "0.0035714 h"));
         Trial loaded = lithium("resting-voltage=13 V", "internal-resistance=50 mΩ");
         assertEquals("drop-added", loaded.slipBehind("voltage-under-load", "13.5 V"));
         // 100 Ah × 20 % ÷ 10 A; 100 Ah ÷ 10 A
@@ -156,7 +158,7 @@ class RunTimeTest {
     void carriesWhatWasTakenToThePanel() {
         assertEquals(Map.of("deficit", "80\u00a0Ah", "chemistry", "lifepo4"), lithium().working().nextQuestions().get(0).carried());
         assertEquals(1, lithium().working().nextQuestions().size());
-        assertEquals("peukert", COLD_LEAD.working().nextQuestions().get(1).calculatorKey());
-        assertEquals(Map.of("capacity", "100\u00a0Ah", "load-current", "10\u00a0A"), COLD_LEAD.working().nextQuestions().get(1).carried());
+        assertEquals("peukert", coldLead().working().nextQuestions().get(1).calculatorKey());
+        assertEquals(Map.of("capacity", "100\u00a0Ah", "load-current", "10\u00a0A"), coldLead().working().nextQuestions().get(1).carried());
     }
 }

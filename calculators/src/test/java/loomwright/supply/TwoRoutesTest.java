@@ -14,23 +14,25 @@ class TwoRoutesTest {
     private static final double ROUNDED = 0.005;
 
     /** 60 W for 2 h into the device: 120 Wh. */
-    private static final Trial LAPTOP = Trial.of(
-            "two-routes", "device-power=60 W", "charging-hours=2 h", "direct-efficiency=80 %", "direct-standing=0.5 W", "direct-hours=12 h",
-            "inverter-efficiency=90 %", "inverter-standing=8 W", "inverter-hours=10 h", "adapter-efficiency=80 %", "adapter-standing=2 W");
+    private static Trial laptop() {
+        return Trial.of(
+                "two-routes", "device-power=60 W", "charging-hours=2 h", "direct-efficiency=80 %", "direct-standing=0.5 W", "direct-hours=12 h",
+                "inverter-efficiency=90 %", "inverter-standing=8 W", "inverter-hours=10 h", "adapter-efficiency=80 %", "adapter-standing=2 W");
+    }
 
     @Test
     void countsBothRoutesOverTheDay() {
         // 120 ÷ 0.8 + 0.5 × 10; 120 ÷ 0.72 + 10 × 8
-        assertEquals(120, LAPTOP.value("device-energy"), 1e-9);
-        assertEquals(155, LAPTOP.value("direct-energy"), 1e-9);
-        assertEquals(246.667, LAPTOP.value("inverter-energy"), ROUNDED);
-        assertEquals(91.667, LAPTOP.value("difference"), ROUNDED);
-        assertEquals(7.639, LAPTOP.value("difference-charge"), ROUNDED);
-        assertEquals(35, LAPTOP.value("direct-lost"), 1e-9);
-        assertEquals(126.667, LAPTOP.value("inverter-lost"), ROUNDED);
-        assertEquals(48.649, LAPTOP.value("inverter-route-efficiency"), ROUNDED);
+        assertEquals(120, laptop().value("device-energy"), 1e-9);
+        assertEquals(155, laptop().value("direct-energy"), 1e-9);
+        assertEquals(246.667, laptop().value("inverter-energy"), ROUNDED);
+        assertEquals(91.667, laptop().value("difference"), ROUNDED);
+        assertEquals(7.639, laptop().value("difference-charge"), ROUNDED);
+        assertEquals(35, laptop().value("direct-lost"), 1e-9);
+        assertEquals(126.667, laptop().value("inverter-lost"), ROUNDED);
+        assertEquals(48.649, laptop().value("inverter-route-efficiency"), ROUNDED);
         // 120 ÷ (246.667 − 5)
-        assertEquals(49.655, LAPTOP.value("break-even-efficiency"), ROUNDED);
+        assertEquals(49.655, laptop().value("break-even-efficiency"), ROUNDED);
     }
 
     @Test
@@ -69,11 +71,11 @@ class TwoRoutesTest {
     @Test
     void recognisesEverySlip() {
         // 120 × 0.8 + 5; 120 + 5; 120 ÷ 0.9 + 80; 120 ÷ 0.85 + 80; 120 × 0.72 + 80; 120 ÷ 0.72
-        assertEquals("multiplied-by-the-efficiency", LAPTOP.slipBehind("direct-energy", "101 Wh"));
-        assertEquals("efficiency-left-out", LAPTOP.slipBehind("direct-energy", "125 Wh"));
-        assertEquals("adapter-left-out", LAPTOP.slipBehind("inverter-energy", "213.33 Wh"));
-        assertEquals("efficiencies-averaged", LAPTOP.slipBehind("inverter-energy", "221.18 Wh"));
-        assertEquals("multiplied-by-both-efficiencies", LAPTOP.slipBehind("inverter-energy", "166.4 Wh"));
+        assertEquals("multiplied-by-the-efficiency", laptop().slipBehind("direct-energy", "101 Wh"));
+        assertEquals("efficiency-left-out", laptop().slipBehind("direct-energy", "125 Wh"));
+        assertEquals("adapter-left-out", laptop().slipBehind("inverter-energy", "213.33 Wh"));
+        assertEquals("efficiencies-averaged", laptop().slipBehind("inverter-energy", "221.18 Wh"));
+        assertEquals("multiplied-by-both-efficiencies", laptop().slipBehind("inverter-energy", "166.4 Wh"));
         Trial other = Trial.of(
                 "two-routes", "device-power=60 W", "charging-hours=2 h", "inverter-efficiency=90 %", "inverter-standing=10 W",
                 "adapter-efficiency=80 %");
@@ -82,8 +84,8 @@ class TwoRoutesTest {
 
     @Test
     void doubtsAnEfficiencyAboveAllPrint() {
-        assertEquals(Verdict.PASSED, LAPTOP.finding("Direct from 12 V takes 155\u00a0Wh a day, by inverter 247\u00a0Wh.").verdict());
-        assertFalse(LAPTOP.hasFinding("best figure"));
+        assertEquals(Verdict.PASSED, laptop().finding("Direct from 12 V takes 155\u00a0Wh a day, by inverter 247\u00a0Wh.").verdict());
+        assertFalse(laptop().hasFinding("best figure"));
         String[] rest = {"device-power=60 W", "charging-hours=2 h", "inverter-efficiency=90 %", "adapter-efficiency=80 %", "inverter-standing=8 W", ""};
         rest[5] = "direct-efficiency=97 %";
         assertFalse(Trial.of("two-routes", rest).hasFinding("best figure"));
@@ -93,6 +95,6 @@ class TwoRoutesTest {
 
     @Test
     void carriesTheAverageIntoTheDay() {
-        assertEquals(Map.of("load-1-power", "6.458\u00a0W", "load-1-hours", "24 h"), LAPTOP.working().nextQuestions().get(0).carried());
+        assertEquals(Map.of("load-1-power", "6.458\u00a0W", "load-1-hours", "24 h"), laptop().working().nextQuestions().get(0).carried());
     }
 }
