@@ -95,13 +95,8 @@ final class EmbedTables {
     }
 
     private static Set<Integer> remarks(List<String> columns) {
-        Set<Integer> found = new TreeSet<>();
-        for (String remark : List.of("note", "says")) {
-            if (columns.indexOf(remark) > 0) {
-                found.add(columns.indexOf(remark));
-            }
-        }
-        return found;
+        int note = columns.indexOf("note");
+        return note < 0 ? Set.of() : Set.of(note);
     }
 
     /** The documents a table names: in its head, or as a whole cell of a row. */

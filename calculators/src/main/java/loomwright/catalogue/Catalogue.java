@@ -1,5 +1,6 @@
 package loomwright.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import loomwright.conductor.Ampacity;
 import loomwright.conductor.ConductorResistance;
@@ -12,8 +13,6 @@ import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
 import loomwright.load.UsbPowerBudget;
 import loomwright.placing.CutOutLayout;
-import loomwright.proving.ExpectedReading;
-import loomwright.proving.HiddenResistance;
 import loomwright.protection.BreakingCapacity;
 import loomwright.protection.FaultCurrent;
 import loomwright.protection.FuseChoice;
@@ -22,6 +21,8 @@ import loomwright.protection.FusingCurrent;
 import loomwright.protection.Selectivity;
 import loomwright.protection.ShortCircuitHeating;
 import loomwright.protection.TimeCurrent;
+import loomwright.proving.ExpectedReading;
+import loomwright.proving.HiddenResistance;
 import loomwright.supply.BatterySize;
 import loomwright.supply.DayEnergy;
 import loomwright.supply.PanelHeadroom;
@@ -37,55 +38,122 @@ import loomwright.switching.SwitchCompare;
 import loomwright.switching.TriggerLoop;
 import loomwright.worked.Calculator;
 
-/** Every calculator, in the order of the job. */
+/**
+ * Every calculator, by subject, in the order of the job.
+ *
+ * <p>One method a subject: a page program that asks for one subject holds no calculator of another.
+ */
 public final class Catalogue {
-    private static final List<Calculator> ALL = List.of(
-            new OhmAndPower(),
-            new DeviceCurrent(),
-            new UsbPowerBudget(),
-            new DayEnergy(),
-            new TwoRoutes(),
-            new RunTime(),
-            new Peukert(),
-            new StateOfCharge(),
-            new BatterySize(),
-            new PanelYield(),
-            new PanelHeadroom(),
-            new ConductorResistance(),
-            new GaugeConvert(),
-            new VoltageDrop(),
-            new Ampacity(),
-            new FuseChoice(),
-            new FaultCurrent(),
-            new BreakingCapacity(),
-            new FusePlace(),
-            new TimeCurrent(),
-            new Selectivity(),
-            new ShortCircuitHeating(),
-            new FusingCurrent(),
-            new CoilDay(),
-            new SwitchCompare(),
-            new JunctionTemperature(),
-            new CoilSuppression(),
-            new TriggerLoop(),
-            new CutOutLayout(),
-            new JointHeat(),
-            new PullForce(),
-            new ShrinkSize(),
-            new ExpectedReading(),
-            new HiddenResistance());
-
     private Catalogue() {}
 
+    /** What the loads draw, now and over a day. */
+    public static Subject loads() {
+        return new Subject(
+                "loads",
+                List.of(
+                        new OhmAndPower(),
+                        new DeviceCurrent(),
+                        new UsbPowerBudget(),
+                        new DayEnergy(),
+                        new TwoRoutes()));
+    }
+
+    /** Battery, panel and fuse panel. */
+    public static Subject supply() {
+        return new Subject(
+                "supply",
+                List.of(
+                        new RunTime(),
+                        new Peukert(),
+                        new StateOfCharge(),
+                        new BatterySize(),
+                        new PanelYield(),
+                        new PanelHeadroom()));
+    }
+
+    /** Conductors: their resistance and their sizes. */
+    public static Subject conductors() {
+        return new Subject(
+                "conductors",
+                List.of(
+                        new ConductorResistance(),
+                        new GaugeConvert()));
+    }
+
+    /** Runs of conductor: what they lose and what they carry. */
+    public static Subject runs() {
+        return new Subject(
+                "runs",
+                List.of(
+                        new VoltageDrop(),
+                        new Ampacity()));
+    }
+
+    /** Fuse-links and breakers. */
+    public static Subject protection() {
+        return new Subject(
+                "protection",
+                List.of(
+                        new FuseChoice(),
+                        new FusePlace(),
+                        new TimeCurrent(),
+                        new Selectivity()));
+    }
+
+    /** Short circuits and what stands up to them. */
+    public static Subject faults() {
+        return new Subject(
+                "faults",
+                List.of(
+                        new FaultCurrent(),
+                        new BreakingCapacity(),
+                        new ShortCircuitHeating(),
+                        new FusingCurrent()));
+    }
+
+    /** Relays, solid-state switches and their triggers. */
+    public static Subject switching() {
+        return new Subject(
+                "switching",
+                List.of(
+                        new CoilDay(),
+                        new SwitchCompare(),
+                        new JunctionTemperature(),
+                        new CoilSuppression(),
+                        new TriggerLoop()));
+    }
+
+    /** Cut-outs, joints and proving. */
+    public static Subject making() {
+        return new Subject(
+                "making",
+                List.of(
+                        new CutOutLayout(),
+                        new JointHeat(),
+                        new PullForce(),
+                        new ShrinkSize(),
+                        new ExpectedReading(),
+                        new HiddenResistance()));
+    }
+
+    public static List<Subject> subjects() {
+        return List.of(loads(), supply(), conductors(), runs(), protection(), faults(), switching(), making());
+    }
+
+    /** All calculators. */
     public static List<Calculator> all() {
-        return ALL;
+        List<Calculator> all = new ArrayList<>();
+        for (Subject subject : subjects()) {
+            all.addAll(subject.calculators());
+        }
+        return List.copyOf(all);
     }
 
     /** The calculator of that key, or null. */
     public static Calculator find(String key) {
-        for (Calculator calculator : ALL) {
-            if (calculator.description().key().equals(key)) {
-                return calculator;
+        for (Subject subject : subjects()) {
+            if (subject.find(key) != null) {
+                return subject.find(key);
             }
         }
         return null;

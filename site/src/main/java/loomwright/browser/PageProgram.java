@@ -1,9 +1,7 @@
 package loomwright.browser;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import loomwright.catalogue.Catalogue;
+import loomwright.catalogue.Subject;
 import loomwright.markup.Fragment;
 import loomwright.markup.Links;
 import loomwright.worked.Calculator;
@@ -12,27 +10,24 @@ import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.xml.NodeList;
 
-/** Takes over every worked example of the page. The page is whole without it. */
-public final class PageProgram {
-    private static final String FILE = "loomwright.js";
-
+/** Takes over the worked examples of one subject. The page is whole without it, and a page may run several subjects side by side. */
+final class PageProgram {
     private PageProgram() {}
 
-    public static void main(String[] arguments) {
+    static void start(Subject subject) {
         HTMLDocument document = HTMLDocument.current();
-        Links links = new Links(root(document));
-        List<LiveExample> examples = new ArrayList<>();
+        Links links = new Links(root(document, subject.name() + ".js"));
         NodeList<? extends HTMLElement> sections = document.querySelectorAll("section.example[data-calculator]");
         for (int i = 0; i < sections.getLength(); i++) {
             HTMLElement section = sections.get(i);
-            Calculator calculator = Catalogue.find(section.getAttribute("data-calculator"));
+            Calculator calculator = subject.find(section.getAttribute("data-calculator"));
             if (calculator != null) {
-                examples.add(LiveExample.takeOver(section, calculator, links));
+                LiveExample example = LiveExample.takeOver(section, calculator, links);
+                if (i == 0) {
+                    carry(example);
+                    Window.current().addEventListener("hashchange", event -> carry(example));
+                }
             }
-        }
-        if (!examples.isEmpty()) {
-            carry(examples.get(0));
-            Window.current().addEventListener("hashchange", event -> carry(examples.get(0)));
         }
         Printing.prepare(document);
     }
@@ -46,9 +41,9 @@ public final class PageProgram {
     }
 
     /** The way to the root of the site, as the page's own link to this program has it. */
-    private static String root(HTMLDocument document) {
-        HTMLElement script = document.querySelector("script[src$='" + FILE + "']");
-        String address = script == null ? FILE : script.getAttribute("src");
-        return address.substring(0, address.length() - FILE.length());
+    private static String root(HTMLDocument document, String file) {
+        HTMLElement script = document.querySelector("script[src$='" + file + "']");
+        String address = script == null ? file : script.getAttribute("src");
+        return address.substring(0, address.length() - file.length());
     }
 }

@@ -32,11 +32,13 @@ final class Frames {
     private final Settings settings;
     private final Site site;
     private final Scripts scripts;
+    private final SubjectsOfPages subjects;
 
     Frames(Site site, Scripts scripts) {
         this.site = site;
         this.settings = site.content().settings();
         this.scripts = scripts;
+        this.subjects = new SubjectsOfPages(site);
     }
 
     Frame of(String title, String summary, String address) {
@@ -48,7 +50,7 @@ final class Frames {
                 title,
                 summary,
                 Address.root(address),
-                scripts.of(address),
+                scripts.of(address, subjects.of(address)),
                 nav,
                 safety(address),
                 Address.from(address, "numbers.html"),
