@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The scripts a page loads. A file whose name begins with {@code search} is for the page of search; every other one is the page
- * program of the subject it is named after, for the pages that hold worked examples of that subject.
+ * The scripts a page loads. A file whose name begins with {@code search} is for the page of search. One named after a subject is the page
+ * program of that subject, for the pages that hold worked examples of it. Every other one is for all pages that may hold examples.
  *
  * @param files the names of the script files there are, in the order to load them
  */
@@ -21,11 +21,18 @@ public record Scripts(List<String> files) {
             scripts.add(new Frame.Script(SearchData.FILE));
         }
         for (String file : files) {
-            boolean forSearch = file.startsWith(SEARCH);
-            if (forSearch ? search : subjects.contains(file.replace(".js", ""))) {
+            String name = file.replace(".js", "");
+            boolean loaded = file.startsWith(SEARCH)
+                    ? search
+                    : SubjectsOfPages.isSubject(name) ? subjects.contains(name) : mayHoldExamples(address);
+            if (loaded) {
                 scripts.add(new Frame.Script(file));
             }
         }
         return scripts;
+    }
+
+    private static boolean mayHoldExamples(String address) {
+        return address.startsWith("lessons/") || address.startsWith("calculators/");
     }
 }

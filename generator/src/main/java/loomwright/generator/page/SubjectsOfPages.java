@@ -35,6 +35,10 @@ final class SubjectsOfPages {
         }
     }
 
+    static boolean isSubject(String name) {
+        return Catalogue.subjects().stream().anyMatch(subject -> subject.name().equals(name));
+    }
+
     Set<String> of(String address) {
         return subjectsOfPage.getOrDefault(address, Set.of());
     }
