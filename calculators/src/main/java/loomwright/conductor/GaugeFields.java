@@ -11,7 +11,8 @@ import loomwright.worked.QuantityField;
 /** What the converter of sizes asks and answers. */
 final class GaugeFields {
     static final QuantityField SIZE = QuantityField.of(
-                    "size", "Size of conductor", "As printed on the cable: an area, a gauge number, or the diameter of one solid wire.", 0.005, 150,
+                    "size", "Size of conductor", "As printed on the cable: an area, a gauge number, or the diameter of one solid wire.",
+                    0.005, 150,
                     Units.SQUARE_MILLIMETRE, Units.AWG, Units.CIRCULAR_MIL)
             .orElse(0.08, 13.8, Units.MILLIMETRE, Units.INCHES);
 

@@ -31,18 +31,21 @@ final class GaugeFindings {
         String compared = GaugeSeries.compared(nearest, area);
         if (metric.below() == null) {
             working.finding(new Finding(
-                    Verdict.PASSED, "The metric series here begins at " + nearest.text() + ": " + compared + " than " + named + ".", nearest, area,
+                    Verdict.PASSED, "The metric series here begins at " + nearest.text() + ": " + compared + " than " + named + ".",
+                    nearest, area,
                     metric.nearest().source(), ""));
         } else if (compared.endsWith("less copper")) {
             String remedy = metric.enough() == null
                     ? "The metric series here ends at " + nearest.text() + ": ask the cable maker for the next size, "
                     : "Take " + metric.enough().name() + ", ";
             working.finding(new Finding(
-                    Verdict.CAUTION, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest, area,
+                    Verdict.CAUTION, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest,
+                    area,
                     metric.nearest().source(), remedy + CHECK_AGAIN));
         } else if (compared.endsWith("more copper")) {
             working.finding(new Finding(
-                    Verdict.PASSED, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest, area,
+                    Verdict.PASSED, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest,
+                    area,
                     metric.nearest().source(), ""));
         }
     }

@@ -76,7 +76,8 @@ final class GaugeSeries {
     }
 
     private static Quantity choose(
-            WorkingBuilder working, String words, Quantity below, Quantity enough, Quantity taken, Quantity area, String why, Source source) {
+            WorkingBuilder working, String words, Quantity below, Quantity enough, Quantity taken, Quantity area, String why,
+            Source source) {
         List<Candidate> candidates = new ArrayList<>();
         addCandidate(candidates, below, taken, area);
         addCandidate(candidates, enough, taken, area);

@@ -84,7 +84,8 @@ final class GaugeSlips {
                 "diameter-as-radius", "area", "The diameter taken as radius", "π times the radius squared wants half the diameter.",
                 DIAMETER_AS_RADIUS, values);
         working.slip(
-                "radius-as-diameter", "area", "The radius taken as diameter", "π/4 goes with the whole diameter.", RADIUS_AS_DIAMETER, values);
+                "radius-as-diameter", "area", "The radius taken as diameter", "π/4 goes with the whole diameter.", RADIUS_AS_DIAMETER,
+                values);
     }
 
     private static void addFromArea(WorkingBuilder working, Values values) {
@@ -95,7 +96,8 @@ final class GaugeSlips {
                 "side-of-square", "diameter", "The root of the area taken for the diameter",
                 "That is the side of a square; a circle of the same area is wider.", SIDE_OF_SQUARE, values);
         working.slip(
-                "radius-for-diameter", "diameter", "The radius taken for the diameter", "The diameter is twice the radius.", RADIUS, values);
+                "radius-for-diameter", "diameter", "The radius taken for the diameter", "The diameter is twice the radius.", RADIUS,
+                values);
     }
 
     private static void addMetric(WorkingBuilder working, MetricSize metric, Values values) {
@@ -119,7 +121,8 @@ final class GaugeSlips {
                     "awg-as-sae", "area", "AWG taken as SAE gauge", "The same number has more copper in AWG.", SAE_FOR_AWG, values);
         }
         working.slip(
-                "share-of-sae", "sae-shortfall", "The share taken of the SAE area", "What is missing is missing from AWG: divide by its area.",
+                "share-of-sae", "sae-shortfall", "The share taken of the SAE area",
+                "What is missing is missing from AWG: divide by its area.",
                 SHARE_OF_SAE, values);
     }
 }

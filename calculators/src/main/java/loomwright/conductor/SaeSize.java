@@ -74,6 +74,7 @@ record SaeSize(boolean named, Row row, Quantity area) {
         Quantity circularMils = working.lookUp(
                 "Read the area of " + row.name().replace("AWG", "SAE") + " from the table", GaugeSymbols.SAE_AREA, row, "sae-area",
                 "SAE gauge follows no rule of diameters: its areas are listed.");
-        return working.convert("Turn it into square millimetres", circularMils, Units.SQUARE_MILLIMETRE, "To compare it with the other sizes.");
+        return working.convert("Turn it into square millimetres", circularMils, Units.SQUARE_MILLIMETRE,
+                "To compare it with the other sizes.");
     }
 }

@@ -13,7 +13,8 @@ import loomwright.worked.Refusal;
  * @param current the amperes at the device, or null
  */
 record Device(
-        Quantity power, Quantity voltage, Quantity current, Quantity efficiency, Quantity supply, Quantity lowest, Quantity highest, LoadKind kind) {
+        Quantity power, Quantity voltage, Quantity current, Quantity efficiency, Quantity supply, Quantity lowest, Quantity highest,
+        LoadKind kind) {
 
     /**
      * Reads the entries.
@@ -85,7 +86,8 @@ record Device(
         if (kind != LoadKind.CONSTANT_POWER && hasConverter()) {
             throw new Refusal(
                     "efficiency",
-                    "Efficiency of the converter is " + efficiency.text() + ": a load behind a converter holds its power. Choose that, or enter "
+                    "Efficiency of the converter is " + efficiency.text()
+                            + ": a load behind a converter holds its power. Choose that, or enter "
                             + Quantity.of(100, Units.PERCENT).text());
         }
     }

@@ -59,7 +59,8 @@ public final class DeviceCurrent implements Calculator {
     private static Quantity devicePower(WorkingBuilder working, Device device) {
         if (device.power() != null) {
             return working.convert(
-                    "Turn the power into watts", device.power(), Units.WATT, "Volts times amperes are watts, not thousandths or thousands.");
+                    "Turn the power into watts", device.power(), Units.WATT,
+                    "Volts times amperes are watts, not thousandths or thousands.");
         }
         Quantity current = working.convert(
                 "Turn the current at the device into amperes", device.current(), Units.AMPERE, "1000 mA make 1 A.");

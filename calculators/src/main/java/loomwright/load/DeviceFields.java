@@ -9,7 +9,8 @@ import loomwright.worked.QuantityField;
 /** What the calculator of a device's current asks and answers. */
 final class DeviceFields {
     static final QuantityField POWER = QuantityField.of(
-                    "power", "Power of the device", "The watts on its label, or the total of all ports. Leave empty if the label gives volts and amperes.",
+                    "power", "Power of the device",
+                    "The watts on its label, or the total of all ports. Leave empty if the label gives volts and amperes.",
                     0.01, 10_000, Units.WATT, Units.MILLIWATT, Units.KILOWATT)
             .optional();
 
@@ -18,12 +19,14 @@ final class DeviceFields {
             .optional();
 
     static final QuantityField DEVICE_CURRENT = QuantityField.of(
-                    "device-current", "Current at the device", "The amperes on the same line.", 0.001, 1000, Units.AMPERE, Units.MILLIAMPERE)
+                    "device-current", "Current at the device", "The amperes on the same line.", 0.001, 1000, Units.AMPERE,
+                    Units.MILLIAMPERE)
             .optional();
 
     static final QuantityField EFFICIENCY = QuantityField.of(
                     "efficiency", "Efficiency of the converter",
-                    "From its data sheet; for USB outlets in vehicles plan with 80 % to 90 %. Without a converter: 100 %.", 10, 100, Units.PERCENT)
+                    "From its data sheet; for USB outlets in vehicles plan with 80 % to 90 %. Without a converter: 100 %.", 10, 100,
+                    Units.PERCENT)
             .usually("100 %");
 
     static final QuantityField SUPPLY_VOLTAGE =

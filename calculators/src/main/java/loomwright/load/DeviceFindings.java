@@ -53,7 +53,8 @@ final class DeviceFindings {
             if (changesVoltage) {
                 working.finding(new Finding(
                         Verdict.CAUTION,
-                        planning + "This load is at " + device.voltage().text() + ", so there is a converter, and none passes on " + entered.text()
+                        planning + "This load is at " + device.voltage().text() + ", so there is a converter, and none passes on "
+                                + entered.text()
                                 + ".",
                         entered, high, PLANNING.source(), "Enter the efficiency of the converter."));
             }
@@ -64,7 +65,8 @@ final class DeviceFindings {
         } else {
             boolean within = entered.base() >= low.base() * (1 - 1e-9);
             working.finding(new Finding(
-                    Verdict.PASSED, planning + "You entered " + entered.text() + (within ? "." : ", which gives a larger current."), entered,
+                    Verdict.PASSED, planning + "You entered " + entered.text() + (within ? "." : ", which gives a larger current."),
+                    entered,
                     within ? high : low, PLANNING.source(), ""));
         }
     }

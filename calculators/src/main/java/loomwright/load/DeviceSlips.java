@@ -61,7 +61,8 @@ final class DeviceSlips {
             }
         }
         working.slip(
-                "milliamperes-as-amperes", "current", "Milliamperes written as amperes", "1000 mA make 1 A: write the unit beside the number.",
+                "milliamperes-as-amperes", "current", "Milliamperes written as amperes",
+                "1000 mA make 1 A: write the unit beside the number.",
                 THOUSAND_AMPERES, values);
         if (device.kind() == LoadKind.CONSTANT_POWER) {
             addDeviceSide(working, device, values);
@@ -90,7 +91,8 @@ final class DeviceSlips {
                 "efficiency-multiplied", "input-power", "Multiplied by the efficiency",
                 "More goes into a converter than comes out, so divide.", MULTIPLIED, values);
         working.slip(
-                "efficiency-left-out", "input-power", "The efficiency left out", "The heat of the converter comes from the battery as well.",
+                "efficiency-left-out", "input-power", "The efficiency left out",
+                "The heat of the converter comes from the battery as well.",
                 LEFT_OUT, values);
         addEfficiency(working, values, "current", CURRENT, SUPPLY_VOLTAGE);
         addEfficiency(working, values, "current-at-lowest", CURRENT_AT_LOWEST, LOWEST_VOLTAGE);
@@ -104,7 +106,8 @@ final class DeviceSlips {
                 "More goes into a converter than comes out, so divide.",
                 new Formula(current, DEVICE_POWER.times(EFFICIENCY).over(voltage)), values);
         working.slip(
-                "efficiency-left-out-" + output, output, "The efficiency left out", "The heat of the converter comes from the battery as well.",
+                "efficiency-left-out-" + output, output, "The efficiency left out",
+                "The heat of the converter comes from the battery as well.",
                 new Formula(current, DEVICE_POWER.over(voltage)), values);
     }
 
@@ -131,8 +134,10 @@ final class DeviceSlips {
         if (device.kind() == LoadKind.CONSTANT_POWER) {
             String name = "Worked out as if it were a heater";
             String words = "This load holds its power: it takes more amperes when the volts fall.";
-            working.slip("as-a-resistance-lowest", "current-at-lowest", name, words, proportional(CURRENT_AT_LOWEST, LOWEST_VOLTAGE), values);
-            working.slip("as-a-resistance-highest", "current-at-highest", name, words, proportional(CURRENT_AT_HIGHEST, HIGHEST_VOLTAGE), values);
+            working.slip("as-a-resistance-lowest", "current-at-lowest", name, words, proportional(CURRENT_AT_LOWEST, LOWEST_VOLTAGE),
+                    values);
+            working.slip("as-a-resistance-highest", "current-at-highest", name, words, proportional(CURRENT_AT_HIGHEST, HIGHEST_VOLTAGE),
+                    values);
         } else if (device.kind() == LoadKind.RESISTIVE) {
             String name = "Worked out as if it held its power";
             String words = "A fixed resistance draws fewer amperes when the volts fall.";

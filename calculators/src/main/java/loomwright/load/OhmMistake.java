@@ -17,7 +17,8 @@ import loomwright.quantity.Quantity;
 record OhmMistake(String pair, String kind, String name, String words, Formula formula) {
     static OhmMistake multiplied(String pair, Expression wrong, Symbol subject) {
         return of(
-                pair, "multiplied", "Multiplied instead of divided", "Look which way it goes: the " + subject.meaning() + " is a quotient here.",
+                pair, "multiplied", "Multiplied instead of divided", "Look which way it goes: the " + subject.meaning()
+                        + " is a quotient here.",
                 wrong, subject);
     }
 
@@ -31,7 +32,8 @@ record OhmMistake(String pair, String kind, String name, String words, Formula f
 
     static OhmMistake turnedOver(String pair, Expression wrong, Symbol subject) {
         return of(
-                pair, "turned-over", "The division turned over", "Which number is divided by which makes all the difference.", wrong, subject);
+                pair, "turned-over", "The division turned over", "Which number is divided by which makes all the difference.", wrong,
+                subject);
     }
 
     static OhmMistake squareForgotten(String pair, Expression wrong, Symbol subject, String words) {

@@ -15,14 +15,15 @@ import loomwright.worked.Entries;
  * @param values what the letters of {@link FuseSymbols} stand for
  */
 record FuseCase(
-        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, FuseType type, boolean continuous, Quantity ambient,
-        Row warmRow, Values values) {
+        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, FuseType type, boolean continuous,
+        Quantity ambient, Row warmRow, Values values) {
 
     static FuseCase of(Entries entries, Row row) {
         Quantity ambient = entries.quantity("ambient");
         return new FuseCase(
                 entries.quantity("size"), row, Insulation.of(entries.option("insulation-temperature")),
-                entries.choice("engine-space").equals("yes"), RuleSet.of(entries.option("rule-set")), FuseType.of(entries.option("fuse-type")),
+                entries.choice("engine-space").equals("yes"), RuleSet.of(entries.option("rule-set")),
+                FuseType.of(entries.option("fuse-type")),
                 entries.choice("continuous").equals("yes"), ambient, warmRow(ambient), Values.none());
     }
 

@@ -16,8 +16,8 @@ final class FuseFields {
             Insulation.T60, Insulation.T75, Insulation.T80, Insulation.T90, Insulation.T105, Insulation.T125, Insulation.T200);
 
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
-            "design-current", "Design current", "The most the load draws for longer than a moment. Starting currents are another matter.", 0.01,
-            600, Units.AMPERE, Units.MILLIAMPERE);
+            "design-current", "Design current", "The most the load draws for longer than a moment. Starting currents are another matter.",
+            0.001, 1000, Units.AMPERE, Units.MILLIAMPERE);
 
     static final ChoiceField CONTINUOUS = ChoiceField.of(
             "continuous",
@@ -28,7 +28,8 @@ final class FuseFields {
 
     static final QuantityField SIZE = QuantityField.of(
             "size", "Size of the thinnest conductor behind it",
-            "The thinnest piece decides. Enter SAE gauge by its area, in mm² or circular mils.", 0.05, 150, Units.SQUARE_MILLIMETRE, Units.AWG,
+            "The thinnest piece decides. Enter SAE gauge by its area, in mm² or circular mils.", 0.05, 150, Units.SQUARE_MILLIMETRE,
+            Units.AWG,
             Units.CIRCULAR_MIL);
 
     static final ChoiceField ENGINE_SPACE = ChoiceField.of(
@@ -39,7 +40,8 @@ final class FuseFields {
             new Option("yes", "yes"));
 
     static final QuantityField AMBIENT = QuantityField.of(
-                    "ambient", "Temperature round the fuse-link", "In a closed box in the sun it may be 40 °C and more.", -40, 125, Units.CELSIUS,
+                    "ambient", "Temperature round the fuse-link", "In a closed box in the sun it may be 40 °C and more.", -40, 125,
+                    Units.CELSIUS,
                     Units.FAHRENHEIT)
             .usually("20 °C");
 
@@ -53,7 +55,8 @@ final class FuseFields {
                     "Nothing is said of how fast it opens, of starting currents, or of where it has to sit.",
                     "Circuits below 50 V, direct current."),
             List.of(
-                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(), FuseType.field(), AMBIENT),
+                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(),
+                    FuseType.field(), AMBIENT),
             List.of(
                     new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
                     new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),

@@ -27,7 +27,8 @@ final class FuseFindings {
         Quantity highest = choice.values().of(HIGHEST);
         String limit = choice.rules() == RuleSet.US_33_CFR ? choice.rules().share().text() + " of what" : "what";
         working.finding(new Finding(
-                Verdict.PASSED, "The rating of " + chosen.text() + " is within " + highest.text() + ", " + limit + " the conductor may carry.",
+                Verdict.PASSED, "The rating of " + chosen.text() + " is within " + highest.text() + ", " + limit
+                        + " the conductor may carry.",
                 chosen, highest, limitSource(choice), ""));
         if (choice.rules() == RuleSet.US_33_CFR) {
             addOverload(working, choice, chosen);
@@ -73,7 +74,8 @@ final class FuseFindings {
             Quantity ampacity = choice.values().of(AMPACITY);
             working.finding(new Finding(
                     Verdict.STOP,
-                    "The conductor may carry " + ampacity.text() + ", but the load draws " + design.text() + ": no fuse-link puts that right.",
+                    "The conductor may carry " + ampacity.text() + ", but the load draws " + design.text()
+                            + ": no fuse-link puts that right.",
                     design, ampacity, choice.row().source(), "Take a thicker conductor."));
         } else if (!choice.limits().leaveRoom()) {
             working.finding(new Finding(
@@ -106,7 +108,8 @@ final class FuseFindings {
         Quantity ampacity = choice.values().of(AMPACITY);
         if (choice.conductorCarriesLoad()) {
             working.finding(new Finding(
-                    Verdict.PASSED, "The design current of " + design.text() + " is within the " + ampacity.text() + " of the conductor.", design,
+                    Verdict.PASSED, "The design current of " + design.text() + " is within the " + ampacity.text() + " of the conductor.",
+                    design,
                     ampacity, choice.row().source(), ""));
         }
         PlaceFindings.add(working, choice);
@@ -121,7 +124,8 @@ final class FuseFindings {
         working.finding(new Finding(
                 Verdict.CAUTION,
                 "A " + type.words() + " can break " + capacity.text() + " at " + breaking.quantity("voltage").text()
-                        + " by its data sheet. A 12 V lead-acid battery of 100 Ah may drive " + battery.quantity("value", Units.AMPERE).text()
+                        + " by its data sheet. A 12 V lead-acid battery of 100 Ah may drive "
+                        + battery.quantity("value", Units.AMPERE).text()
                         + " to " + most.text() + " into a short circuit.",
                 capacity, most, battery.source(),
                 "Close to a battery, put a main fuse with a greater breaking capacity before it. Ask the battery's maker for its short-circuit current."));

@@ -44,7 +44,8 @@ final class FuseSlips {
                     "loading-turned-over", "loading-percent", "The division turned over", "The share is the load divided by the rating.",
                     LOADING_TURNED_OVER, choice.values());
             working.slip(
-                    "loading-of-conductor", "loading-percent", "The share taken of the ampacity", "This share is that of the fuse-link's rating.",
+                    "loading-of-conductor", "loading-percent", "The share taken of the ampacity",
+                    "This share is that of the fuse-link's rating.",
                     LOADING_OF_CONDUCTOR, choice.values());
         }
     }
@@ -56,16 +57,19 @@ final class FuseSlips {
         int column = FuseFields.COLUMNS.indexOf(choice.insulation());
         if (column < FuseFields.COLUMNS.size() - 1) {
             Quantity hotter = choice.row().quantity(FuseFields.COLUMNS.get(column + 1).column());
-            working.slip("hotter-column", "ampacity", "Read in the next column to the right", words, formula, values.with(TABLE_CURRENT, hotter));
+            working.slip("hotter-column", "ampacity", "Read in the next column to the right", words, formula,
+                    values.with(TABLE_CURRENT, hotter));
         }
         if (column > 0) {
             Quantity colder = choice.row().quantity(FuseFields.COLUMNS.get(column - 1).column());
-            working.slip("colder-column", "ampacity", "Read in the next column to the left", words, formula, values.with(TABLE_CURRENT, colder));
+            working.slip("colder-column", "ampacity", "Read in the next column to the left", words, formula,
+                    values.with(TABLE_CURRENT, colder));
         }
         Row thicker = TableFive.thicker(choice.row());
         if (thicker != null) {
             working.slip(
-                    "thicker-row", "ampacity", "Read in the row of the next thicker size", "That row has more copper than this conductor.", formula,
+                    "thicker-row", "ampacity", "Read in the row of the next thicker size",
+                    "That row has more copper than this conductor.", formula,
                     values.with(TABLE_CURRENT, thicker.quantity(choice.insulation().column())));
         }
         if (choice.engineSpace()) {
@@ -83,7 +87,8 @@ final class FuseSlips {
         if (choice.rules() == RuleSet.US_33_CFR) {
             working.slip(
                     "ampacity-for-limit", "highest-rating", "The ampacity taken for the limit of the rule",
-                    "This rule set allows 150 % of it. To stay at the ampacity is prudent, but it is not what the rule says.", RULE_LEFT_OUT,
+                    "This rule set allows 150 % of it. To stay at the ampacity is prudent, but it is not what the rule says.",
+                    RULE_LEFT_OUT,
                     values);
         } else {
             working.slip(
@@ -91,7 +96,8 @@ final class FuseSlips {
                     "Here the fuse-link is to stay at what the conductor may carry.", HALF_AS_MUCH_AGAIN, values);
         }
         working.slip(
-                "limit-of-the-load", "highest-rating", "The rule applied to the load", "The conductor sets the highest rating, not the load.",
+                "limit-of-the-load", "highest-rating", "The rule applied to the load",
+                "The conductor sets the highest rating, not the load.",
                 RULE_ON_LOAD, values);
         if (choice.engineSpace()) {
             working.slip(
@@ -136,7 +142,8 @@ final class FuseSlips {
         } else {
             rating(
                     working, "above-the-conductor", type.smallestFrom(choice.values().of(LEAST)),
-                    "Chosen for the device, above what the conductor allows", "An overload would overheat the conductor before this fuse-link opens.");
+                    "Chosen for the device, above what the conductor allows",
+                    "An overload would overheat the conductor before this fuse-link opens.");
         }
     }
 

@@ -27,7 +27,8 @@ final class FuseSteps {
     static Values ampacity(WorkingBuilder working, FuseCase choice) {
         Quantity inTable = working.lookUp(
                 "Read the current of " + choice.row().name() + " with " + choice.insulation().rating().text() + " insulation from Table 5",
-                choice.engineSpace() ? TABLE_CURRENT : AMPACITY, choice.row(), choice.insulation().column(), "More copper and tougher insulation let a conductor run with more current.");
+                choice.engineSpace() ? TABLE_CURRENT : AMPACITY, choice.row(), choice.insulation().column(),
+                "More copper and tougher insulation let a conductor run with more current.");
         Values values = Values.of(TABLE_CURRENT, inTable).with(AMPACITY, inTable);
         if (!choice.engineSpace()) {
             return values;
@@ -80,7 +81,8 @@ final class FuseSteps {
                                 + ", so the next hotter one is taken; nothing is read between the rows.");
         Values more = values.with(WARM_CURRENT, current).with(SHEET_RATING, row.quantity("rating"));
         Quantity share = working.compute(
-                "See what share of the rating is left", FuseFormulas.WARM, more, Units.PERCENT, "The same share is taken for other ratings.",
+                "See what share of the rating is left", FuseFormulas.WARM, more, Units.PERCENT,
+                "The same share is taken for other ratings.",
                 row.source());
         return more.with(WARM_SHARE, share);
     }

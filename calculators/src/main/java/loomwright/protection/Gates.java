@@ -100,7 +100,13 @@ final class Gates {
 
     /** The gates from memory. */
     List<Gate> fromMemory() {
-        return gates.stream().filter(Gate::isFromMemory).toList();
+        List<Gate> weak = new ArrayList<>();
+        for (Gate gate : gates) {
+            if (gate.isFromMemory()) {
+                weak.add(gate);
+            }
+        }
+        return weak;
     }
 
     private Gate nearest(Quantity share, boolean upward, boolean weak) {

@@ -30,7 +30,8 @@ final class PlaceFindings {
             Quantity less = Quantity.ofBase(1 - row.base() / choice.size().base(), Units.PERCENT);
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "Table 5 has no row for " + choice.size().text() + ". That of " + choice.row().name() + " stands in, with " + less.text(3)
+                    "Table 5 has no row for " + choice.size().text() + ". That of " + choice.row().name() + " stands in, with "
+                            + less.text(3)
                             + " less copper.",
                     choice.size().in(Units.SQUARE_MILLIMETRE), row, choice.row().source(),
                     "If the maker of the cable gives a lower current than this, that figure rules."));
@@ -43,7 +44,8 @@ final class PlaceFindings {
         if (choice.rules() == RuleSet.US_33_CFR && choice.size().base() < smallest.base() * (1 - 1e-6)) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "This rule set asks for " + smallest.text() + " at least when a conductor is installed by itself; " + choice.size().text()
+                    "This rule set asks for " + smallest.text() + " at least when a conductor is installed by itself; " + choice.size()
+                            .text()
                             + " is allowed inside a sheath only.",
                     choice.size().in(Units.SQUARE_MILLIMETRE), smallest.in(Units.SQUARE_MILLIMETRE), rule.source(),
                     "Take " + smallest.text() + ", or a cable with a sheath."));
@@ -57,7 +59,8 @@ final class PlaceFindings {
             working.finding(new Finding(
                     Verdict.CAUTION,
                     "The re-rating is printed for a large blade fuse-link of " + row.quantity("rating").text()
-                            + " only. It is taken here for other ratings and kinds, and " + row.name() + " for " + choice.ambient().text() + ".",
+                            + " only. It is taken here for other ratings and kinds, and " + row.name() + " for " + choice.ambient().text()
+                            + ".",
                     choice.ambient().in(Units.CELSIUS), row.quantity("ambient"), row.source(),
                     "Look for the re-rating in the data sheet of your own fuse-link."));
         }

@@ -38,7 +38,8 @@ final class TableFive {
             Row thinnest = PublishedTables.no33Cfr183425Table5().rows().get(0);
             throw new Refusal(
                     "size",
-                    "Size of conductor is " + size.text() + ", with too little copper for Table 5, which begins at " + thinnest.name() + " ("
+                    "Size of conductor is " + size.text() + ", with too little copper for Table 5, which begins at " + thinnest.name()
+                            + " ("
                             + squareMillimetres(thinnest).text(3) + "): take a thicker conductor, or the ampacity from its maker's data");
         }
         working.choose(
@@ -75,7 +76,8 @@ final class TableFive {
         Row row = thicker(taken);
         while (row != null && row.quantity("size").base() <= size.base()) {
             candidates.add(new Candidate(
-                    row.name(), false, squareMillimetres(row).text(3) + ": too close, for a metric size may have a little less copper than its name"));
+                    row.name(), false, squareMillimetres(row).text(3)
+                            + ": too close, for a metric size may have a little less copper than its name"));
             row = thicker(row);
         }
         if (row != null) {

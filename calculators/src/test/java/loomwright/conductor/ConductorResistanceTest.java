@@ -25,7 +25,8 @@ class ConductorResistanceTest {
 
     @Test
     void namesTheRowItRead() {
-        TableStep step = (TableStep) Trial.of("conductor-resistance", "conductor=solid-copper", "size=2/0 AWG", "length=1 m").working().steps().get(0);
+        TableStep step = (TableStep) Trial.of("conductor-resistance", "conductor=solid-copper", "size=2/0 AWG", "length=1 m").working()
+                .steps().get(0);
         assertEquals("2/0\u00a0AWG", step.row().name());
         assertEquals("nbs-handbook-100", step.row().source().document().key());
     }
@@ -59,10 +60,12 @@ class ConductorResistanceTest {
     void worksFromTheAreaWhereThereIsNoTable() {
         // 1 ÷ (58 × 2.5) = 6.8966 mΩ/m; 12 AWG has 3.3088 mm²: 1 ÷ (58 × 3.3088) = 5.2108 mΩ/m
         assertEquals(
-                6.8966, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=2.5 mm2", "length=1 m").value("resistance-per-metre"),
+                6.8966, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=2.5 mm2", "length=1 m")
+                        .value("resistance-per-metre"),
                 0.0001);
         assertEquals(
-                5.2108, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=12 AWG", "length=1 m").value("resistance-per-metre"),
+                5.2108, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=12 AWG", "length=1 m")
+                        .value("resistance-per-metre"),
                 0.0001);
     }
 
@@ -70,7 +73,8 @@ class ConductorResistanceTest {
     void readsSaeGaugeByItsOwnArea() {
         // 12 SAE: 2.96 mm²; 1 ÷ (58 × 2.96) = 5.8248 mΩ/m
         assertEquals(
-                5.8248, Trial.of("conductor-resistance", "conductor=sae-by-area", "size=12 AWG", "length=1 m").value("resistance-per-metre"),
+                5.8248, Trial.of("conductor-resistance", "conductor=sae-by-area", "size=12 AWG", "length=1 m")
+                        .value("resistance-per-metre"),
                 0.0001);
     }
 
@@ -105,7 +109,8 @@ class ConductorResistanceTest {
     @Test
     void warnsOfARowFromMemory() {
         assertEquals(
-                Verdict.CAUTION, Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=25 mm2", "length=1 m").finding("from memory").verdict());
+                Verdict.CAUTION, Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=25 mm2", "length=1 m")
+                        .finding("from memory").verdict());
         assertFalse(Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=16 mm2", "length=1 m").hasFinding("from memory"));
         assertFalse(Trial.of("conductor-resistance", "conductor=iec-60228-class-5", "size=25 mm2", "length=1 m").hasFinding("from memory"));
     }

@@ -34,7 +34,8 @@ class VoltageDropPublishedTest {
     @Test
     void doesNotAgreeWithTheMisprintOfTable118() {
         Trial trial = Trial.of(
-                "voltage-drop", "current=20 A", "route-length=19.5 ft", ALL, "method=given-resistance", "resistance-per-length=0.00126 Ω/ft",
+                "voltage-drop", "current=20 A", "route-length=19.5 ft", ALL, "method=given-resistance",
+                "resistance-per-length=0.00126 Ω/ft",
                 "supply-voltage=28 V");
         assertTrue(trial.away("drop", "0.366 V") > 0.12);
         assertEquals("DIFFERS", trial.slipBehind("drop", "0.366 V"));
@@ -95,7 +96,8 @@ class VoltageDropPublishedTest {
 
     private static Trial bilgePump(String conductor, String size) {
         return Trial.of(
-                "voltage-drop", "current=10 A", "route-length=21 ft", ALL, "method=circular-mil-10.75", "conductor=" + conductor, "size=" + size);
+                "voltage-drop", "current=10 A", "route-length=21 ft", ALL, "method=circular-mil-10.75", "conductor=" + conductor, "size="
+                        + size);
     }
 
     /** No. 16, 100 ft there and 100 ft back, 4 A, NEC chapter 9 table 8 at 75 °C: the page prints 4.0 V. */

@@ -61,7 +61,8 @@ class VoltageDropTest {
         assertEquals(
                 0.9828,
                 Trial.of(
-                                "voltage-drop", "current=20 A", "route-length=39 ft", "length-counts=out-and-back", "method=given-resistance",
+                                "voltage-drop", "current=20 A", "route-length=39 ft", "length-counts=out-and-back",
+                                "method=given-resistance",
                                 "resistance-per-length=0.00126 Ω/ft")
                         .value("drop"),
                 EXACT);

@@ -34,7 +34,8 @@ class FuseChoiceLawsTest {
             @ForAll @IntRange(min = -40, max = 125) int ambient) {
         Trial trial = Trial.of(
                 "fuse-choice", "design-current=" + text(amperes) + " A", "size=" + text(area) + " mm2",
-                "insulation-temperature=" + FuseFields.COLUMNS.get(column).column(), "rule-set=" + (rules == RuleSet.US_33_CFR ? "33-cfr-183" : "conductor-ampacity"),
+                "insulation-temperature=" + FuseFields.COLUMNS.get(column).column(), "rule-set="
+                        + (rules == RuleSet.US_33_CFR ? "33-cfr-183" : "conductor-ampacity"),
                 "continuous=" + (continuous ? "yes" : "no"), "engine-space=" + (engineSpace ? "yes" : "no"),
                 "fuse-type=" + (large ? "large-blade" : "blade"), "ambient=" + ambient + " °C");
         boolean stops = trial.working().findings().stream().map(Finding::verdict).anyMatch(Verdict.STOP::equals);
@@ -60,7 +61,8 @@ class FuseChoiceLawsTest {
         for (Row metric : PublishedTables.iec60228().rows()) {
             Quantity size = metric.quantity("size");
             if (size.value() >= 1) {
-                ChoiceStep step = (ChoiceStep) Trial.of("fuse-choice", "design-current=0.1 A", "size=" + size.text()).working().steps().get(0);
+                ChoiceStep step = (ChoiceStep) Trial.of("fuse-choice", "design-current=0.1 A", "size=" + size.text()).working().steps()
+                        .get(0);
                 // NEC chapter 9 table 8 is for 75 °C; 254.5 ÷ 309.5 brings it to 20 °C
                 Row row = PublishedTables.necCh9Table8().find("size", step.result());
                 double at20 = row.quantity("resistance").in(Units.MILLIOHM_PER_METRE).value() * 254.5 / 309.5;

@@ -71,51 +71,19 @@ class FuseChoiceTest {
                 .anyMatch(step -> step.why().contains("no row for")));
     }
 
-    @ParameterizedTest(name = "{0} is taken for {1}")
-    @CsvSource({
-        // areas: 18 0.823, 16 1.31, 14 2.08, 12 3.31, 10 5.26, 8 8.37, 6 13.3, 4 21.2, 3 26.7, 2 33.6, 1 42.4, 1/0 53.5, 3/0 85.0, 4/0 107
-        "1 mm2, 18 AWG", "1.5 mm2, 16 AWG", "2 mm2, 16 AWG", "2.5 mm2, 14 AWG", "4 mm2, 12 AWG", "6 mm2, 10 AWG", "10 mm2, 8 AWG",
-        "16 mm2, 6 AWG", "25 mm2, 4 AWG", "35 mm2, 3 AWG", "50 mm2, 1 AWG", "70 mm2, 1/0 AWG", "95 mm2, 3/0 AWG", "120 mm2, 4/0 AWG",
-        "13 AWG, 14 AWG", "5 AWG, 6 AWG", "5833 circular mil, 14 AWG", "6530 circular mil, 12 AWG"
-    })
-    void letsOnlyAThinnerRowStandIn(String size, String row) {
-        ChoiceStep step = (ChoiceStep) trial("design-current=1 A", "size=" + size).working().steps().get(0);
-        assertEquals(row, step.result().text().replace('\u00a0', ' '));
-        assertEquals(
-                Trial.of("fuse-choice", "design-current=1 A", "size=" + row, "insulation-temperature=t105").value("ampacity"),
-                trial("design-current=1 A", "size=" + size).value("ampacity"), 0);
-    }
-
-    @Test
-    void showsWhyARowWasLeft() {
-        ChoiceStep step = (ChoiceStep) trial("design-current=1 A", "size=35 mm2").working().steps().get(0);
-        assertEquals("2\u00a0AWG", step.candidates().get(1).name());
-        assertTrue(step.candidates().get(1).reason().contains("too close"), step.candidates().get(1).reason());
-        assertTrue(step.candidates().get(2).reason().contains("more copper than 35"), step.candidates().get(2).reason());
-        Finding finding = trial("design-current=1 A", "size=35 mm2").finding("stands in");
-        // 26.67 ÷ 35 = 0.762
-        assertTrue(finding.words().contains("That of 3\u00a0AWG stands in, with 23.8\u00a0% less copper"), finding.words());
-    }
-
-    @Test
-    void refusesLessCopperThanTheTableHas() {
-        assertEquals(
-                "size: Size of conductor is 0.75 mm², with too little copper for Table 5, which begins at 18 AWG (0.823 mm²): "
-                        + "take a thicker conductor, or the ampacity from its maker's data",
-                trial("design-current=1 A", "size=0.75 mm2").refusal().replace('\u00a0', ' '));
-        assertTrue(trial("design-current=1 A", "size=19 AWG").refusal().startsWith("size: "));
-    }
-
     @Test
     void refusesNothingElseWithinItsLimits() {
-        assertTrue(trial("design-current=600 A", "size=18 AWG", "ambient=126 °C").refusal().startsWith("ambient: Temperature round the fuse-link"));
+        assertTrue(trial("design-current=600 A", "size=18 AWG",
+                "ambient=126 °C").refusal().startsWith("ambient: Temperature round the fuse-link"));
     }
 
     @Test
     void listsEveryRatingWithItsReason() {
         ChoiceStep step = ratings(trial("design-current=10 A", "size=14 AWG"));
         List<String> reasons = new ArrayList<>();
-        step.candidates().forEach(candidate -> reasons.add(candidate.name().replace('\u00a0', ' ') + " " + candidate.reason().replace('\u00a0', ' ')));
+        step.candidates()
+                .forEach(candidate -> reasons.add(candidate.name().replace('\u00a0', ' ') + " "
+                        + candidate.reason().replace('\u00a0', ' ')));
         assertEquals(
                 List.of(
                         "1 A below the 12.5 A that the load asks for", "2 A below the 12.5 A that the load asks for",
@@ -166,64 +134,6 @@ class FuseChoiceTest {
         assertFalse(trial.answers("chosen-rating"));
     }
 
-    @Test
-    void warnsOfARatingAboveTheAmpacity() {
-        // 18 AWG, 105 °C: 20 A, at most 30 A; 17 A ÷ 0.8 = 21.25 A: the rating is 25 A
-        Trial trial = trial("design-current=17 A", "size=18 AWG", "rule-set=33-cfr-183");
-        assertEquals(25, trial.value("chosen-rating"), 1e-12);
-        assertEquals(Verdict.CAUTION, trial.finding("a small overload may last").verdict());
-        assertEquals(Verdict.PASSED, trial.finding("within 30\u00a0A, 150\u00a0% of what the conductor may carry").verdict());
-        assertEquals(Verdict.PASSED, trial("design-current=2 A", "size=16 AWG", "rule-set=33-cfr-183").finding("is also within").verdict());
-    }
-
-    @Test
-    void holdsTheLoadingAgainstTheBorrowedRule() {
-        Finding finding = trial("design-current=2 A", "size=16 AWG").finding("66.7\u00a0% of the rating");
-        assertEquals(Verdict.PASSED, finding.verdict());
-        assertTrue(finding.words().contains("a rule for mains that 12 V work has borrowed"), finding.words());
-        assertTrue(finding.source().locus().startsWith("210.20(A)"), finding.source().locus());
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "continuous=no").hasFinding("of the rating, within"));
-    }
-
-    @Test
-    void saysThatTheReRatingIsOfOnePartOnly() {
-        Finding finding = trial("design-current=2 A", "size=16 AWG", "ambient=30 °C").finding("re-rating is printed for");
-        assertEquals(Verdict.CAUTION, finding.verdict());
-        assertTrue(finding.words().endsWith("and 65\u00a0°C for 30\u00a0°C."), finding.words());
-        assertFalse(trial("design-current=2 A", "size=16 AWG").hasFinding("re-rating"));
-    }
-
-    @Test
-    void warnsOfAPlaceWarmerThanTheTable() {
-        assertTrue(trial("design-current=2 A", "size=16 AWG", "ambient=31 °C").hasFinding("The ampacity holds for 30\u00a0°C"));
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "ambient=30 °C").hasFinding("The ampacity holds for"));
-        assertTrue(trial("design-current=2 A", "size=16 AWG", "ambient=51 °C", "engine-space=yes").hasFinding("The ampacity holds for 50\u00a0°C"));
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "ambient=50 °C", "engine-space=yes").hasFinding("The ampacity holds for"));
-    }
-
-    @Test
-    void warnsOfTheBreakingCapacityNearABattery() {
-        for (String type : List.of("blade", "large-blade")) {
-            Finding finding = trial("design-current=2 A", "size=8 AWG", "fuse-type=" + type).finding("can break 1000\u00a0A at 32\u00a0V");
-            assertEquals(Verdict.CAUTION, finding.verdict());
-            assertTrue(finding.words().contains("1000\u00a0A to 2000\u00a0A"), finding.words());
-        }
-    }
-
-    @Test
-    void warnsOfAConductorTooSmallForTheRuleSet() {
-        assertEquals(
-                Verdict.CAUTION, trial("design-current=2 A", "size=18 AWG", "rule-set=33-cfr-183").finding("asks for 16\u00a0AWG").verdict());
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "rule-set=33-cfr-183").hasFinding("asks for 16"));
-        assertFalse(trial("design-current=2 A", "size=18 AWG").hasFinding("asks for 16"));
-    }
-
-    @Test
-    void saysWhenARatingIsFromMemory() {
-        assertEquals(Verdict.CAUTION, trial("design-current=3.2 A", "size=16 AWG").finding("4\u00a0A is made is from memory").verdict());
-        assertFalse(trial("design-current=4 A", "size=16 AWG").hasFinding("is made is from memory"));
-    }
-
     @ParameterizedTest(name = "{0} {1}: {3} for {2} is {4}")
     @CsvSource({
         // 12 AWG: 105 °C 45 A, 125 °C 50 A, 90 °C 40 A; 10 AWG 60 A
@@ -262,13 +172,15 @@ class FuseChoiceTest {
     }
 
     @ParameterizedTest(name = "{0} is carried as {1}")
-    @CsvSource({"2.5 mm2, iso-6722-1", "16 AWG, nec-stranded", "13 AWG, copper-by-area", "5833 circular mil, copper-by-area", "95.5 mm2, copper-by-area"})
+    @CsvSource({"2.5 mm2, iso-6722-1", "16 AWG, nec-stranded", "13 AWG, copper-by-area", "5833 circular mil, copper-by-area",
+            "95.5 mm2, copper-by-area"})
     void carriesCurrentAndConductorOn(String size, String kind) {
         var carried = trial("design-current=500 mA", "size=" + size).working().nextQuestions().get(0).carried();
         assertEquals(kind, carried.get("conductor"));
         assertEquals("0.5\u00a0A", carried.get("current"));
         assertTrue(Trial.of(
-                        "voltage-drop", "current=1 A", "route-length=1 m", "conductor=" + kind, "size=" + carried.get("size")).value("drop") > 0);
+                        "voltage-drop", "current=1 A", "route-length=1 m", "conductor=" + kind, "size="
+                                + carried.get("size")).value("drop") > 0);
     }
 
     private static Trial trial(String... entries) {

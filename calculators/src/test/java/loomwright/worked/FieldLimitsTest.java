@@ -26,7 +26,8 @@ class FieldLimitsTest {
     void holdsEachKindToItsOwnLimits() {
         assertEquals("Size must be between 0.5\u00a0mm² and 120\u00a0mm², but is 121\u00a0mm²", fault("121 mm2"));
         assertEquals("Size must be between 0.1\u00a0mm and 14\u00a0mm, but is 15\u00a0mm", fault("15 mm"));
-        assertEquals("Size must be between 0.1\u00a0mm and 14\u00a0mm (0.00394\u00a0in and 0.551\u00a0in), but is 1\u00a0in", fault("1 in"));
+        assertEquals("Size must be between 0.1\u00a0mm and 14\u00a0mm (0.00394\u00a0in and 0.551\u00a0in), but is 1\u00a0in",
+                fault("1 in"));
     }
 
     @Test
@@ -34,7 +35,8 @@ class FieldLimitsTest {
         assertEquals(
                 "Size cannot be in A. Enter a number between 0.5\u00a0mm² and 120\u00a0mm², or between 0.1\u00a0mm and 14\u00a0mm",
                 fault("3 A"));
-        assertEquals("Size is empty: enter a number between 0.5\u00a0mm² and 120\u00a0mm², or between 0.1\u00a0mm and 14\u00a0mm", fault(""));
+        assertEquals("Size is empty: enter a number between 0.5\u00a0mm² and 120\u00a0mm², or between 0.1\u00a0mm and 14\u00a0mm",
+                fault(""));
     }
 
     @Test

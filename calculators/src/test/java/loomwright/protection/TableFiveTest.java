@@ -1,0 +1,57 @@
+package loomwright.protection;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.worked.ChoiceStep;
+import loomwright.worked.Finding;
+import loomwright.worked.Trial;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which row of Table 5 may stand for a size it does not list. */
+class TableFiveTest {
+    @ParameterizedTest(name = "{0} is taken for {1}")
+    @CsvSource({
+        // areas: 18 0.823, 16 1.31, 14 2.08, 12 3.31, 10 5.26, 8 8.37, 6 13.3, 4 21.2, 3 26.7, 2 33.6, 1 42.4, 1/0 53.5, 3/0 85.0, 4/0 107
+        "1 mm2, 18 AWG", "1.5 mm2, 16 AWG", "2 mm2, 16 AWG", "2.5 mm2, 14 AWG", "4 mm2, 12 AWG", "6 mm2, 10 AWG", "10 mm2, 8 AWG",
+        "16 mm2, 6 AWG", "25 mm2, 4 AWG", "35 mm2, 3 AWG", "50 mm2, 1 AWG", "70 mm2, 1/0 AWG", "95 mm2, 3/0 AWG", "120 mm2, 4/0 AWG",
+        "13 AWG, 14 AWG", "5 AWG, 6 AWG", "5833 circular mil, 14 AWG", "6530 circular mil, 12 AWG"
+    })
+    void letsOnlyAThinnerRowStandIn(String size, String row) {
+        ChoiceStep step = (ChoiceStep) trial("design-current=1 A", "size=" + size).working().steps().get(0);
+        assertEquals(row, step.result().text().replace('\u00a0', ' '));
+        assertEquals(
+                Trial.of("fuse-choice", "design-current=1 A", "size=" + row, "insulation-temperature=t105").value("ampacity"),
+                trial("design-current=1 A", "size=" + size).value("ampacity"), 0);
+    }
+
+    @Test
+    void showsWhyARowWasLeft() {
+        ChoiceStep step = (ChoiceStep) trial("design-current=1 A", "size=35 mm2").working().steps().get(0);
+        assertEquals("2\u00a0AWG", step.candidates().get(1).name());
+        assertTrue(step.candidates().get(1).reason().contains("too close"), step.candidates().get(1).reason());
+        assertTrue(step.candidates().get(2).reason().contains("more copper than 35"), step.candidates().get(2).reason());
+        Finding finding = trial("design-current=1 A", "size=35 mm2").finding("stands in");
+        // 26.67 ÷ 35 = 0.762
+        assertTrue(finding.words().contains("That of 3\u00a0AWG stands in, with 23.8\u00a0% less copper"), finding.words());
+    }
+
+    @Test
+    void refusesLessCopperThanTheTableHas() {
+        assertEquals(
+                "size: Size of conductor is 0.75 mm², with too little copper for Table 5, which begins at 18 AWG (0.823 mm²): "
+                        + "take a thicker conductor, or the ampacity from its maker's data",
+                trial("design-current=1 A", "size=0.75 mm2").refusal().replace('\u00a0', ' '));
+        assertTrue(trial("design-current=1 A", "size=19 AWG").refusal().startsWith("size: "));
+    }
+
+    private static Trial trial(String... entries) {
+        List<String> all = new ArrayList<>(List.of("insulation-temperature=t105"));
+        all.addAll(List.of(entries));
+        return Trial.of("fuse-choice", all.toArray(new String[0]));
+    }
+}
