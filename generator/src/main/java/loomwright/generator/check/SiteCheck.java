@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problem;
@@ -24,7 +25,7 @@ public final class SiteCheck {
     private final Set<String> missing = new HashSet<>();
     private final List<Waiting> waiting = new ArrayList<>();
 
-    private final List<CompletableFuture<Checked>> underCheck = new ArrayList<>();
+    private final List<ForkJoinTask<Checked>> underCheck = new ArrayList<>();
 
     /** A page that was checked on its own. */
     private record Checked(BuiltPage page, Set<String> links) {}
@@ -50,7 +51,7 @@ public final class SiteCheck {
     /** Checks a page. The work is done beside the writing of the next pages, and a bounded number of pages waits for it. */
     public void page(String address, String html, Places places) {
         BuiltPage page = new BuiltPage(address, html, places);
-        underCheck.add(CompletableFuture.supplyAsync(() -> {
+        underCheck.add(ForkJoinPool.commonPool().submit(() -> {
             PageCheck check = new PageCheck(page, problems);
             check.check(html);
             return new Checked(page, new TreeSet<>(check.links()));
@@ -61,7 +62,7 @@ public final class SiteCheck {
     }
 
     private void gather() {
-        for (CompletableFuture<Checked> future : underCheck) {
+        for (ForkJoinTask<Checked> future : underCheck) {
             Checked checked = future.join();
             idsByPage.put(checked.page().address(), checked.page().ids());
             for (String href : checked.links()) {

@@ -10,6 +10,7 @@ import loomwright.generator.problem.Nearest;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.markup.SourceMarkup;
+import loomwright.source.Standing;
 import loomwright.table.Column;
 import loomwright.table.Row;
 import loomwright.table.Table;
@@ -116,8 +117,9 @@ final class TableMarkup {
             Column column = columns.get(i);
             String number = column.unit() == null ? ">" : " class=\"number\">";
             out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(row.text(column.key())));
-            if (i == 0 && row.source().standing() != table.source().standing()) {
-                out.append(" <span class=\"standing\">").append(row.source().standing().words()).append("</span>");
+            Standing own = i == 0 ? Standing.named(row.text("standing")) : null;
+            if (own != null && own != table.source().standing()) {
+                out.append(" <span class=\"standing\">").append(own.words()).append("</span>");
             }
             out.append(i == 0 ? "</th>" : "</td>");
         }
