@@ -5,6 +5,7 @@ import java.util.List;
 import loomwright.conductor.Ampacity;
 import loomwright.conductor.ConductorResistance;
 import loomwright.conductor.GaugeConvert;
+import loomwright.conductor.SizeForRun;
 import loomwright.conductor.VoltageDrop;
 import loomwright.joint.JointHeat;
 import loomwright.joint.PullForce;
@@ -86,7 +87,8 @@ public final class Catalogue {
                 "runs",
                 List.of(
                         new VoltageDrop(),
-                        new Ampacity()));
+                        new Ampacity(),
+                        new SizeForRun()));
     }
 
     /** Fuse-links and breakers. */

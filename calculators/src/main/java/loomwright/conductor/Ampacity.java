@@ -30,7 +30,7 @@ public final class Ampacity implements Calculator {
     @Override
     public void work(Entries entries, WorkingBuilder working) {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
-        Surroundings around = Surroundings.of(entries);
+        Surroundings around = Surroundings.of(entries, entries.quantity("system-voltage"));
         AmpacityCoverage.check(rules, around);
         Row row = rules.listed(entries.quantity("size"));
         RatedCurrent rated = rules.at(row, around);

@@ -31,9 +31,14 @@ enum ConductorKind {
 
     /** The field that asks for the kind. */
     static ChoiceField field() {
-        Option[] options = new Option[values().length];
-        for (ConductorKind kind : values()) {
-            options[kind.ordinal()] = kind.option;
+        return field(values());
+    }
+
+    /** The field that asks for one of some kinds. */
+    static ChoiceField field(ConductorKind... kinds) {
+        Option[] options = new Option[kinds.length];
+        for (int i = 0; i < kinds.length; i++) {
+            options[i] = kinds[i].option;
         }
         return ChoiceField.of(
                 "conductor",

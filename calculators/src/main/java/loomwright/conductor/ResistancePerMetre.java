@@ -47,6 +47,18 @@ final class ResistancePerMetre {
         return warmed(working, atTableTemperature(working, kind, size), kind.tableTemperature(), temperature);
     }
 
+    /** The resistance of one metre of a row, without a step. */
+    static Quantity of(ConductorKind kind, Row row, Quantity temperature) {
+        Quantity figure = row.quantity(kind.column());
+        if (kind.givesArea()) {
+            figure = BY_AREA.value(Values.of(Symbols.AREA, figure), Units.MILLIOHM_PER_METRE);
+        }
+        Values values = Values.of(Symbols.PER_METRE_TABLE, figure)
+                .with(Symbols.TEMPERATURE, temperature)
+                .with(Symbols.TABLE_TEMPERATURE, kind.tableTemperature());
+        return AT_TEMPERATURE.value(values, Units.MILLIOHM_PER_METRE);
+    }
+
     /** The figure of the table itself, or the one worked out from the area at 20 °C. */
     static Quantity atTableTemperature(WorkingBuilder working, ConductorKind kind, Quantity size) {
         if (kind.table() == null) {

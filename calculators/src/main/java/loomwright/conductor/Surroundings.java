@@ -14,13 +14,13 @@ import loomwright.worked.Entries;
  * @param voltage the nominal voltage of the circuit
  */
 record Surroundings(Insulation insulation, boolean engineSpace, Quantity ambient, int together, Quantity voltage) {
-    static Surroundings of(Entries entries) {
+    static Surroundings of(Entries entries, Quantity voltage) {
         return new Surroundings(
                 Insulation.of(entries.option("insulation-temperature")),
                 entries.choice("engine-space").equals("yes"),
                 entries.quantity("ambient"),
                 (int) Math.ceil(entries.quantity("conductors-together").base() - 1e-9),
-                entries.quantity("system-voltage"));
+                voltage);
     }
 
     /** Whether it is warmer around the conductor than {@code celsius}. */

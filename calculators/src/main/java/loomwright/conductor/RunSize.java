@@ -1,0 +1,54 @@
+package loomwright.conductor;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.PublishedTables;
+import loomwright.table.Row;
+
+/**
+ * One standard size that a run might take.
+ *
+ * @param row its row in the table of its kind
+ * @param name what it is called
+ * @param perMetre the resistance of one metre at the temperature of the run
+ * @param area its area of copper, in circular mils
+ */
+record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
+
+    /** The sizes of a kind, thinnest first. */
+    static List<RunSize> series(ConductorKind kind, Quantity temperature) {
+        List<RunSize> sizes = new ArrayList<>();
+        for (Row row : kind.table().rows()) {
+            if (isCable(kind, row)) {
+                sizes.add(new RunSize(row, name(kind, row), ResistancePerMetre.of(kind, row, temperature), area(kind, row)));
+            }
+        }
+        sizes.sort((one, other) -> Double.compare(one.size().base(), other.size().base()));
+        return sizes;
+    }
+
+    /** The size as its cable is marked. */
+    Quantity size() {
+        return row.quantity("size");
+    }
+
+    /** The wire table lists every gauge; cable comes in those that the ampacity table lists. */
+    private static boolean isCable(ConductorKind kind, Row row) {
+        return kind != ConductorKind.SOLID_COPPER || PublishedTables.no33Cfr183425Table5().find("size", row.quantity("size")) != null;
+    }
+
+    private static String name(ConductorKind kind, Row row) {
+        return kind == ConductorKind.SAE_BY_AREA ? row.name().replace("AWG", "SAE") : row.name();
+    }
+
+    /** As printed for solid wire and SAE gauge; by the size itself otherwise. */
+    private static Quantity area(ConductorKind kind, Row row) {
+        return switch (kind) {
+            case SAE_BY_AREA -> row.quantity("sae-area");
+            case SOLID_COPPER -> row.quantity("area");
+            default -> row.quantity("size").in(Units.CIRCULAR_MIL);
+        };
+    }
+}
