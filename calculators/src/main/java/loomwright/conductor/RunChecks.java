@@ -57,7 +57,7 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
 
     /** The ampacity of a size; null if the rule set lists none. */
     RatedCurrent rated(RunSize size) {
-        Row row = rules == null ? null : rules.row(size.size());
+        Row row = rules == null || !size.isByAmpacityTables() ? null : rules.row(size.size());
         return row == null ? null : rules.at(row, around);
     }
 
@@ -99,7 +99,10 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         }
         RatedCurrent rated = rated(size);
         if (rated == null) {
-            faults.add("no ampacity for it in this rule set");
+            faults.add(
+                    size.isByAmpacityTables()
+                            ? "no ampacity for it in this rule set"
+                            : "no ampacity for SAE gauge: the tables list AWG, which has more copper");
         } else {
             if (!reaches(rated.value(), need.current())) {
                 faults.add("carries " + rated.value().text() + ", below " + need.current().text());

@@ -41,6 +41,9 @@ final class RunFields {
             ConductorKind.ISO_6722_1, ConductorKind.IEC_60228_CLASS_5, ConductorKind.IEC_60228_CLASS_2, ConductorKind.NEC_STRANDED,
             ConductorKind.SOLID_COPPER, ConductorKind.SAE_BY_AREA);
 
+    /** Vehicle cable is the usual kind here, so its own table is the usual rule set. */
+    private static final ChoiceField RULE_SET = usually("towing-cable", AmpacityRuleSet.field(DROP_ONLY));
+
     static final Description DESCRIPTION = new Description(
             "size-for-run",
             "Size of conductor for a run",
@@ -59,7 +62,7 @@ final class RunFields {
                     DropFields.SUPPLY_VOLTAGE,
                     ALLOWANCE,
                     METHOD,
-                    AmpacityRuleSet.field(DROP_ONLY),
+                    RULE_SET,
                     Insulation.field(Insulation.values()),
                     AmpacityFields.ENGINE_SPACE,
                     AmpacityFields.AMBIENT,
@@ -78,4 +81,8 @@ final class RunFields {
             RunFormulas.NAMED);
 
     private RunFields() {}
+
+    private static ChoiceField usually(String option, ChoiceField field) {
+        return new ChoiceField(field.key(), field.label(), field.help(), field.options(), option);
+    }
 }

@@ -67,7 +67,7 @@ final class RunFindings {
         String reason = checks.judged(thickest, false).reason();
         boolean unlisted = checks.rules() != null && series.stream().noneMatch(size -> checks.rated(size) != null);
         String remedy = unlisted
-                ? "This rule set lists none of these sizes: take cable by AWG, or a rule set that lists mm². No ampacity is made up here."
+                ? "This rule set lists none of these sizes: take cable named by AWG, or a rule set that lists mm². No ampacity is made up here."
                 : "Shorten the route, share the load among several runs, allow more drop where that is right, or take another kind of conductor.";
         working.finding(new Finding(
                 Verdict.STOP, "No size of this series passes. The thickest, " + thickest.name() + ": " + (reason.isEmpty() ? "no" : reason) + ".",

@@ -17,12 +17,26 @@ import loomwright.table.Row;
  */
 record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
 
+    /** Whether the ampacity tables may be read by its size. SAE gauge has less copper than the AWG they list. */
+    boolean isByAmpacityTables() {
+        return !isSae(row);
+    }
+
+    /** What it is called where a size has to stand on its own: SAE gauge by its area, since its number would be taken for AWG. */
+    String carriedText() {
+        return isSae(row) ? area.text() : size().text();
+    }
+
+    private static boolean isSae(Row row) {
+        return row.table() == ConductorKind.SAE_BY_AREA.table();
+    }
+
     /** The sizes of a kind, thinnest first. */
     static List<RunSize> series(ConductorKind kind, Quantity temperature) {
         List<RunSize> sizes = new ArrayList<>();
         for (Row row : kind.table().rows()) {
             if (isCable(kind, row)) {
-                sizes.add(new RunSize(row, name(kind, row), ResistancePerMetre.of(kind, row, temperature), area(kind, row)));
+                sizes.add(new RunSize(row, name(row), ResistancePerMetre.of(kind, row, temperature), area(kind, row)));
             }
         }
         sizes.sort((one, other) -> Double.compare(one.size().base(), other.size().base()));
@@ -39,8 +53,8 @@ record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
         return kind != ConductorKind.SOLID_COPPER || PublishedTables.no33Cfr183425Table5().find("size", row.quantity("size")) != null;
     }
 
-    private static String name(ConductorKind kind, Row row) {
-        return kind == ConductorKind.SAE_BY_AREA ? row.name().replace("AWG", "SAE") : row.name();
+    private static String name(Row row) {
+        return isSae(row) ? row.name().replace("AWG", "SAE") : row.name();
     }
 
     /** As printed for solid wire and SAE gauge; by the size itself otherwise. */

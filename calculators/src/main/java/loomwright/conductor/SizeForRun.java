@@ -93,7 +93,7 @@ public final class SizeForRun implements Calculator {
     private static Map<String, String> carried(Entries entries, RunSize chosen) {
         Map<String, String> carried = new HashMap<>();
         carried.put("design-current", entries.quantity("current").text());
-        carried.put("size", chosen.size().text());
+        carried.put("size", chosen.carriedText());
         return carried;
     }
 }
