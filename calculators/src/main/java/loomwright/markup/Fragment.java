@@ -1,6 +1,8 @@
 package loomwright.markup;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Entries written into the part of an address after {@code #}, and read back. A damaged fragment gives fewer entries, never a fault. */
@@ -10,18 +12,31 @@ public final class Fragment {
 
     private Fragment() {}
 
-    /** The entries as {@code route-length=4.2%20m&size=14%20AWG}, in the order of the map. */
+    /** The entries as {@code route-length=4.2%20m&size=14%20AWG}, by name, so that the same entries always give the same text. */
     public static String write(Map<String, String> entries) {
         StringBuilder out = new StringBuilder();
-        for (Map.Entry<String, String> entry : entries.entrySet()) {
+        for (String name : sorted(entries)) {
             if (out.length() > 0) {
                 out.append('&');
             }
-            encode(entry.getKey(), out);
+            encode(name, out);
             out.append('=');
-            encode(entry.getValue(), out);
+            encode(entries.get(name), out);
         }
         return out.toString();
+    }
+
+    /** A handful of names: putting each in its place is enough, and keeps the library's sorting out of the page program. */
+    private static List<String> sorted(Map<String, String> entries) {
+        List<String> names = new ArrayList<>();
+        for (String name : entries.keySet()) {
+            int at = 0;
+            while (at < names.size() && names.get(at).compareTo(name) < 0) {
+                at++;
+            }
+            names.add(at, name);
+        }
+        return names;
     }
 
     /** The entries of a fragment, with or without its {@code #}; of two with the same name the later one counts. */

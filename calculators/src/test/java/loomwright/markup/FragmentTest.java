@@ -15,11 +15,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class FragmentTest {
     @Test
-    void writesEntriesInOrder() {
+    void writesEntriesByName() {
         Map<String, String> entries = new LinkedHashMap<>();
         entries.put("size", "2.5 mm²");
         entries.put("route-length", "4,2 m");
-        assertEquals("size=2.5%20mm%C2%B2&route-length=4%2C2%20m", Fragment.write(entries));
+        entries.put("temperature", "20");
+        assertEquals("route-length=4%2C2%20m&size=2.5%20mm%C2%B2&temperature=20", Fragment.write(entries));
     }
 
     @Test
