@@ -72,13 +72,14 @@ public final class Catalogue {
                         new PanelHeadroom()));
     }
 
-    /** Conductors: their resistance and their sizes. */
+    /** Conductors: their resistance, their sizes, and the current that melts them. */
     public static Subject conductors() {
         return new Subject(
                 "conductors",
                 List.of(
                         new ConductorResistance(),
-                        new GaugeConvert()));
+                        new GaugeConvert(),
+                        new FusingCurrent()));
     }
 
     /** Runs of conductor: what they lose and what they carry. */
@@ -109,8 +110,7 @@ public final class Catalogue {
                 List.of(
                         new FaultCurrent(),
                         new BreakingCapacity(),
-                        new ShortCircuitHeating(),
-                        new FusingCurrent()));
+                        new ShortCircuitHeating()));
     }
 
     /** Relays, solid-state switches and their triggers. */

@@ -86,7 +86,9 @@ final class ExampleMarkup {
         }
         StringBuilder out = new StringBuilder("<div class=\"pins\"><h4>Checked against</h4><ul>\n");
         for (Pin pin : example.pins()) {
-            out.append("<li>").append(Html.escape(pin.output().label())).append(' ').append(value(pin.expectText()));
+            out.append("<li data-result=\"").append(pin.output().key()).append("\" data-expect=\"").append(Html.escape(pin.expectText()));
+            out.append("\" data-tolerance=\"").append(Html.escape(pin.toleranceText())).append("\">");
+            out.append(Html.escape(pin.output().label())).append(' ').append(value(pin.expectText()));
             out.append(", within ").append(value(pin.toleranceText())).append(": ").append(pin.kind().words()).append(".\n");
             if (!pin.arithmetic().isEmpty()) {
                 out.append("<span class=\"arithmetic\">").append(Html.escape(pin.arithmetic())).append("</span>\n");
