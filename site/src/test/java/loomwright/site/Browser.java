@@ -1,0 +1,139 @@
+package loomwright.site;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** The browser all tests share: no network, everything it says is kept. */
+final class Browser implements AutoCloseable {
+    private final ChromeDriver driver;
+    private final Path profile;
+
+    Browser() throws IOException {
+        profile = Files.createTempDirectory("browser");
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(Chromium.browser().toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-dev-shm-usage",
+                "--user-data-dir=" + profile);
+        LoggingPreferences logging = new LoggingPreferences();
+        logging.enable(LogType.BROWSER, Level.ALL);
+        options.setCapability("goog:loggingPrefs", logging);
+        ChromeDriverService service =
+                new ChromeDriverService.Builder().usingDriverExecutable(Chromium.driver().toFile()).build();
+        driver = new ChromeDriver(service, options);
+        command("Network.enable", Map.of());
+        command("Network.emulateNetworkConditions", Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+    }
+
+    ChromeDriver driver() {
+        return driver;
+    }
+
+    Object command(String name, Map<String, Object> parameters) {
+        return driver.executeCdpCommand(name, parameters);
+    }
+
+    /** Opens a page of the built site as a reader would find it: light, 1280 wide, scripts on. */
+    void open(String address) {
+        light();
+        width(1280);
+        scripts(true);
+        visit(address);
+    }
+
+    /** Opens a page under the present settings. The empty page before makes an address that differs in its fragment only load anew. */
+    void visit(String address) {
+        driver.get("about:blank");
+        messages();
+        driver.get(BuiltSite.address(address));
+    }
+
+    void light() {
+        colours("light");
+    }
+
+    void dark() {
+        colours("dark");
+    }
+
+    private void colours(String scheme) {
+        command("Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    void width(int width) {
+        command(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    void scripts(boolean on) {
+        command("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
+    }
+
+    Object run(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    WebElement find(String selector) {
+        return driver.findElement(By.cssSelector(selector));
+    }
+
+    String text(String selector) {
+        return (String) run("return document.querySelector(arguments[0]).textContent", selector);
+    }
+
+    /** What the page wrote to the console since the last call. */
+    List<String> messages() {
+        List<String> messages = new ArrayList<>();
+        for (LogEntry entry : driver.manage().logs().get(LogType.BROWSER)) {
+            messages.add(entry.getLevel() + " " + entry.getMessage());
+        }
+        return messages;
+    }
+
+    /** Addresses of everything the page loaded. */
+    List<String> loaded() {
+        return ((List<?>) run("return performance.getEntriesByType('resource').map(entry => entry.name)"))
+                .stream().map(String.class::cast).toList();
+    }
+
+    /** A picture of the whole page, kept for people to look at. */
+    void keepPicture(String name) throws IOException {
+        Path folder = Path.of(System.getProperty("screenshots.folder"));
+        Files.createDirectories(folder);
+        Number height = (Number) run("return document.documentElement.scrollHeight");
+        Number width = (Number) run("return document.documentElement.clientWidth");
+        command(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height.intValue() + 1, "deviceScaleFactor", 1, "mobile", false));
+        Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        width(width.intValue());
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}
