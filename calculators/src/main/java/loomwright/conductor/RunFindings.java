@@ -65,13 +65,22 @@ final class RunFindings {
     static void none(WorkingBuilder working, ConductorKind kind, List<RunSize> series, RunChecks checks) {
         RunSize thickest = series.get(series.size() - 1);
         String reason = checks.judged(thickest, false).reason();
-        boolean unlisted = checks.rules() != null && series.stream().noneMatch(size -> checks.rated(size) != null);
+        boolean unlisted = checks.rules() != null && !listsAny(series, checks);
         String remedy = unlisted
                 ? "This rule set lists none of these sizes: take cable named by AWG, or a rule set that lists mm². No ampacity is made up here."
                 : "Shorten the route, share the load among several runs, allow more drop where that is right, or take another kind of conductor.";
         working.finding(new Finding(
                 Verdict.STOP, "No size of this series passes. The thickest, " + thickest.name() + ": " + (reason.isEmpty() ? "no" : reason) + ".",
                 checks.need().current(), null, kind.table().source(), remedy));
+    }
+
+    private static boolean listsAny(List<RunSize> series, RunChecks checks) {
+        for (RunSize size : series) {
+            if (checks.rated(size) != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The rule that lets a fuse-link be rated above the ampacity. */

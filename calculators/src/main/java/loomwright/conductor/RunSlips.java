@@ -1,7 +1,6 @@
 package loomwright.conductor;
 
 import java.util.List;
-import java.util.function.Predicate;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -13,6 +12,11 @@ import loomwright.worked.WorkingBuilder;
 final class RunSlips {
     private static final String ONE_WAY = "The current comes back through a second conductor, which loses as much again.";
     private static final String TWICE = "The length was already out and back when it was doubled.";
+
+    /** The checks as a hasty reader makes them. */
+    private interface Passing {
+        boolean passes(RunSize size);
+    }
 
     private RunSlips() {}
 
@@ -62,9 +66,9 @@ final class RunSlips {
 
     /** The first size that would pass by mistake. */
     private static void size(
-            WorkingBuilder working, List<RunSize> series, String key, String name, String words, Predicate<RunSize> passes) {
+            WorkingBuilder working, List<RunSize> series, String key, String name, String words, Passing mistaken) {
         for (RunSize size : series) {
-            if (passes.test(size)) {
+            if (mistaken.passes(size)) {
                 taken(working, key, name, words, size);
                 return;
             }
