@@ -72,24 +72,31 @@ public final class Catalogue {
                         new PanelHeadroom()));
     }
 
-    /** Conductors: their resistance, their sizes, and the current that melts them. */
+    /** Conductors: their resistance and their sizes. */
     public static Subject conductors() {
         return new Subject(
                 "conductors",
                 List.of(
                         new ConductorResistance(),
-                        new GaugeConvert(),
-                        new FusingCurrent()));
+                        new GaugeConvert()));
     }
 
-    /** Runs of conductor: what they lose and what they carry. */
+    /** Runs of conductor: what they lose, and the size that keeps it small. */
     public static Subject runs() {
         return new Subject(
                 "runs",
                 List.of(
                         new VoltageDrop(),
-                        new Ampacity(),
                         new SizeForRun()));
+    }
+
+    /** What a conductor carries, and what melts it. */
+    public static Subject carrying() {
+        return new Subject(
+                "carrying",
+                List.of(
+                        new Ampacity(),
+                        new FusingCurrent()));
     }
 
     /** Fuse-links and breakers. */
@@ -139,7 +146,7 @@ public final class Catalogue {
     }
 
     public static List<Subject> subjects() {
-        return List.of(loads(), supply(), conductors(), runs(), protection(), faults(), switching(), making());
+        return List.of(loads(), supply(), conductors(), runs(), carrying(), protection(), faults(), switching(), making());
     }
 
     /** All calculators. */
