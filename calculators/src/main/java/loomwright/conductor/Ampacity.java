@@ -52,7 +52,8 @@ public final class Ampacity implements Calculator {
         }
         if (entries.has("design-current")) {
             Quantity current = working.convert(
-                    "Turn the design current into amperes", entries.quantity("design-current"), Units.AMPERE, "The ampacity is in amperes.");
+                    "Turn the design current into amperes", entries.quantity("design-current"), Units.AMPERE,
+                    "The ampacity is in amperes.");
             working.result("loading-percent", working.compute(
                     "See what share of the ampacity is used", AmpacityFormulas.LOADING,
                     Values.of(Symbols.CURRENT, current).with(AmpacitySymbols.AMPACITY, ampacity), Units.PERCENT,

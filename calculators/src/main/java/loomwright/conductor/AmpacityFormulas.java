@@ -2,8 +2,6 @@ package loomwright.conductor;
 
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
-import loomwright.formula.Symbol;
-import loomwright.quantity.Dimension;
 
 /** The formulas of ampacity, right and wrong. */
 final class AmpacityFormulas {
@@ -14,7 +12,7 @@ final class AmpacityFormulas {
             of(AmpacitySymbols.TABLE_CURRENT.times(AmpacitySymbols.WARMTH_FACTOR).times(AmpacitySymbols.BUNDLE_FACTOR));
 
     static final Formula LOADING =
-            new Formula(Symbol.of("u", "design current as a share of the ampacity", Dimension.NUMBER), Symbols.CURRENT.over(AmpacitySymbols.AMPACITY));
+            new Formula(AmpacitySymbols.LOAD_SHARE, Symbols.CURRENT.over(AmpacitySymbols.AMPACITY));
 
     static final Formula WARMTH_TURNED_OVER = of(AmpacitySymbols.TABLE_CURRENT.over(AmpacitySymbols.WARMTH_FACTOR));
     static final Formula WARMTH_TURNED_OVER_BUNDLED =

@@ -14,7 +14,8 @@ enum AmpacityRuleSet {
     BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
             "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
     AIRCRAFT("faa-11-9", "Aircraft bundle: FAA AC 43.13-1B Table 11-9", "t105 t150 t200", "AWG",
-            "FAA Table 11-9: bundles of 33 wires and more (24 to 10 AWG) or of 9 (8 AWG and larger) with at most 20 % of the harness capacity"
+            "FAA Table 11-9: bundles of 33 wires and more (24 to 10 AWG) or of 9 (8 AWG and larger) with at most 20 % of the harness "
+                    + "capacity"
                     + " in use, 70 °C around them, 60,000 ft up."),
     FREE_AIR("nec-free-air", "One conductor in free air: table of the NEC kind", "t60 t75 t90", "AWG",
             "Free-air table of the NEC kind: one single conductor with air all round it, 30 °C."),
@@ -120,7 +121,8 @@ enum AmpacityRuleSet {
         boolean large = this == AIRCRAFT && row.quantity("size").value() <= 8;
         if (large && around.together() > MOST_TOGETHER_LARGE_AIRCRAFT) {
             throw new Refusal(
-                    "conductors-together", "Conductors together must be at most 9 for 8 AWG and larger in FAA Table 11-9: choose another rule set");
+                    "conductors-together", "Conductors together must be at most 9 for 8 AWG and larger in FAA Table 11-9: choose another "
+                            + "rule set");
         }
         Row bundle = this == BOAT && around.together() >= 3 ? bundleRow(around.together()) : null;
         boolean binds = bundle != null && around.voltage().base() >= 50;

@@ -10,5 +10,7 @@ final class AmpacitySymbols {
     static final Symbol BUNDLE_FACTOR = Symbol.of("k", "b", "factor for conductors bundled together", Dimension.NUMBER);
     static final Symbol AMPACITY = Symbol.of("I", "z", "ampacity, the current the conductor may carry", Dimension.CURRENT);
 
+    static final Symbol LOAD_SHARE = Symbol.of("u", "design current as a share of the ampacity", Dimension.NUMBER);
+
     private AmpacitySymbols() {}
 }

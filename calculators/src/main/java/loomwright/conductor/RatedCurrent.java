@@ -53,7 +53,8 @@ record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row
         if (warmth != null) {
             working.lookUp(
                     "Read the factor for warm surroundings", AmpacitySymbols.WARMTH_FACTOR, warmth, warmthColumn, Units.ONE,
-                    "In a warm place there is less room for the conductor's own heat. There is no reading between rows: the next warmer one counts.");
+                    "In a warm place there is less room for the conductor's own heat. There is no reading between rows: the next warmer "
+                            + "one counts.");
         }
         if (bundleBinds) {
             working.lookUp(

@@ -31,21 +31,24 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         boolean allowsMore = entries.choice("fuse-rule").equals("33-cfr-183");
         Quantity fuse = entries.quantity("fuse-rating");
         check(rules, fuse, allowsMore, need.current(), around);
-        return new RunChecks(need, rules, around, fuse, allowsMore ? RunFindings.fuseRule().quantity("limit") : Quantity.of(100, Units.PERCENT));
+        Quantity share = allowsMore ? RunFindings.fuseRule().quantity("limit") : Quantity.of(100, Units.PERCENT);
+        return new RunChecks(need, rules, around, fuse, share);
     }
 
     private static void check(AmpacityRuleSet rules, Quantity fuse, boolean allowsMore, Quantity current, Surroundings around) {
         if (allowsMore && rules != AmpacityRuleSet.BOAT) {
             throw new Refusal(
                     "fuse-rule",
-                    "Rule for the highest rating 150 % belongs to Table 5 of 33 CFR: choose that rule set on ampacity, or at most the ampacity");
+                    "Rule for the highest rating 150 % belongs to Table 5 of 33 CFR: choose that rule set on ampacity, or at most the "
+                            + "ampacity");
         }
         if (allowsMore && around.voltage().base() >= 50) {
             throw new Refusal("fuse-rule", "Rule for the highest rating 150 % holds below 50 V: choose at most the ampacity");
         }
         if (fuse != null && rules == null) {
             throw new Refusal(
-                    "fuse-rating", "Rating of the fuse-link or breaker cannot be held against a conductor without ampacity: choose a rule set on ampacity");
+                    "fuse-rating", "Rating of the fuse-link or breaker cannot be held against a conductor without ampacity: choose a rule "
+                            + "set on ampacity");
         }
         if (fuse != null && fuse.base() < current.base() * (1 - HAIR)) {
             throw new Refusal(

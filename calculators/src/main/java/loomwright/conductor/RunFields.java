@@ -13,7 +13,8 @@ final class RunFields {
     static final Option DROP_ONLY = new Option("drop-only", "none: by drop alone");
 
     static final QuantityField ALLOWANCE = QuantityField.of(
-                    "allowance", "Drop allowed", "3 % for main feeds, navigation lights, bilge pumps and electronics; 10 % for lighting and the like.",
+                    "allowance", "Drop allowed", "3 % for main feeds, navigation lights, bilge pumps and electronics; 10 % for lighting "
+                            + "and the like.",
                     0.1, 50, Units.PERCENT)
             .orElse(0.01, 20, Units.VOLT, Units.MILLIVOLT)
             .usually("3 %");

@@ -23,7 +23,8 @@ final class RunFindings {
         working.finding(
                 memory
                         ? new Finding(
-                                Verdict.CAUTION, words + " Its resistance is from memory: no one could look it up.", drop, need.limit(), row,
+                                Verdict.CAUTION, words + " Its resistance is from memory: no one could look it up.", drop, need.limit(),
+                                row,
                                 "Take the resistance from the cable maker's data sheet.")
                         : new Finding(Verdict.PASSED, words, drop, need.limit(), limitSource(need), ""));
     }
@@ -44,7 +45,8 @@ final class RunFindings {
         boolean allowsMore = checks.fuseShare().base() > 1;
         working.finding(new Finding(
                 Verdict.PASSED,
-                "The fuse-link of " + checks.fuse().text() + " is within the " + limit.text() + " that the conductor allows.", checks.fuse(), limit,
+                "The fuse-link of " + checks.fuse().text() + " is within the " + limit.text() + " that the conductor allows.",
+                checks.fuse(), limit,
                 allowsMore ? fuseRule().source() : rated.row().source(), ""));
         if (checks.fuse().base() > rated.value().base() * (1 + 1e-9)) {
             working.finding(new Finding(
@@ -67,10 +69,13 @@ final class RunFindings {
         String reason = checks.judged(thickest, false).reason();
         boolean unlisted = checks.rules() != null && !listsAny(series, checks);
         String remedy = unlisted
-                ? "This rule set lists none of these sizes: take cable named by AWG, or a rule set that lists mm². No ampacity is made up here."
-                : "Shorten the route, share the load among several runs, allow more drop where that is right, or take another kind of conductor.";
+                ? "This rule set lists none of these sizes: take cable named by AWG, or a rule set that lists mm². No ampacity is made up "
+                        + "here."
+                : "Shorten the route, share the load among several runs, allow more drop where that is right, or take another kind of "
+                        + "conductor.";
         working.finding(new Finding(
-                Verdict.STOP, "No size of this series passes. The thickest, " + thickest.name() + ": " + (reason.isEmpty() ? "no" : reason) + ".",
+                Verdict.STOP, "No size of this series passes. The thickest, " + thickest.name() + ": " + (reason.isEmpty() ? "no" : reason)
+                        + ".",
                 checks.need().current(), null, kind.table().source(), remedy));
     }
 

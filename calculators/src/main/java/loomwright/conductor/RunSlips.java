@@ -33,7 +33,8 @@ final class RunSlips {
                 size -> need.isMetBy(size, 2) && checks.carries(size));
         if (checks.rules() != null) {
             size(
-                    working, series, "ampacity-left-out", "Chosen by drop alone", "The conductor must carry the current and suit its fuse-link as well.",
+                    working, series, "ampacity-left-out", "Chosen by drop alone",
+                    "The conductor must carry the current and suit its fuse-link as well.",
                     size -> need.isMetBy(size, 1));
             size(
                     working, series, "drop-left-out", "Chosen by ampacity alone",

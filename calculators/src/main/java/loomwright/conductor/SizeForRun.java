@@ -16,8 +16,8 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The thinnest standard size that passes drop, ampacity and the fuse-link.
  *
- * <p>r ≤ U_lim/(I × L), or CM ≥ 10.75 × I × L/U_lim, with L out and back; I ≤ I_z; fuse-link ≤ I_z, or 150 % of it by 33 CFR 183.455.
- * Sizes of the table of the kind chosen; ampacity of the one rule set chosen.
+ * <p>r ≤ U_lim/(I × L), or CM ≥ 10.75 × I × L/U_lim, with L out and back; I ≤ I_z; fuse-link ≤ I_z, or 150 % of it by 33 CFR
+ * 183.455. Sizes of the table of the kind chosen; ampacity of the one rule set chosen.
  *
  * @source table of the kind chosen; tables of ampacity; ABYC E-11 as quoted; 33 CFR 183.455(c)(1)
  */

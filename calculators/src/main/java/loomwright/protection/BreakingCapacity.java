@@ -44,7 +44,8 @@ public final class BreakingCapacity implements Calculator {
         if (entries.has("cold-cranking-current")) {
             boatRule(entries, working, device, values);
         }
-        working.next("short-circuit-heating", "Does the conductor stand it until the device has opened?", Map.of("current", prospective.text()));
+        working.next(
+                "short-circuit-heating", "Does the conductor stand it until the device has opened?", Map.of("current", prospective.text()));
     }
 
     private static void boatRule(Entries entries, WorkingBuilder working, BreakingDevice device, Values values) {
@@ -58,7 +59,7 @@ public final class BreakingCapacity implements Calculator {
         BreakingFindings.boatRule(working, device, wanted, row, main);
         BreakingFindings.bank(working, cranking, values.of(BreakingFormulas.PROSPECTIVE));
         Values cranked = values.with(BreakingFormulas.CRANKING, cranking.in(Units.AMPERE));
-        String words = "Cold-cranking current is what a battery gives for half a minute in the cold; into a short circuit it drives several times as much.";
+        String words = "Cold-cranking current belongs to a test of starting in the cold; into a short circuit the battery drives more.";
         working.slip(
                 "cranking-for-short-circuit", "share-percent", "The cold-cranking current taken for the prospective current", words,
                 BreakingFormulas.CRANKING_SHARE, cranked);
@@ -67,8 +68,10 @@ public final class BreakingCapacity implements Calculator {
                 BreakingFormulas.CRANKING_WANTED, cranked);
         if (row.has(BreakingRule.column(!main))) {
             working.slip(
-                    "main-and-branch-swapped", "wanted-capacity", main ? "Read in the column of branch devices" : "Read in the column of main devices",
-                    "The first device after the battery meets the whole current, one in a branch meets less.", BreakingFormulas.OTHER_COLUMN,
+                    "main-and-branch-swapped", "wanted-capacity",
+                    main ? "Read in the column of branch devices" : "Read in the column of main devices",
+                    "The first device after the battery meets the whole current, one in a branch meets less.",
+                    BreakingFormulas.OTHER_COLUMN,
                     Values.of(BreakingFormulas.CAPACITY, row.quantity(BreakingRule.column(!main))));
         }
     }

@@ -25,7 +25,8 @@ record BreakingDevice(String words, Quantity capacity, Quantity voltage, Source 
                     "Turn the breaking capacity into amperes", entries.required(BreakingFields.CAPACITY), Units.AMPERE,
                     "The current is in amperes.");
             return new BreakingDevice(
-                    kind.words(), capacity, entries.required(BreakingFields.RATED_VOLTAGE), Source.of(Document.COMPUTED, "from the figures entered"));
+                    kind.words(), capacity, entries.required(BreakingFields.RATED_VOLTAGE),
+                    Source.of(Document.COMPUTED, "from the figures entered"));
         }
         Row row = kind.row();
         Quantity capacity = working.lookUp(

@@ -12,12 +12,14 @@ import loomwright.worked.QuantityField;
 /** What the check of a breaking capacity asks and answers. */
 final class BreakingFields {
     static final QuantityField CAPACITY = QuantityField.of(
-                    "rated-capacity", "Breaking capacity of the device", "Only for a device whose figures you enter.", 1, 200_000, Units.AMPERE,
+                    "rated-capacity", "Breaking capacity of the device", "Only for a device whose figures you enter.", 1, 200_000,
+                    Units.AMPERE,
                     Units.KILOAMPERE)
             .optional();
 
     static final QuantityField RATED_VOLTAGE = QuantityField.of(
-                    "rated-voltage", "Direct voltage it holds for", "Only for a device whose figures you enter. A figure for a.c. does not count.",
+                    "rated-voltage", "Direct voltage it holds for",
+                    "Only for a device whose figures you enter. A figure for a.c. does not count.",
                     1, 1000, Units.VOLT)
             .optional();
 

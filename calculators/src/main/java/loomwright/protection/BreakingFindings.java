@@ -45,7 +45,8 @@ final class BreakingFindings {
                 verdict(enough, device),
                 "ABYC E-11, older edition, asks for " + wanted.text() + " in a " + (main ? "main" : "branch") + " device; "
                         + device.words() + " can break " + device.capacity().text() + ".",
-                device.capacity(), wanted, source, remedy(enough, device, "Where this rule set applies, take a device of greater breaking capacity.")));
+                device.capacity(), wanted, source,
+                remedy(enough, device, "Where this rule set applies, take a device of greater breaking capacity.")));
     }
 
     /** A large bank is held against the figure of its maker. */
@@ -57,9 +58,11 @@ final class BreakingFindings {
                     : "at least the short-circuit current stated by the maker";
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "A bank of more than 2200 A cold-cranking: the rule asks for " + asks + " in its main device. You entered a prospective current of "
+                    "A bank of more than 2200 A cold-cranking: the rule asks for " + asks
+                            + " in its main device. You entered a prospective current of "
                             + prospective.text() + ".",
-                    prospective, null, row.source(), "Ask the battery's maker for its short-circuit current, and add it up for batteries in parallel."));
+                    prospective, null, row.source(), "Ask the battery's maker for its short-circuit current, and add it up for batteries "
+                            + "in parallel."));
         }
     }
 

@@ -53,7 +53,8 @@ record FaultBattery(Quantity low, Quantity high, Source source) {
                 "Ohms are volts by amperes.");
         Quantity resistance = working.compute(
                 "Find the inside resistance behind it", FaultFormulas.FROM_MAKER,
-                Values.of(FaultSymbols.VOLTAGE, entries.quantity("battery-voltage")).with(FaultSymbols.MAKERS_CURRENT, current), Units.MILLIOHM,
+                Values.of(FaultSymbols.VOLTAGE, entries.quantity("battery-voltage")).with(FaultSymbols.MAKERS_CURRENT, current),
+                Units.MILLIOHM,
                 "Into a short circuit the battery is held back by its own resistance only.");
         return new FaultBattery(resistance, resistance, Source.of(Document.COMPUTED, "from the figure of the battery's maker"));
     }
@@ -78,7 +79,8 @@ record FaultBattery(Quantity low, Quantity high, Source source) {
         boolean range = row.has("value-to");
         Quantity low = range ? read(working, row, "value", "least", "The less it is, the more current flows.") : null;
         Quantity high = read(
-                working, row, range ? "value-to" : "value", "greatest", "Age, cold and a low charge raise it: this end gives the lowest current.");
+                working, row, range ? "value-to" : "value", "greatest",
+                "Age, cold and a low charge raise it: this end gives the lowest current.");
         return new FaultBattery(low, high, row.source());
     }
 

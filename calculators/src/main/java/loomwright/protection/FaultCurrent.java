@@ -66,7 +66,8 @@ public final class FaultCurrent implements Calculator {
         if (choice.equals("none")) {
             if (entries.has("fuse-resistance")) {
                 throw new Refusal(
-                        "fuse-link", "Fuse-link on the way is none although a cold resistance is entered: choose the one that I enter, or empty the field");
+                        "fuse-link", "Fuse-link on the way is none although a cold resistance is entered: choose the one that I enter, or "
+                                + "empty the field");
             }
             return;
         }
@@ -109,6 +110,7 @@ public final class FaultCurrent implements Calculator {
             working.next("breaking-capacity", "Can the device break the highest current?", Map.of("prospective-current", highest));
             working.next("short-circuit-heating", "What does the conductor stand?", Map.of("current", highest));
         }
-        working.next("time-current", "How soon does the fuse-link open at the lowest current?", Map.of("current", ends[1].current().text()));
+        working.next(
+                "time-current", "How soon does the fuse-link open at the lowest current?", Map.of("current", ends[1].current().text()));
     }
 }

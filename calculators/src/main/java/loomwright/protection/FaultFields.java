@@ -63,8 +63,10 @@ final class FaultFields {
             List.of(
                     "A short circuit of no resistance at the end of the branch, or of the feed, or at the battery if neither is entered.",
                     "Highest: battery at its least resistance, conductors of the full copper area at 20 °C, joints perfect.",
-                    "Lowest: battery at its greatest resistance, conductors at the highest resistance of their table, warm, with their joints.",
-                    "A cable may have a few per cent more copper than its name, and an arc has resistance of its own: leave a margin both ways.",
+                    "Lowest: battery at its greatest resistance, conductors at the highest resistance of their table, warm, with their "
+                            + "joints.",
+                    "A cable may have a few per cent more copper than its name, and an arc has resistance of its own: leave a margin both "
+                            + "ways.",
                     "The figure of the battery's maker always rules."),
             List.of(
                     BatteryKind.field(),
@@ -95,7 +97,8 @@ final class FaultFields {
     private FaultFields() {}
 
     private static QuantityField resistance(String key, String label) {
-        return QuantityField.of(key, label, "Only if you enter it yourself, from a data sheet or a load test.", 0.1, 10_000, Units.MILLIOHM, Units.OHM)
+        return QuantityField.of(key, label, "Only if you enter it yourself, from a data sheet or a load test.", 0.1, 10_000, Units.MILLIOHM,
+                Units.OHM)
                 .optional();
     }
 }

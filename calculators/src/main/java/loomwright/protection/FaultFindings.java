@@ -22,7 +22,8 @@ final class FaultFindings {
         if (ends[0] == null) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "Print says of this battery only that it has at most " + battery.high().text() + ", not how little: the highest current stays unknown.",
+                    "Print says of this battery only that it has at most " + battery.high().text()
+                            + ", not how little: the highest current stays unknown.",
                     battery.high(), null, battery.source(), ASK_THE_MAKER));
         } else {
             againstBlade(working, ends[0].current(), memory);
@@ -43,8 +44,10 @@ final class FaultFindings {
         if (kind == BatteryKind.GIVEN && entries.quantity("battery-resistance-low").base() >= schoolLeast.base()) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "An inside resistance of " + entries.quantity("battery-resistance-low").text() + " is of the kind printed in school exercises, "
-                            + schoolLeast.text() + " and more: good for arithmetic, about a hundred times too large for a real 12 V battery.",
+                    "An inside resistance of " + entries.quantity("battery-resistance-low").text()
+                            + " is of the kind printed in school exercises, "
+                            + schoolLeast.text() + " and more: good for arithmetic, about a hundred times too large for a real 12 V "
+                                    + "battery.",
                     entries.quantity("battery-resistance-low"), schoolLeast, school.source(), ASK_THE_MAKER));
         }
     }

@@ -33,7 +33,8 @@ final class FaultSlips {
                     FaultFormulas.mistaken(parts, STRETCHES, 0.5), loop);
             slip(
                     working, "conductors-left-out", output, "The conductors left out",
-                    "A few metres of conductor have more resistance than the battery itself.", FaultFormulas.mistaken(parts, STRETCHES, 0), loop);
+                    "A few metres of conductor have more resistance than the battery itself.", FaultFormulas.mistaken(parts, STRETCHES, 0),
+                    loop);
         }
         slip(
                 working, "battery-left-out", output, "The inside resistance of the battery left out",
@@ -41,7 +42,8 @@ final class FaultSlips {
         Quantity school = BatteryKind.schoolExercise().quantity("value", Units.OHM).in(Units.MILLIOHM);
         working.slip(
                 "school-resistance", output, "The inside resistance of a school exercise",
-                "Exercises give a car battery 0.05 Ω and more; a real one has a few milliohms.", FaultFormulas.mistaken(parts, List.of(), 1),
+                "Exercises give a car battery 0.05 Ω and more; a real one has a few milliohms.",
+                FaultFormulas.mistaken(parts, List.of(), 1),
                 loop.values().with(FaultSymbols.BATTERY, school));
     }
 
@@ -52,7 +54,8 @@ final class FaultSlips {
                 FaultFormulas.CURRENT, other.values());
     }
 
-    private static void slip(WorkingBuilder working, String key, String output, String name, String words, Formula formula, FaultLoop loop) {
+    private static void slip(
+            WorkingBuilder working, String key, String output, String name, String words, Formula formula, FaultLoop loop) {
         if (formula != null) {
             working.slip(key, output, name, words, formula, loop.values());
         }

@@ -70,9 +70,11 @@ public final class FusePlace implements Calculator {
                 "See what each rule set says of this length, and keep to the one chosen", candidates(rule, distance), rule.limit(),
                 "They were written for different craft, and they do not agree.", PublishedTables.overcurrentLocation().source());
         Unit unit = distance.unit();
-        Quantity limit = working.convert("Turn the limit into " + unit.spoken(), rule.limit(), unit, "To hold it against the length entered.");
+        Quantity limit = working.convert("Turn the limit into " + unit.spoken(), rule.limit(), unit,
+                "To hold it against the length entered.");
         Values values = Values.of(LIMIT, limit).with(DISTANCE, distance);
-        Quantity left = working.compute("Take the length from the limit", REMAINING, values, unit, "Less than nothing means too far.", rule.row().source());
+        Quantity left = working.compute("Take the length from the limit", REMAINING, values, unit, "Less than nothing means too far.",
+                rule.row().source());
         working.result("limit", limit);
         working.result("remaining", left);
         addFindings(working, rule, distance);
@@ -94,14 +96,16 @@ public final class FusePlace implements Calculator {
         String remedy = allowed ? "" : "Move the device nearer to the source. If that cannot be, put a device of its own at the source.";
         working.finding(new Finding(
                 rule.isFromMemory() ? Verdict.CAUTION : verdict,
-                rule.label() + ". The length of " + distance.text() + " is " + (allowed ? "within" : "above") + " its " + rule.limit().text() + ".",
+                rule.label() + ". The length of " + distance.text() + " is " + (allowed ? "within" : "above") + " its "
+                        + rule.limit().text() + ".",
                 distance, rule.limit(), rule.row().source(),
                 rule.isFromMemory() ? (remedy + " This figure is from memory and decides nothing: look it up.").strip() : remedy));
         LocationRule strictest = LocationRule.strictest();
         if (rule != strictest && allowed && !strictest.allows(distance)) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "The strictest rule in print here allows " + strictest.limit().text() + " (" + strictest.label() + "); " + distance.text()
+                    "The strictest rule in print here allows " + strictest.limit().text() + " (" + strictest.label() + "); "
+                            + distance.text()
                             + " is above it.",
                     distance, strictest.limit(), strictest.row().source(),
                     "Go nearer where you can, and sheathe the conductor up to the device."));
@@ -122,10 +126,12 @@ public final class FusePlace implements Calculator {
         }
         if (rule != LocationRule.ABYC_OLDER) {
             limitSlip(
-                    working, "other-rule-set", "The limit of another rule set", "72 in is an older rule for sheathed battery cable on boats.",
+                    working, "other-rule-set", "The limit of another rule set",
+                    "72 in is an older rule for sheathed battery cable on boats.",
                     LocationRule.ABYC_OLDER.limit());
         }
-        working.slip("turned-round", "remaining", "The limit taken from the length", "What is left is the limit less the length.", TURNED, values);
+        working.slip("turned-round", "remaining", "The limit taken from the length", "What is left is the limit less the length.", TURNED,
+                values);
     }
 
     private static void limitSlip(WorkingBuilder working, String key, String name, String words, Quantity limit) {

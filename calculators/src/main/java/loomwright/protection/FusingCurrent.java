@@ -26,8 +26,8 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The current that melts a copper wire, for teaching only.
  *
- * <p>Preece: I = 10244 d^1.5, d in inches, without a time. Onderdonk: I = A √(log10((θ_m − θ_a)/(234 + θ_a) + 1)/(33 t)), A in circular
- * mils, for short times in which no heat is lost. Neither says what a conductor may carry.
+ * <p>Preece: I = 10244 d^1.5, d in inches, without a time. Onderdonk: I = A √(log10((θ_m − θ_a)/(234 + θ_a) + 1)/(33 t)), A in
+ * circular mils, for short times in which no heat is lost. Neither says what a conductor may carry.
  *
  * @source D. Brooks, Onderdonk's and Preece's equations
  */
@@ -38,16 +38,19 @@ public final class FusingCurrent implements Calculator {
             .orElse(0.08, 13.8, Units.MILLIMETRE, Units.INCHES);
 
     private static final QuantityField DURATION =
-            QuantityField.of("time", "Time until it melts", "For Onderdonk's equation, which holds for short times.", 0.001, 60, Units.SECOND,
-                            Units.MILLISECOND)
+            QuantityField.of(
+                            "time", "Time until it melts", "For Onderdonk's equation, which holds for short times.", 0.001, 60,
+                            Units.SECOND, Units.MILLISECOND)
                     .usually("5 s");
 
     private static final QuantityField AMBIENT_FIELD = QuantityField.of(
-                    "ambient", "Temperature of the wire at the start", "Before the current flows.", -40, 200, Units.CELSIUS, Units.FAHRENHEIT)
+                    "ambient", "Temperature of the wire at the start", "Before the current flows.", -40, 200, Units.CELSIUS,
+                    Units.FAHRENHEIT)
             .usually("25 °C");
 
     private static final QuantityField GIVEN_CURRENT = QuantityField.of(
-                    "current", "Current", "If you enter it, the time to melt is found as well.", 0.1, 100_000, Units.AMPERE, Units.KILOAMPERE)
+                    "current", "Current", "If you enter it, the time to melt is found as well.", 0.1, 100_000, Units.AMPERE,
+                    Units.KILOAMPERE)
             .optional();
 
     private static final Description DESCRIPTION = new Description(
@@ -55,7 +58,8 @@ public final class FusingCurrent implements Calculator {
             "What melts a copper wire",
             "Why does a wire act as a fuse, and why is that no rule for choosing one?",
             List.of(
-                    "For teaching only. Insulation is ruined far below the melting of copper, so nothing here says what a conductor may carry.",
+                    "For teaching only. Insulation is ruined far below the melting of copper, so nothing here says what a conductor may "
+                            + "carry.",
                     "One solid copper wire in free air.",
                     "Preece knows no time; Onderdonk takes it that no heat is lost, so it holds for short times."),
             List.of(WIRE_SIZE, DURATION, AMBIENT_FIELD, GIVEN_CURRENT),
@@ -87,19 +91,23 @@ public final class FusingCurrent implements Calculator {
         Quantity slow = working.compute(
                 "Put it into Preece's equation", FusingFormulas.PREECE, preece, Units.AMPERE,
                 "It comes from trials on wires glowing in free air; there is no time in it.", FusingFormulas.preece());
-        Quantity ambient = working.convert("Turn the temperature into °C", entries.quantity("ambient"), Units.CELSIUS, "The constant 234 is in °C.");
-        Quantity time = working.convert("Turn the time into seconds", entries.quantity("time"), Units.SECOND, "The constant 33 is made for seconds.");
+        Quantity ambient = working.convert("Turn the temperature into °C", entries.quantity("ambient"), Units.CELSIUS,
+                "The constant 234 is in °C.");
+        Quantity time = working.convert("Turn the time into seconds", entries.quantity("time"), Units.SECOND,
+                "The constant 33 is made for seconds.");
         Quantity melting = working.lookUp(
                 "Read the melting temperature of copper", MELTING, FusingFormulas.row("copper-melting"), "value", Units.CELSIUS,
                 "The equation asks how far the wire has to warm.");
         Values onderdonk = Values.of(AREA, area).with(AMBIENT, ambient).with(TIME, time).with(MELTING, melting);
         Quantity fast = working.compute(
                 "Put the area and the time into Onderdonk's equation", FusingFormulas.ONDERDONK, onderdonk, Units.AMPERE,
-                "No heat is lost in so short a time: all of it warms the copper. log10 is ln divided by ln 10.", FusingFormulas.onderdonk());
+                "No heat is lost in so short a time: all of it warms the copper. log10 is ln divided by ln 10.",
+                FusingFormulas.onderdonk());
         working.result("onderdonk-current", fast);
         working.result("preece-current", slow);
         if (entries.has("current")) {
-            Quantity current = working.convert("Turn the current into amperes", entries.quantity("current"), Units.AMPERE, "The constant 33 is made for amperes.");
+            Quantity current = working.convert("Turn the current into amperes", entries.quantity("current"), Units.AMPERE,
+                    "The constant 33 is made for amperes.");
             onderdonk = onderdonk.with(CURRENT, current);
             working.result("onderdonk-time", working.compute(
                     "Turn the equation to the time", FusingFormulas.ONDERDONK_TIME, onderdonk, Units.SECOND,
@@ -123,14 +131,16 @@ public final class FusingCurrent implements Calculator {
     }
 
     private static Quantity circularMils(WorkingBuilder working, Quantity size) {
-        return working.convert("Turn the size into circular mils", size, Units.CIRCULAR_MIL, "Onderdonk's constant 33 is made for circular mils.");
+        return working.convert("Turn the size into circular mils", size, Units.CIRCULAR_MIL,
+                "Onderdonk's constant 33 is made for circular mils.");
     }
 
     private static void addFindings(WorkingBuilder working, Quantity fast, Quantity time) {
         working.finding(new Finding(
                 Verdict.CAUTION,
                 fast.text(3) + " melts copper; it is not what a conductor may carry, nor what a fuse-link may be rated at.", fast, null,
-                FusingFormulas.onderdonk(), "Choose conductors by ampacity, and check a short circuit with the constant of the insulation."));
+                FusingFormulas.onderdonk(), "Choose conductors by ampacity, and check a short circuit with the constant of the "
+                        + "insulation."));
         warnOfLongTime(working, time);
         if (working.stated("onderdonk-time") != null) {
             warnOfLongTime(working, working.stated("onderdonk-time"));

@@ -24,14 +24,16 @@ final class FusingSlips {
             }
         }
         working.slip(
-                "natural-logarithm", "onderdonk-current", "The natural logarithm taken", "The constant 33 belongs to the logarithm of base 10.",
+                "natural-logarithm", "onderdonk-current", "The natural logarithm taken",
+                "The constant 33 belongs to the logarithm of base 10.",
                 FusingFormulas.NATURAL_LOGARITHM, onderdonk);
         working.slip(
                 "square-millimetres-for-mils", "onderdonk-current", "Square millimetres taken as thousands of circular mils",
                 "1 mm² is 1974 circular mils, not 1000.", FusingFormulas.ONDERDONK,
                 onderdonk.with(AREA, Quantity.of(1000 * onderdonk.of(AREA).in(Units.SQUARE_MILLIMETRE).value(), Units.CIRCULAR_MIL)));
         working.slip(
-                "milliseconds-for-seconds", "onderdonk-current", "Seconds taken as milliseconds", "A millisecond is a thousandth of a second.",
+                "milliseconds-for-seconds", "onderdonk-current", "Seconds taken as milliseconds",
+                "A millisecond is a thousandth of a second.",
                 FusingFormulas.ONDERDONK, onderdonk.with(TIME, Quantity.of(onderdonk.of(TIME).value() / 1000, Units.SECOND)));
         working.slip(
                 "radius-for-diameter", "preece-current", "The radius taken for the diameter", "Preece's d is the whole diameter.",

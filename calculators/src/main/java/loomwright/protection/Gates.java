@@ -61,13 +61,13 @@ final class Gates {
         return least.text() + " to " + greatest.text();
     }
 
-    /** The gate that says how soon the device may open at most: the nearest at or above the share. A gate that decides nothing comes last. */
+    /** The gate that says how soon the device may open at most: the nearest at or above the share. Weak gates come last. */
     Gate earliest(Quantity share) {
         Gate strong = nearest(share, true, false);
         return strong == null ? nearest(share, true, true) : strong;
     }
 
-    /** The gate that says how late the device may open at most: the nearest at or below the share. A gate that decides nothing comes last. */
+    /** The gate that says how late the device may open at most: the nearest at or below the share. Weak gates come last. */
     Gate latest(Quantity share) {
         Gate strong = nearest(share, false, false);
         return strong == null ? nearest(share, false, true) : strong;

@@ -25,7 +25,8 @@ final class HeatingFindings {
             working.finding(new Finding(
                     Verdict.CAUTION,
                     "The time of " + values.of(HeatingFormulas.TIME).text(3) + " is above the " + VALID_TO.text()
-                            + " the equation is made for. Heat leaves the conductor by then, so the least size comes out on the large side.",
+                            + " the equation is made for. Heat leaves the conductor by then, so the least size comes out on the large "
+                                    + "side.",
                     values.of(HeatingFormulas.TIME), VALID_TO, row.source(),
                     "Treat it as an overload: hold the ampacity against the rating of the device."));
         }

@@ -28,7 +28,8 @@ final class HeatingSlips {
     }
 
     private static void timed(WorkingBuilder working, Entries entries, Values values, Quantity otherK) {
-        slip(working, "k-of-other-insulation", "least-size", "The constant of another insulation", OTHER_K, HeatingFormulas.LEAST, values.with(K, otherK));
+        slip(working, "k-of-other-insulation", "least-size", "The constant of another insulation", OTHER_K, HeatingFormulas.LEAST,
+                values.with(K, otherK));
         slip(
                 working, "root-left-out", "least-size", "The root left out",
                 "The time stands under the root: the units do not come out otherwise.", HeatingFormulas.ROOT_LEFT_OUT, values);
@@ -45,7 +46,8 @@ final class HeatingSlips {
 
     private static void sized(WorkingBuilder working, Entries entries, Values values, Quantity otherK) {
         slip(
-                working, "k-of-other-insulation", "longest-time", "The constant of another insulation", OTHER_K, HeatingFormulas.LONGEST_TIME,
+                working, "k-of-other-insulation", "longest-time", "The constant of another insulation", OTHER_K,
+                HeatingFormulas.LONGEST_TIME,
                 values.with(K, otherK));
         slip(
                 working, "square-left-out", "longest-time", "The square left out",

@@ -36,7 +36,8 @@ enum LocationRule {
         return ChoiceField.of(
                 "rule-set",
                 "Rule set and situation",
-                "Take the rule set that binds you. None of them was written for a small trailer: without one of your own, take the shortest.",
+                "Take the rule set that binds you. None of them was written for a small trailer: without one of your own, take the "
+                        + "shortest.",
                 options);
     }
 

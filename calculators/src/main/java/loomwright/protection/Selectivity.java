@@ -48,7 +48,8 @@ public final class Selectivity implements Calculator {
 
     @Override
     public void work(Entries entries, WorkingBuilder working) {
-        Quantity current = working.convert("Turn the current into amperes", entries.quantity("current"), Units.AMPERE, "Ratings are in amperes.");
+        Quantity current = working.convert("Turn the current into amperes", entries.quantity("current"), Units.AMPERE,
+                "Ratings are in amperes.");
         TimeBracket downstream = bracket(entries, working, "downstream", current);
         downstream.showLatest(working, "the downstream device");
         TimeBracket upstream = bracket(entries, working, "upstream", current);

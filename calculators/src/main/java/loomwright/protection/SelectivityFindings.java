@@ -17,7 +17,8 @@ final class SelectivityFindings {
                     weak ? Verdict.CAUTION : Verdict.PASSED,
                     "Downstream first: the " + downstream.name() + " has opened by " + TimeFindings.time(downstream.latestTime()) + ", the "
                             + upstream.name() + " does not open before " + TimeFindings.time(upstream.earliestTime()) + ".",
-                    downstream.latestTime(), upstream.earliestTime(), weakest(downstream.latest(), upstream.earliest()).row().source(), weak ? WEAK : ""));
+                    downstream.latestTime(), upstream.earliestTime(), weakest(downstream.latest(), upstream.earliest()).row().source(),
+                    weak ? WEAK : ""));
         } else if (isBefore(upstream.latest(), downstream.earliest())) {
             boolean weak = upstream.latest().isWeak() || downstream.earliest().isWeak();
             working.finding(new Finding(
@@ -32,13 +33,16 @@ final class SelectivityFindings {
     }
 
     private static void notShown(WorkingBuilder working, TimeBracket downstream, TimeBracket upstream) {
-        String latest = downstream.latest() == null ? "no latest time is known" : "it has opened by " + TimeFindings.time(downstream.latestTime());
+        String latest = downstream.latest() == null
+                ? "no latest time is known"
+                : "it has opened by " + TimeFindings.time(downstream.latestTime());
         String earliest = upstream.earliest() == null
                 ? "no earliest time is known"
                 : "it does not open before " + TimeFindings.time(upstream.earliestTime());
         working.finding(new Finding(
                 Verdict.CAUTION,
-                "Not shown which opens first. Of the " + downstream.name() + " " + latest + "; of the " + upstream.name() + " " + earliest + ".",
+                "Not shown which opens first. Of the " + downstream.name() + " " + latest + "; of the " + upstream.name() + " " + earliest
+                        + ".",
                 downstream.share(), null, downstream.source(),
                 "Take the curves of both data sheets, or ratings further apart. At a hard short circuit both may open."));
     }

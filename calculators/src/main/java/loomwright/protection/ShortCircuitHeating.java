@@ -80,16 +80,19 @@ public final class ShortCircuitHeating implements Calculator {
                 "Turn the current into amperes", entries.quantity("current"), Units.AMPERE, "The constant k is in amperes.");
         Values values = Values.of(CURRENT, current).with(K, working.lookUp(
                 "Read the constant of the insulation", K, row, "k", Units.AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE,
-                "It holds the heat that copper takes up between the temperature in service and the one the insulation stands for a moment."));
+                "It holds the heat that copper takes up between the temperature in service and the one the insulation stands for a "
+                        + "moment."));
         Quantity least = null;
         if (timed) {
-            Quantity time = working.convert("Turn the time into seconds", entries.quantity("clearing-time"), Units.SECOND, "k is made for seconds.");
+            Quantity time = working.convert("Turn the time into seconds", entries.quantity("clearing-time"), Units.SECOND,
+                    "k is made for seconds.");
             values = values.with(TIME, time);
             least = leastSize(working, values, row);
         }
         if (sized) {
             Quantity size = working.convert(
-                    "Turn the size into square millimetres", entries.quantity("size"), Units.SQUARE_MILLIMETRE, "k is made for square millimetres.");
+                    "Turn the size into square millimetres", entries.quantity("size"), Units.SQUARE_MILLIMETRE,
+                    "k is made for square millimetres.");
             values = values.with(SIZE, size);
             longestTime(working, values, row);
         }

@@ -17,6 +17,8 @@ import loomwright.worked.WorkingBuilder;
  * @param latest the gate for the time by which it has opened, or null
  */
 record TimeBracket(TimedDevice device, Quantity rating, Gates gates, Quantity share, Gate earliest, Gate latest) {
+    private static final String EXACT = "The gate is printed for this current.";
+
 
     /** Finds the bracket, with the step to the share. {@code which} names the device where there are two. */
     static TimeBracket of(WorkingBuilder working, TimedDevice device, Quantity rating, String ratingField, Quantity current, String which) {
@@ -32,9 +34,10 @@ record TimeBracket(TimedDevice device, Quantity rating, Gates gates, Quantity sh
     void showEarliest(WorkingBuilder working, String which) {
         if (earliest != null) {
             working.lookUp(
-                    "Read the time before which " + which + " does not open, from the gate at " + earliest.share().text(), TimeSymbols.EARLIEST,
+                    "Read the time before which " + which + " does not open, from the gate at " + earliest.share().text(),
+                    TimeSymbols.EARLIEST,
                     earliest.row(), earliest.shortestColumn(),
-                    earliestIsExact() ? "The gate is printed for this current." : "With less current it takes no less time than at this gate.");
+                    earliestIsExact() ? EXACT : "With less current it takes no less time than at this gate.");
         }
     }
 
@@ -44,7 +47,7 @@ record TimeBracket(TimedDevice device, Quantity rating, Gates gates, Quantity sh
             working.lookUp(
                     "Read the time by which " + which + " has opened, from the gate at " + latest.share().text(), TimeSymbols.LATEST,
                     latest.row(), latest.longestColumn(),
-                    latestIsExact() ? "The gate is printed for this current." : "With more current it takes no more time than at this gate.");
+                    latestIsExact() ? EXACT : "With more current it takes no more time than at this gate.");
         }
     }
 

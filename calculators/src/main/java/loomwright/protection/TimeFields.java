@@ -10,13 +10,15 @@ import loomwright.worked.QuantityField;
 /** What the calculators of opening times ask, and what the first of them answers. */
 final class TimeFields {
     static final QuantityField CURRENT = QuantityField.of(
-            "current", "Current", "The overload or short-circuit current through the device.", 0.01, 100_000, Units.AMPERE, Units.KILOAMPERE,
+            "current", "Current", "The overload or short-circuit current through the device.", 0.01, 100_000, Units.AMPERE,
+            Units.KILOAMPERE,
             Units.MILLIAMPERE);
 
     private static final QuantityField TIME_LIMIT = QuantityField.of(
                     "time-limit",
                     "It must have opened within",
-                    "If you enter it, it is held against the latest opening time: the longest time the conductor stands the current, for one.",
+                    "If you enter it, it is held against the latest opening time: the longest time the conductor stands the current, for "
+                            + "one.",
                     0.001, 1_000_000, Units.SECOND, Units.MILLISECOND, Units.MINUTE, Units.HOUR)
             .optional();
 

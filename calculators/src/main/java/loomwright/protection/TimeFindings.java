@@ -27,13 +27,15 @@ final class TimeFindings {
         if (bracket.earliest() == null) {
             text.append(" may open at once, for no gate lies at or above this current");
         } else {
-            text.append(" does not open before ").append(time(bracket.earliestTime())).append(" (gate at ").append(bracket.earliest().share().text())
+            text.append(" does not open before ").append(time(bracket.earliestTime())).append(" (gate at ")
+                    .append(bracket.earliest().share().text())
                     .append(")");
         }
         if (bracket.latest() == null) {
             return text.append(", and nothing says that it opens at all: no gate lies at or below this current.").toString();
         }
-        return text.append(" and has opened by ").append(time(bracket.latestTime())).append(" (gate at ").append(bracket.latest().share().text())
+        return text.append(" and has opened by ").append(time(bracket.latestTime())).append(" (gate at ")
+                .append(bracket.latest().share().text())
                 .append("). Nothing is read between gates.").toString();
     }
 
@@ -43,16 +45,19 @@ final class TimeFindings {
         if (shown) {
             working.finding(new Finding(
                     bracket.latest().isWeak() ? Verdict.CAUTION : Verdict.PASSED,
-                    "It has opened by " + time(bracket.latestTime()) + ", within the " + limit.text() + " wanted.", bracket.latestTime(), limit,
+                    "It has opened by " + time(bracket.latestTime()) + ", within the " + limit.text() + " wanted.", bracket.latestTime(),
+                    limit,
                     bracket.latest().row().source(), bracket.latest().isWeak() ? "This time decides nothing. " + CURVE : ""));
         } else if (late) {
             working.finding(new Finding(
                     bracket.earliest().isWeak() ? Verdict.CAUTION : Verdict.STOP,
                     "It does not open before " + time(bracket.earliestTime()) + ", later than the " + limit.text() + " wanted.",
-                    bracket.earliestTime(), limit, bracket.earliest().row().source(), "Take a smaller rating, a faster kind, or a thicker conductor."));
+                    bracket.earliestTime(), limit, bracket.earliest().row().source(),
+                    "Take a smaller rating, a faster kind, or a thicker conductor."));
         } else {
             working.finding(new Finding(
-                    Verdict.CAUTION, "The gates do not show that it has opened within the " + limit.text() + " wanted.", bracket.share(), limit,
+                    Verdict.CAUTION, "The gates do not show that it has opened within the " + limit.text() + " wanted.", bracket.share(),
+                    limit,
                     bracket.source(), CURVE));
         }
     }
@@ -79,7 +84,8 @@ final class TimeFindings {
             text.append(gate == memory.get(0) ? " " : "; ").append(gate.share().text()).append(' ').append(window(gate));
         }
         working.finding(new Finding(
-                Verdict.CAUTION, text.append('.').toString(), bracket.share(), null, memory.get(0).row().source(), "Look them up before you use them."));
+                Verdict.CAUTION, text.append('.').toString(), bracket.share(), null, memory.get(0).row().source(),
+                "Look them up before you use them."));
     }
 
     private static String window(Gate gate) {

@@ -37,7 +37,8 @@ final class TimeSlips {
 
     static void share(WorkingBuilder working, String output, Values values) {
         working.slip(
-                "share-turned-over", output, "The share turned over", "It is the current that is held against the rating.", TimeSymbols.TURNED_OVER, values);
+                "share-turned-over", output, "The share turned over", "It is the current that is held against the rating.",
+                TimeSymbols.TURNED_OVER, values);
         if (values.of(TimeSymbols.CURRENT).base() > values.of(TimeSymbols.RATING).base()) {
             working.slip(
                     "excess-only", output, "Only what is above the rating counted",
