@@ -35,6 +35,11 @@ public final class Drawings {
         return names;
     }
 
+    /** The names of the values a drawing takes; all are needed. */
+    public static List<String> takes(String name) {
+        return find(name).takes();
+    }
+
     public static boolean has(String name) {
         return find(name) != null;
     }

@@ -26,7 +26,10 @@ final class NamesCommand implements Callable<Integer> {
         for (Calculator calculator : Catalogue.all()) {
             print(System.out, calculator.description());
         }
-        System.out.println("drawings: " + String.join(", ", Drawings.names()));
+        System.out.println("drawings: each with the values it takes");
+        for (String name : Drawings.names()) {
+            System.out.println("  " + name + (Drawings.takes(name).isEmpty() ? "" : ": " + String.join(", ", Drawings.takes(name))));
+        }
         return Loomwright.FINE;
     }
 

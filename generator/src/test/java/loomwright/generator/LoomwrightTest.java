@@ -124,6 +124,6 @@ class LoomwrightTest {
         String names = out.toString(StandardCharsets.UTF_8);
         assertTrue(names.contains("given    route-length: "));
         assertTrue(names.contains("formula  voltage-drop/drop: "));
-        assertTrue(names.contains("drawings: "));
+        assertTrue(names.contains("  supply-window: lowest, nominal, battery, highest"));
     }
 }
