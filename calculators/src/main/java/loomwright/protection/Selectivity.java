@@ -31,12 +31,12 @@ public final class Selectivity implements Calculator {
             List.of(
                     TimeFields.CURRENT,
                     TimedDevice.field("downstream-type", "Downstream device, near the load"),
-                    TimeFields.rating("downstream-rating", "Its rating"),
+                    TimeFields.rating("downstream-rating", "Rating of the downstream device"),
                     TimedDevice.field("upstream-type", "Upstream device, near the battery"),
                     TimeFields.rating("upstream-rating", "Rating of the upstream device")),
             List.of(
-                    new Output("downstream-latest", "The downstream device has opened by", Units.SECOND),
-                    new Output("upstream-earliest", "The upstream device does not open before", Units.SECOND),
+                    new Output("downstream-latest", "Latest opening time of the downstream device", Units.SECOND),
+                    new Output("upstream-earliest", "Earliest opening time of the upstream device", Units.SECOND),
                     new Output("downstream-share", "Current as a share of the downstream rating", Units.PERCENT),
                     new Output("upstream-share", "Current as a share of the upstream rating", Units.PERCENT)),
             List.of(new NamedFormula("share", TimeSymbols.SHARE_OF_RATING)));

@@ -33,8 +33,8 @@ final class TimeFields {
                     "Gates of single ratings are used for those ratings only."),
             List.of(TimedDevice.field("fuse-type", "Kind of device"), rating("rating", "Rating"), CURRENT, TIME_LIMIT),
             List.of(
-                    new Output("earliest", "It does not open before", Units.SECOND),
-                    new Output("latest", "It has opened by", Units.SECOND),
+                    new Output("earliest", "Earliest opening time", Units.SECOND),
+                    new Output("latest", "Latest opening time", Units.SECOND),
                     new Output("share-percent", "Current as a share of the rating", Units.PERCENT)),
             List.of(new NamedFormula("share", TimeSymbols.SHARE_OF_RATING)));
 
