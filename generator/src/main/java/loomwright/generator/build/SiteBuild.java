@@ -37,7 +37,7 @@ public final class SiteBuild {
         Content read = ContentReader.read(content, problems);
         ExampleBook book = ExampleBook.of(read, calculators, problems);
         Checked checked = new Checked(output, new SiteCheck(problems));
-        parts.files().forEach(checked::copy);
+        parts.files().forEach(checked::file);
         Scripts scripts = new Scripts(parts.scripts());
         new SitePages(read, calculators, book, parts.templates(), scripts, problems).write(checked);
         checked.check.finish();
@@ -82,11 +82,7 @@ public final class SiteBuild {
         }
 
         @Override
-        public void file(String address, String text) {
-            copy(address, text.getBytes(StandardCharsets.UTF_8));
-        }
-
-        void copy(String address, byte[] bytes) {
+        public void file(String address, byte[] bytes) {
             check.file(address);
             output.put(address, bytes);
         }

@@ -2,9 +2,14 @@ package loomwright.generator.markdown;
 
 /** The words of a piece of our own HTML. */
 public final class PlainText {
+    /** What is left out, from its first tag to its last. */
+    private static final String[][] LEFT_OUT = {
+        {"<math", "</math>"}, {"<svg", "</svg>"}, {"<div class=\"given\"", "</section>"}, {"<details class=\"figures\"", "</details>"}
+    };
+
     private PlainText() {}
 
-    /** The words without tags, formulas and drawings, on one line. */
+    /** The words without tags, formulas, drawings and what an example computes, on one line. */
     public static String of(String html) {
         StringBuilder text = new StringBuilder(html.length());
         int at = 0;
@@ -25,9 +30,12 @@ public final class PlainText {
         return text.toString().strip();
     }
 
-    /** The end of the tag that begins at a place; of the whole element for a formula or a drawing. */
+    /** The end of the tag that begins at a place, or of the whole element if it is left out. */
     private static int skip(String html, int at) {
-        String whole = html.startsWith("<math", at) ? "</math>" : html.startsWith("<svg", at) ? "</svg>" : ">";
+        String whole = ">";
+        for (String[] element : LEFT_OUT) {
+            whole = html.startsWith(element[0], at) ? element[1] : whole;
+        }
         int end = html.indexOf(whole, at);
         return end < 0 ? html.length() : end + whole.length();
     }

@@ -14,6 +14,6 @@ public interface PageSink {
      */
     void page(String address, String html, Places places);
 
-    /** Takes a text file that is not a page. */
-    void file(String address, String text);
+    /** Takes a file that is not a page. */
+    void file(String address, byte[] bytes);
 }

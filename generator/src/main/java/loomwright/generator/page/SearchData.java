@@ -1,40 +1,55 @@
 package loomwright.generator.page;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the page of search looks through, as a script: a script file loads from a disk, where reading other files is refused. */
+/**
+ * What the page of search looks through, as a script: a script file loads from a disk, where reading other files is refused. The texts
+ * are written out as they come and not kept.
+ */
 final class SearchData {
     static final String LIBRARY = "lunr.js";
     static final String FILE = "search-data.js";
 
     /** One page, or one word of the glossary. */
-    record Entry(String title, String address, String kind, String summary, String text) {}
+    record Entry(String title, String address, String kind) {}
 
     private final List<Entry> entries = new ArrayList<>();
+    private final ByteArrayOutputStream script = new ByteArrayOutputStream();
+
+    SearchData() {
+        write("window.LOOMWRIGHT_SEARCH = [\n");
+    }
 
     void add(String title, String address, String kind, String summary, String text) {
-        entries.add(new Entry(title, address, kind, summary, text));
+        entries.add(new Entry(title, address, kind));
+        StringBuilder out = new StringBuilder(text.length() + 200);
+        field(out.append('{'), "title", title);
+        field(out.append(','), "address", address);
+        field(out.append(','), "kind", kind);
+        field(out.append(','), "summary", summary);
+        field(out.append(','), "text", text);
+        write(out.append("},\n").toString());
     }
 
     List<Entry> entries() {
         return entries;
     }
 
-    String script() {
-        StringBuilder out = new StringBuilder("window.LOOMWRIGHT_SEARCH = [\n");
-        for (Entry entry : entries) {
-            out.append("{\"title\":").append(quoted(entry.title()));
-            out.append(",\"address\":").append(quoted(entry.address()));
-            out.append(",\"kind\":").append(quoted(entry.kind()));
-            out.append(",\"summary\":").append(quoted(entry.summary()));
-            out.append(",\"text\":").append(quoted(entry.text())).append("},\n");
-        }
-        return out.append("];\n").toString();
+    /** The whole script; nothing can be added after it. */
+    byte[] script() {
+        write("];\n");
+        return script.toByteArray();
     }
 
-    private static String quoted(String text) {
-        StringBuilder out = new StringBuilder(text.length() + 2).append('"');
+    private void write(String text) {
+        script.writeBytes(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void field(StringBuilder out, String name, String text) {
+        out.append('"').append(name).append("\":\"");
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c == '"' || c == '\\') {
@@ -45,6 +60,6 @@ final class SearchData {
                 out.append(c);
             }
         }
-        return out.append('"').toString();
+        out.append('"');
     }
 }
