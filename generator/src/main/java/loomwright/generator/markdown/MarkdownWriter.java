@@ -7,13 +7,17 @@ import loomwright.generator.content.Scalar;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.SourceFile;
 import loomwright.generator.problem.Span;
+import loomwright.markup.Html;
 
 /** Turns the Markdown of one page into HTML. */
 public final class MarkdownWriter {
-    private static final Parser PARSER = Parser.builder()
-            .extensions(List.of(TablesExtension.create()))
-            .customInlineParserExtensionFactory(new ValueNameParser.Factory())
-            .build();
+    private static final Parser WITH_TABLES = parser(List.of(TablesExtension.create()));
+
+    /** Setting up for tables costs more than parsing a sentence, and the texts of blocks are mostly a sentence. */
+    private static final Parser WITHOUT_TABLES = parser(List.of());
+
+    /** Signs that mean something to Markdown inside a line, or end it. */
+    private static final String SIGNS = "\\`*_{[<&|\n";
 
     private static final String OPEN = "<p>";
     private static final String CLOSE = "</p>\n";
@@ -26,6 +30,13 @@ public final class MarkdownWriter {
         this.problems = problems;
     }
 
+    private static Parser parser(List<TablesExtension> extensions) {
+        return Parser.builder()
+                .extensions(extensions)
+                .customInlineParserExtensionFactory(new ValueNameParser.Factory())
+                .build();
+    }
+
     /** A stretch of a file. */
     public Markup write(Span text) {
         SourceFile file = text.file();
@@ -36,6 +47,9 @@ public final class MarkdownWriter {
     /** A text from a YAML value. Its problems are placed by looking for their words inside the value. */
     public String write(Scalar text) {
         String words = text.text();
+        if (isPlain(words)) {
+            return OPEN + Html.escape(words.stripTrailing()) + CLOSE;
+        }
         return write(words, (start, end) -> text.at().find(words.substring(start, end))).html();
     }
 
@@ -46,9 +60,18 @@ public final class MarkdownWriter {
         return single ? html.substring(OPEN.length(), html.length() - CLOSE.length()) : html;
     }
 
+    /** Whether a text is one line of words and nothing else, so that it need not be parsed. */
+    private static boolean isPlain(String text) {
+        boolean plain = !text.isEmpty() && Character.isLetter(text.charAt(0));
+        for (int i = 0; i < text.length() && plain; i++) {
+            plain = SIGNS.indexOf(text.charAt(i)) < 0;
+        }
+        return plain;
+    }
+
     private Markup write(String text, Origin origin) {
         NodeWriter writer = new NodeWriter(origin, surroundings, problems);
-        writer.children(PARSER.parse(text));
+        writer.children((text.indexOf('|') < 0 ? WITHOUT_TABLES : WITH_TABLES).parse(text));
         return new Markup(writer.html(), List.copyOf(writer.headings()));
     }
 }
