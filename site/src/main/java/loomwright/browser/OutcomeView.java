@@ -4,9 +4,8 @@ import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.Place;
 import loomwright.worked.Working;
 import org.teavm.jso.dom.html.HTMLElement;
-import org.teavm.jso.dom.xml.NodeList;
 
-/** Everything computed of one example. Keeps what a reader had unfolded unfolded. */
+/** Everything computed of one example. */
 final class OutcomeView {
     private static final String OLD_NOTE = "<p class=\"oldnote\">From your last good entry</p>";
 
@@ -25,9 +24,10 @@ final class OutcomeView {
         String markup = isPrinted
                 ? OutcomeMarkup.printed(place, working, "")
                 : OutcomeMarkup.own(place, working, printed, "");
-        boolean[] open = unfolded();
-        element.setInnerHTML(markup);
-        unfold(open);
+        if (old) {
+            element.getFirstChild().delete();
+        }
+        Repaint.inside(element, markup);
         element.setClassName("outcome");
         old = false;
     }
@@ -38,24 +38,6 @@ final class OutcomeView {
             element.setClassName("outcome old");
             Dom.prepend(element, OLD_NOTE);
             old = true;
-        }
-    }
-
-    private boolean[] unfolded() {
-        NodeList<? extends HTMLElement> details = element.querySelectorAll("details");
-        boolean[] open = new boolean[details.getLength()];
-        for (int i = 0; i < open.length; i++) {
-            open[i] = details.get(i).hasAttribute("open");
-        }
-        return open;
-    }
-
-    private void unfold(boolean[] open) {
-        NodeList<? extends HTMLElement> details = element.querySelectorAll("details");
-        for (int i = 0; i < open.length && i < details.getLength(); i++) {
-            if (open[i]) {
-                details.get(i).setAttribute("open", "");
-            }
         }
     }
 }
