@@ -271,6 +271,41 @@ class AuthorErrorTest {
     }
 
     @Test
+    void rejectsArithmeticThatEndsInAnotherFigure() {
+        example(GIVEN, "{ result: current, expect: 3 A, tolerance: 0.05 A, kind: from-table, source: rod-book, arithmetic: 12 V ÷ 4 Ω = 2 A }");
+        rejects("""
+                content/lessons/01-first/lesson.md:16:92: the arithmetic ends in 2 A, but the pin expects 3 A within 0.05 A. Correct the one that is wrong.
+                   …t: current, expect: 3 A, tolerance: 0.05 A, kind: from-table, source: rod-book, arithmetic: 12 V ÷ 4 Ω = 2 A }
+                                                                                                    ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsTableThatChangedSinceTheCalculatorsWereBuilt() {
+        site.write("tables/rods.csv", site.read("tables/rods.csv").replace("2,9,", "2,8,"));
+        site.lesson("""
+                ## Rods
+
+                ```example
+                key: rod
+                title: A rod
+                story: A rod of 2 mm².
+                calculator: rod-resistance
+                given: { size: 2 mm2 }
+                pins:
+                  - { result: resistance, expect: 9 mΩ/m, tolerance: 0.5 mΩ/m, kind: printed, source: rod-book }
+                ```
+                """);
+        rejects("""
+                content/tables/rods.csv:5:1: the calculators were built with another row "2 mm²" of this table. Build them again with mvn -q package.
+                   2,8,
+                   ^
+                1 problem
+                """);
+    }
+
+    @Test
     void rejectsPrintedPinWithoutPublication() {
         example(GIVEN, "{ result: current, expect: 3 A, tolerance: 0.05 A, kind: printed, source: from-memory }");
         rejects("""

@@ -29,7 +29,7 @@ public final class ExampleBook {
     /** Reads and runs the examples of all lessons and pages. */
     public static ExampleBook of(Content content, Map<String, Calculator> calculators, Problems problems) {
         ExampleBook book = new ExampleBook(problems);
-        ExampleReader reader = new ExampleReader(calculators, content.documents(), problems);
+        ExampleReader reader = new ExampleReader(calculators, content, problems);
         for (Lesson lesson : content.lessons()) {
             book.add(lesson.article(), reader);
         }

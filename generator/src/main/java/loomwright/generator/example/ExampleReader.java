@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Article;
 import loomwright.generator.content.Block;
+import loomwright.generator.content.Content;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.content.YamlReader;
 import loomwright.generator.problem.Problems;
 import loomwright.quantity.Quantity;
-import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.worked.Calculator;
 import loomwright.worked.Output;
@@ -23,12 +23,14 @@ final class ExampleReader {
     private final Problems problems;
     private final PinReader pinReader;
     private final Citations citations;
+    private final BuiltInRows builtInRows;
 
-    ExampleReader(Map<String, Calculator> calculators, Map<String, Document> documents, Problems problems) {
+    ExampleReader(Map<String, Calculator> calculators, Content content, Problems problems) {
         this.calculators = calculators;
         this.problems = problems;
-        this.pinReader = new PinReader(documents, problems);
-        this.citations = new Citations(documents, problems);
+        this.pinReader = new PinReader(content.documents(), problems);
+        this.citations = new Citations(content.documents(), problems);
+        this.builtInRows = new BuiltInRows(content.tables(), problems);
     }
 
     /**
@@ -60,6 +62,7 @@ final class ExampleReader {
         if (trial == null || key == null || title == null || story == null) {
             return new Reading(key, null);
         }
+        builtInRows.compare(trial.working());
         return new Reading(key, new Example(
                 key.text(), article, title.text(), story, trial.calculator(), trial.given(), outputs(show, trial),
                 check(check, show, trial), results(trial), pins(key.text(), pins, trial), misprint(misprint, trial),

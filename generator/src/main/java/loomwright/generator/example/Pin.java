@@ -40,7 +40,13 @@ public record Pin(
     }
 
     public boolean holds() {
+        return isNear(computed);
+    }
+
+    /** Whether a figure is within the tolerance. */
+    boolean isNear(Quantity figure) {
         double allowed = Math.abs(tolerance.in(expect.unit()).value());
-        return difference().value() <= allowed + HAIR * Math.max(1e-9, Math.abs(expect.value()));
+        double apart = Math.abs(figure.in(expect.unit()).value() - expect.value());
+        return apart <= allowed + HAIR * Math.max(1e-9, Math.abs(expect.value()));
     }
 }

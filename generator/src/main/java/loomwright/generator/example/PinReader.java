@@ -60,12 +60,27 @@ final class PinReader {
             problems.add(map.at().problem(
                     "a pin of kind \"from-table\" has no \"arithmetic\"", "Add a line arithmetic: with the working by hand."));
         }
+        checkArithmetic(map, pin);
         if (!pin.holds()) {
             problems.add(pin.at().problem(
                     "\"" + pin.output().key() + "\" of example \"" + example + "\" comes out as " + plain(pin.computed(), pin)
                             + ", but the pin expects " + pin.expectText() + " within "
                             + pin.toleranceText() + "; the difference is " + plain(pin.difference(), pin),
                     "Look for the slip in the entries, in the source or in the calculator; do not widen the tolerance to hide it."));
+        }
+    }
+
+    /** A working by hand that ends in another figure than the one expected has a slip in one of the two. */
+    private void checkArithmetic(YamlMap map, Pin pin) {
+        String end = pin.arithmetic().substring(pin.arithmetic().lastIndexOf('=') + 1).strip();
+        Quantity ending = QuantityText.read(end, null).quantity();
+        if (ending == null || !ending.dimension().equals(pin.expect().dimension())) {
+            return;
+        }
+        if (!pin.isNear(ending)) {
+            problems.add(map.keyAt("arithmetic").problem(
+                    "the arithmetic ends in " + end + ", but the pin expects " + pin.expectText() + " within " + pin.toleranceText(),
+                    "Correct the one that is wrong."));
         }
     }
 

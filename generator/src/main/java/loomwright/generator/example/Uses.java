@@ -19,7 +19,7 @@ import java.util.LinkedHashSet;
  */
 public record Uses(Set<RowUse> rows, Set<String> documents) {
 
-    static Uses of(Working working) {
+    public static Uses of(Working working) {
         Set<RowUse> rows = new LinkedHashSet<>();
         Set<String> documents = new TreeSet<>();
         for (Step step : working.steps()) {

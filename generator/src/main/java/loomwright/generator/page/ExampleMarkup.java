@@ -5,7 +5,6 @@ import java.util.Map;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
-import loomwright.generator.example.RowUse;
 import loomwright.generator.problem.Span;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
@@ -68,12 +67,7 @@ final class ExampleMarkup {
     }
 
     private void relies(Example example) {
-        for (RowUse row : example.uses().rows()) {
-            site.reliance().onRow(row, page);
-        }
-        for (String document : example.uses().documents()) {
-            site.reliance().onDocument(document, page);
-        }
+        site.reliance().on(example.uses(), page);
         for (Pin pin : example.pins()) {
             site.reliance().onDocument(pin.source().document().key(), page);
         }

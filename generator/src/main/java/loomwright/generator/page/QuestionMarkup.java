@@ -3,6 +3,7 @@ package loomwright.generator.page;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.example.Trial;
+import loomwright.generator.example.Uses;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.worked.Output;
@@ -51,6 +52,7 @@ final class QuestionMarkup {
         }
         String key = trial.calculator().description().key();
         site.reliance().onCalculator(key, page);
+        site.reliance().on(Uses.of(trial.working()), page);
         String working = new Links(Address.root(page.address())).calculator(key, trial.given());
         return "<p>" + Html.escape(output.label()) + " "
                 + ExampleMarkup.value(trial.working().result(output.key()).quantity().text()) + ".</p>\n"

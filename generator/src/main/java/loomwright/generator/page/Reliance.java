@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import loomwright.generator.example.RowUse;
+import loomwright.generator.example.Uses;
 
 /** Which places of the site rely on which documents, tables and calculators. Filled while pages are written. */
 final class Reliance {
@@ -24,6 +25,12 @@ final class Reliance {
 
     void onCalculator(String key, Place place) {
         calculators.computeIfAbsent(key, any -> new LinkedHashSet<>()).add(place);
+    }
+
+    /** Everything a working relies on. */
+    void on(Uses uses, Place place) {
+        uses.rows().forEach(row -> onRow(row, place));
+        uses.documents().forEach(document -> onDocument(document, place));
     }
 
     void onRow(RowUse use, Place place) {

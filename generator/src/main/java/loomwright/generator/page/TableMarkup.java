@@ -104,11 +104,12 @@ final class TableMarkup {
         for (Row row : rows) {
             row(out, table, columns, row);
         }
-        String root = Address.root(page.address());
-        return out.append("</tbody>\n</table>\n</div>\n")
-                .append(SourceMarkup.paragraph(new Links(root), table.source()))
-                .append("\n</figure>\n")
-                .toString();
+        return out.append("</tbody>\n</table>\n</div>\n").append(source(table)).append("</figure>\n").toString();
+    }
+
+    /** The line that says where the table comes from. */
+    String source(Table table) {
+        return SourceMarkup.paragraph(new Links(Address.root(page.address())), table.source()) + "\n";
     }
 
     private static void row(StringBuilder out, Table table, List<Column> columns, Row row) {

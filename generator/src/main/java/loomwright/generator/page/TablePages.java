@@ -51,8 +51,10 @@ final class TablePages {
         String address = Address.table(table.key());
         Place place = new Place(table.title(), address);
         List<Row> rows = table.shownWhole() ? table.rows() : rowsInUse(table);
-        String markup =
-                new TableMarkup(site, place).write(table, "table", TableMarkup.shown(table), rows, table.title());
+        TableMarkup tables = new TableMarkup(site, place);
+        String markup = rows.isEmpty()
+                ? "<p>No lesson uses a row of it yet.</p>\n" + tables.source(table)
+                : tables.write(table, "table", TableMarkup.shown(table), rows, table.title());
         Page page = new Page(
                 frames.of(table.title(), table.source().text(), address),
                 table.title(),
