@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import loomwright.generator.check.CheckMemory;
 import loomwright.generator.check.SiteCheck;
 import loomwright.generator.content.Content;
 import loomwright.generator.content.ContentReader;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.ExampleBook;
+import loomwright.generator.page.LessonMemory;
 import loomwright.generator.page.PageSink;
 import loomwright.generator.page.Scripts;
 import loomwright.generator.page.SitePages;
@@ -22,6 +24,8 @@ public final class SiteBuild {
     private final Path content;
     private final Parts parts;
     private final Map<String, Calculator> calculators = new LinkedHashMap<>();
+    private LessonMemory lessons = LessonMemory.none();
+    private CheckMemory checks = CheckMemory.none();
 
     public SiteBuild(Path content, Parts parts, List<Calculator> calculators) {
         this.content = content;
@@ -31,15 +35,22 @@ public final class SiteBuild {
         }
     }
 
+    /** Keeps lessons and checks from one run to the next, for a program that builds again and again. */
+    public SiteBuild again() {
+        lessons = LessonMemory.keeping();
+        checks = CheckMemory.keeping();
+        return this;
+    }
+
     /** Runs once. Files go to {@code output} even if there are problems; it is for the caller to throw them away. */
     public Outcome run(Output output) {
         Problems problems = new Problems();
         Content read = ContentReader.read(content, problems);
         ExampleBook book = ExampleBook.of(read, calculators, problems);
-        Checked checked = new Checked(output, new SiteCheck(problems));
+        Checked checked = new Checked(output, new SiteCheck(problems, checks));
         parts.files().forEach(checked::file);
         Scripts scripts = new Scripts(parts.scripts());
-        new SitePages(read, calculators, book, parts.templates(), scripts, problems).write(checked);
+        new SitePages(read, calculators, book, parts.templates(), scripts, lessons, problems).write(checked);
         checked.check.finish();
         return new Outcome(problems, checked.pages, read.lessons().size(), book.all());
     }

@@ -20,10 +20,6 @@ final class BuiltPage {
         this.places = places;
     }
 
-    String address() {
-        return address;
-    }
-
     Set<String> ids() {
         return ids;
     }

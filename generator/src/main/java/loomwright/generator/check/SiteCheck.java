@@ -25,10 +25,11 @@ public final class SiteCheck {
     private final Set<String> missing = new HashSet<>();
     private final List<Waiting> waiting = new ArrayList<>();
 
-    private final List<ForkJoinTask<Checked>> underCheck = new ArrayList<>();
+    private final List<ForkJoinTask<UnderCheck>> underCheck = new ArrayList<>();
+    private final CheckMemory memory;
 
-    /** A page that was checked on its own. */
-    private record Checked(BuiltPage page, Set<String> links) {}
+    /** A page that was checked on its own, and what was found. */
+    private record UnderCheck(CheckMemory.Checked checked, Places places, Problems found) {}
 
     /**
      * A link whose target may still come. The text of its page is not kept: thousands would fill the memory.
@@ -44,32 +45,50 @@ public final class SiteCheck {
         }
     }
 
-    public SiteCheck(Problems problems) {
+    public SiteCheck(Problems problems, CheckMemory memory) {
         this.problems = problems;
+        this.memory = memory;
     }
 
     /** Checks a page. The work is done beside the writing of the next pages, and a bounded number of pages waits for it. */
     public void page(String address, String html, Places places) {
-        BuiltPage page = new BuiltPage(address, html, places);
-        underCheck.add(ForkJoinPool.commonPool().submit(() -> {
-            PageCheck check = new PageCheck(page, problems);
-            check.check(html);
-            return new Checked(page, new TreeSet<>(check.links()));
-        }));
+        CheckMemory.Checked before = memory.find(address, html);
+        if (before != null) {
+            take(before, places);
+            return;
+        }
+        underCheck.add(ForkJoinPool.commonPool().submit(() -> check(address, html, places)));
         if (underCheck.size() >= MOST_UNDER_CHECK) {
             gather();
         }
     }
 
+    private UnderCheck check(String address, String html, Places places) {
+        Problems found = new Problems();
+        BuiltPage page = new BuiltPage(address, html, places);
+        PageCheck check = new PageCheck(page, found);
+        check.check(html);
+        CheckMemory.Checked checked = new CheckMemory.Checked(address, html, page.ids(), new TreeSet<>(check.links()));
+        return new UnderCheck(checked, places, found);
+    }
+
     private void gather() {
-        for (ForkJoinTask<Checked> future : underCheck) {
-            Checked checked = future.join();
-            idsByPage.put(checked.page().address(), checked.page().ids());
-            for (String href : checked.links()) {
-                link(checked.page(), href);
+        for (ForkJoinTask<UnderCheck> future : underCheck) {
+            UnderCheck page = future.join();
+            problems.addAll(page.found());
+            if (page.found().isEmpty()) {
+                memory.keep(page.checked());
             }
+            take(page.checked(), page.places());
         }
         underCheck.clear();
+    }
+
+    private void take(CheckMemory.Checked page, Places places) {
+        idsByPage.put(page.address(), page.ids());
+        for (String href : page.links()) {
+            link(page.address(), places, href);
+        }
     }
 
     /** Takes note of a file that is not a page. */
@@ -82,16 +101,16 @@ public final class SiteCheck {
         missing.add(address);
     }
 
-    private void link(BuiltPage page, String href) {
+    private void link(String page, Places places, String href) {
         int hash = href.indexOf('#');
         String path = hash < 0 ? href : href.substring(0, hash);
         String anchor = hash < 0 ? "" : href.substring(hash + 1);
         if (path.contains("://") || path.startsWith("mailto:")) {
             return;
         }
-        String target = path.isEmpty() ? page.address() : Resolve.from(page.address(), path);
+        String target = path.isEmpty() ? page : Resolve.from(page, path);
         if (!isThere(target, anchor)) {
-            waiting.add(new Waiting(page.address(), page.writtenAt(href), href, target, anchor));
+            waiting.add(new Waiting(page, places.ofLink(href), href, target, anchor));
         }
     }
 

@@ -26,7 +26,7 @@ final class LessonPages {
             Link next) {}
 
     /** A lesson as a page, with what it adds to other pages. */
-    private record Written(Lesson lesson, String html, Places places, Reliance reliance, String words) {}
+    record Written(Lesson lesson, String html, Places places, Reliance reliance, String words) {}
 
     private static final int AT_A_TIME = 32;
 
@@ -34,13 +34,15 @@ final class LessonPages {
     private final Frames frames;
     private final Templates templates;
     private final SearchData search;
+    private final LessonMemory memory;
     private final List<Lesson> lessons;
 
-    LessonPages(Site site, Frames frames, Templates templates, SearchData search) {
+    LessonPages(Site site, Frames frames, Templates templates, SearchData search, LessonMemory memory) {
         this.site = site;
         this.frames = frames;
         this.templates = templates;
         this.search = search;
+        this.memory = memory;
         this.lessons = site.content().lessons();
     }
 
@@ -48,9 +50,14 @@ final class LessonPages {
     void write(PageSink sink) {
         for (int from = 0; from < lessons.size(); from += AT_A_TIME) {
             int end = Math.min(lessons.size(), from + AT_A_TIME);
-            List<Written> written = IntStream.range(from, end).parallel().mapToObj(this::write).toList();
+            List<Written> written = IntStream.range(from, end).parallel().mapToObj(this::written).toList();
             written.forEach(each -> handOn(each, sink));
         }
+    }
+
+    private Written written(int at) {
+        Written before = memory.find(lessons.get(at));
+        return before == null ? write(at) : before;
     }
 
     private Written write(int at) {
@@ -76,6 +83,7 @@ final class LessonPages {
 
     private void handOn(Written written, PageSink sink) {
         Lesson lesson = written.lesson();
+        memory.keep(written, site.problems());
         sink.page(lesson.address(), written.html(), written.places());
         site.reliance().add(written.reliance());
         search.add(Site.numbered(lesson), lesson.address(), "lesson", lesson.summary(), written.words());

@@ -14,6 +14,7 @@ public final class SitePages {
     private final Frames frames;
     private final Templates templates;
     private final SearchData search = new SearchData();
+    private final LessonMemory memory;
 
     public SitePages(
             Content content,
@@ -21,16 +22,19 @@ public final class SitePages {
             ExampleBook book,
             Path templateFolder,
             Scripts scripts,
+            LessonMemory memory,
             Problems problems) {
         ValueFinder values = new ValueFinder(book, content.scenario(), problems);
         this.site = new Site(content, calculators, book, values, new Reliance(), problems);
         this.frames = new Frames(site, scripts);
         this.templates = new Templates(templateFolder, problems);
+        this.memory = memory;
+        memory.begin(site, templates, scripts);
     }
 
     /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
     public void write(PageSink sink) {
-        new LessonPages(site, frames, templates, search).write(sink);
+        new LessonPages(site, frames, templates, search, memory).write(sink);
         PlainPages.write(site, frames, templates, search, sink);
         new CalculatorPages(site, frames, templates, search).write(sink);
         new TablePages(site, frames, templates, search).write(sink);

@@ -11,7 +11,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.ShownPath;
@@ -47,6 +49,19 @@ final class Templates {
             problems.add(problem(template, e));
         }
         return "";
+    }
+
+    /** What the template files hold, by name. */
+    Map<String, String> texts() {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(each -> each.toString().endsWith(ENDING)).toList()) {
+                texts.put(file.getFileName().toString(), Files.readString(file));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return texts;
     }
 
     private Problem problem(String template, MustacheException e) {

@@ -20,7 +20,7 @@ final class LiveSite {
     private record State(Map<String, byte[]> files, String problems) {}
 
     LiveSite(SiteBuild build) {
-        this.build = build;
+        this.build = build.again();
     }
 
     /** Builds anew. A fault of ours is shown like a problem, so that the author need not start the preview again. */

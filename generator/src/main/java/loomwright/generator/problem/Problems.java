@@ -15,6 +15,16 @@ public final class Problems {
         return found.isEmpty();
     }
 
+    /** Whether a file has a problem. */
+    public synchronized boolean areIn(String file) {
+        return found.stream().anyMatch(problem -> problem.file().equals(file));
+    }
+
+    /** Takes over the problems another part of the run found. */
+    public void addAll(Problems others) {
+        others.sorted().forEach(this::add);
+    }
+
     /** The problems by file, line and column, each once. */
     public synchronized List<Problem> sorted() {
         return List.copyOf(found);

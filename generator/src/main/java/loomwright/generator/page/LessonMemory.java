@@ -1,0 +1,57 @@
+package loomwright.generator.page;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import loomwright.generator.content.Lesson;
+import loomwright.generator.problem.Problems;
+
+/**
+ * Lessons written in an earlier run of the same program. One of them is taken again if neither its own text nor anything outside it that
+ * a lesson can show has changed.
+ */
+public final class LessonMemory {
+    private final boolean keeps;
+    private final Map<String, Kept> lessons = new ConcurrentHashMap<>();
+    private Outside outside;
+
+    private record Kept(String text, LessonPages.Written written) {}
+
+    private LessonMemory(boolean keeps) {
+        this.keeps = keeps;
+    }
+
+    /** For a program that builds again and again. */
+    public static LessonMemory keeping() {
+        return new LessonMemory(true);
+    }
+
+    /** For a program that builds once. */
+    public static LessonMemory none() {
+        return new LessonMemory(false);
+    }
+
+    /** Begins a run: forgets everything if anything outside the lessons has changed. */
+    void begin(Site site, Templates templates, Scripts scripts) {
+        if (keeps) {
+            Outside now = Outside.of(site, templates, scripts);
+            if (!now.equals(outside)) {
+                lessons.clear();
+            }
+            outside = now;
+        }
+    }
+
+    /** The lesson as it was written before, or null if it must be written anew. */
+    LessonPages.Written find(Lesson lesson) {
+        Kept kept = lessons.get(lesson.key());
+        return kept != null && kept.text().equals(lesson.article().file().text()) ? kept.written() : null;
+    }
+
+    /** Keeps a lesson, unless it has a problem: that must be reported by each run. */
+    void keep(LessonPages.Written written, Problems problems) {
+        Lesson lesson = written.lesson();
+        if (keeps && !written.html().isEmpty() && !problems.areIn(lesson.article().file().name())) {
+            lessons.put(lesson.key(), new Kept(lesson.article().file().text(), written));
+        }
+    }
+}
