@@ -10,18 +10,26 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Builds the site into a folder. If anything is wrong the folder stays as it was. */
-@Command(name = "build", description = "Builds the site into a folder. If anything is wrong the folder stays as it was.", mixinStandardHelpOptions = true)
+@Command(
+        name = "build",
+        description = "Builds the site into a folder. If anything is wrong the folder stays as it was.",
+        mixinStandardHelpOptions = true)
 final class BuildCommand implements Callable<Integer> {
     @Mixin
     private Inputs inputs;
 
-    @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "site/target/site", description = "where the site goes (${DEFAULT-VALUE})")
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            defaultValue = "site/target/site",
+            description = "where the site goes (${DEFAULT-VALUE})")
     private Path out;
 
     @Override
     public Integer call() {
         if (SiteFolder.holdsOther(out)) {
-            System.err.println(out + " holds files that are not a site built by this program. Name another folder with --out, or empty it.");
+            System.err.println(
+                    out + " holds files that are not a site built by this program. Name another folder with --out, or empty it.");
             return Loomwright.AUTHORS_MISTAKE;
         }
         try (SiteFolder folder = new SiteFolder(out)) {

@@ -10,10 +10,18 @@ import picocli.CommandLine.Option;
 
 /** The folders every command reads from. */
 final class Inputs {
-    @Option(names = "--content", paramLabel = "FOLDER", defaultValue = "content", description = "lessons, tables and pages (${DEFAULT-VALUE})")
+    @Option(
+            names = "--content",
+            paramLabel = "FOLDER",
+            defaultValue = "content",
+            description = "lessons, tables and pages (${DEFAULT-VALUE})")
     private Path content;
 
-    @Option(names = "--parts", paramLabel = "FOLDER", defaultValue = "site/src/main", description = "templates, style and scripts (${DEFAULT-VALUE})")
+    @Option(
+            names = "--parts",
+            paramLabel = "FOLDER",
+            defaultValue = "site/src/main",
+            description = "templates, style and scripts (${DEFAULT-VALUE})")
     private Path parts;
 
     @Option(names = "--program", paramLabel = "FOLDER", description = "more script files, such as the compiled page program")

@@ -1,7 +1,7 @@
 package loomwright.generator;
 
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine;
 
 /** The command line. Ends with 0 if all is well, 1 if an author's file has a mistake, 2 if the fault is ours. */
 @Command(

@@ -10,7 +10,8 @@ import org.jsoup.nodes.Element;
 
 /** Checks one page on its own, and gathers its ids and links. */
 final class PageCheck {
-    private static final Set<String> LOADING = Set.of("script", "img", "link", "iframe", "source", "audio", "video", "embed", "object", "use");
+    private static final Set<String> LOADING =
+            Set.of("script", "img", "link", "iframe", "source", "audio", "video", "embed", "object", "use");
     private static final List<String> LABELS = List.of("aria-labelledby", "aria-describedby", "for");
 
     private final BuiltPage page;

@@ -1,5 +1,6 @@
 package loomwright.generator.example;
 
+import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import loomwright.source.Source;
@@ -9,7 +10,6 @@ import loomwright.worked.FormulaStep;
 import loomwright.worked.Step;
 import loomwright.worked.TableStep;
 import loomwright.worked.Working;
-import java.util.LinkedHashSet;
 
 /**
  * What a working relies on.

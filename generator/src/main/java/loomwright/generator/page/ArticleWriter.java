@@ -95,7 +95,8 @@ final class ArticleWriter implements Surroundings {
         String word = info.text().strip().split(" ", 2)[0];
         if (Block.KINDS.contains(word)) {
             site.problems().add(info.problem(
-                    "a block \"" + word + "\" stands inside a list or another block", "Move it to the left edge, with an empty line around it."));
+                    "a block \"" + word + "\" stands inside a list or another block",
+                    "Move it to the left edge, with an empty line around it."));
             return "";
         }
         return null;

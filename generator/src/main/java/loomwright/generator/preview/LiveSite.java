@@ -8,6 +8,8 @@ import loomwright.generator.build.SiteBuild;
 
 /** The site in memory, as it was built last. */
 final class LiveSite {
+    private static final int WARM_UP_BUILDS = 4;
+
     private final SiteBuild build;
     private volatile State state = new State(Map.of(), "The site has not been built yet.");
 
@@ -20,7 +22,19 @@ final class LiveSite {
     private record State(Map<String, byte[]> files, String problems) {}
 
     LiveSite(SiteBuild build) {
-        this.build = build.again();
+        this.build = build;
+    }
+
+    /**
+     * Builds the whole site a few times over, while the author still reads: the first builds of a program are slow. From then on a
+     * build does only what has changed.
+     */
+    void warmUp() {
+        for (int i = 0; i < WARM_UP_BUILDS && problems().isEmpty(); i++) {
+            rebuild();
+        }
+        build.again();
+        rebuild();
     }
 
     /** Builds anew. A fault of ours is shown like a problem, so that the author need not start the preview again. */

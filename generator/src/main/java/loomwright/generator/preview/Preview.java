@@ -15,9 +15,6 @@ import loomwright.generator.build.SiteBuild;
 
 /** Serves the site from memory, and builds it again whenever a file is saved. */
 public final class Preview implements AutoCloseable {
-    /** The first builds of a program are slow; these are done while the author still reads. */
-    private static final int WARM_UP_BUILDS = 4;
-
     private static final String HTML = "text/html; charset=utf-8";
 
     private final LiveSite site;
@@ -57,9 +54,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private void follow() {
-        for (int i = 0; i < WARM_UP_BUILDS; i++) {
-            site.rebuild();
-        }
+        site.warmUp();
         try {
             while (watch.awaitChange()) {
                 rebuild();

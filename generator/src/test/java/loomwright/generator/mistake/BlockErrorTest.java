@@ -1,0 +1,153 @@
+package loomwright.generator.mistake;
+
+import org.junit.jupiter.api.Test;
+
+/** Mistakes in blocks and in Markdown. */
+class BlockErrorTest extends MistakeTest {
+    @Test
+    void rejectsUnknownKeyOfABlock() {
+        site.lesson("""
+                ```question
+                key: why
+                ask: Why?
+                anser: Because.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:8:1: the question block has no "answer". Add a line answer: with its text.
+                   key: why
+                   ^
+                content/lessons/01-first/lesson.md:10:1: the question block has an unknown key "anser". Did you mean "answer"?
+                   anser: Because.
+                   ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void rejectsBadYaml() {
+        site.lesson("""
+                ```question
+                key: why
+                ask: Say it: why?
+                answer: Because.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:9:12: the question block cannot be read as YAML: mapping values are not allowed here. Put a text that contains a colon and a space between double quotes.
+                   ask: Say it: why?
+                              ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsUnknownFormula() {
+        site.lesson("""
+                ```formula
+                key: resistor-current/power
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:8:6: the calculator "resistor-current" has no formula "power". Use one of: current.
+                   key: resistor-current/power
+                        ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsRawHtml() {
+        site.lesson("""
+                Press <b>here</b>.
+
+                <div class="x">
+                Hm.
+                </div>
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:7: raw HTML is not taken: "<b>". Use Markdown or one of the blocks; for the sign itself write \\<.
+                   Press <b>here</b>.
+                         ^
+                content/lessons/01-first/lesson.md:7:14: raw HTML is not taken: "</b>". Use Markdown or one of the blocks; for the sign itself write \\<.
+                   Press <b>here</b>.
+                                ^
+                content/lessons/01-first/lesson.md:9:1: raw HTML is not taken: "<div class="x">". Use Markdown or one of the blocks; for the sign itself write \\<.
+                   <div class="x">
+                   ^
+                3 problems
+                """);
+    }
+
+    @Test
+    void rejectsPictureFiles() {
+        site.lesson("![a lamp](lamp.png)\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:7:1: a picture cannot be put into the text as a file. Use a figure block, which has a title and a description.
+                   ![a lamp](lamp.png)
+                   ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsUnknownBlock() {
+        site.lesson("""
+                ```exmaple
+                key: heater
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: no block is called "exmaple". Did you mean "example"?
+                   ```exmaple
+                      ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsBlockThatIsNotClosed() {
+        site.lesson("""
+                ```caution Hot
+                It is hot.
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: this block is not closed. Add a line of ``` after it.
+                   ```caution Hot
+                      ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsBlockInsideAList() {
+        site.lesson("""
+                - a list
+
+                     ```caution Hot
+                     It is hot.
+                     ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:9:9: a block "caution" stands inside a list or another block. Move it to the left edge, with an empty line around it.
+                        ```caution Hot
+                           ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsCautionWithoutTitle() {
+        site.lesson("""
+                ```caution
+                It is hot.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: the caution has no title. Write it on the same line, after the word caution.
+                   ```caution
+                      ^
+                1 problem
+                """);
+    }
+}

@@ -1,0 +1,75 @@
+package loomwright.generator.mistake;
+
+import loomwright.generator.TestSite;
+import org.junit.jupiter.api.Test;
+
+/** Mistakes in front matter and in the order of lessons. */
+class FrontMatterErrorTest extends MistakeTest {
+    @Test
+    void rejectsUnknownKeyOfTheFrontMatter() {
+        site.write(TestSite.LESSON, """
+                ---
+                title: First
+                gaol: do it
+                minutes: soon
+                summary: A first lesson.
+                ---
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:2:1: the front matter has no "goal". Add a line goal: with its text.
+                   title: First
+                   ^
+                content/lessons/01-first/lesson.md:3:1: the front matter has an unknown key "gaol". Did you mean "goal"?
+                   gaol: do it
+                   ^
+                content/lessons/01-first/lesson.md:4:10: "minutes" must be a whole number from 1 to 240 but is "soon". Write the number alone.
+                   minutes: soon
+                            ^
+                3 problems
+                """);
+    }
+
+    @Test
+    void rejectsMissingFrontMatter() {
+        site.write(TestSite.LESSON, "# First\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:1:1: a heading with one # is the title of the page, and that is in the front matter. Begin a section with ##.
+                   # First
+                   ^
+                content/lessons/01-first/lesson.md:1:1: the file does not begin with front matter. Begin it with a line ---, lines such as title: text, and a line ---.
+                   # First
+                   ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void rejectsLessonThatNeedsALaterOne() {
+        site.write(TestSite.LESSON, site.read(TestSite.LESSON).replace("minutes: 20", "minutes: 20\nneeds: [02-second, 03-third]"));
+        site.write("lessons/02-second/lesson.md", TestSite.FRONT);
+        rejects("""
+                content/lessons/01-first/lesson.md:5:9: the lesson "02-second" does not come before this one. Name an earlier lesson.
+                   needs: [02-second, 03-third]
+                           ^
+                content/lessons/01-first/lesson.md:5:20: no lesson is called "03-third". Use one of: 01-first, 02-second.
+                   needs: [02-second, 03-third]
+                                      ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void rejectsLessonFolderWithoutLesson() {
+        site.write("lessons/02-second/notes.txt", "later");
+        rejects("""
+                content/lessons/02-second/lesson.md: the file is missing. Add it, or check how its name is spelt.
+                1 problem
+                """);
+    }
+
+    @Test
+    void acceptsASoundLesson() {
+        textBelowExample("It draws {{heater.current}} on {{heater.given.voltage}}, [ohms](term:ohm).");
+        rejects("0 problems\n");
+    }
+}

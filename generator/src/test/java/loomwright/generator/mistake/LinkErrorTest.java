@@ -1,0 +1,79 @@
+package loomwright.generator.mistake;
+
+import org.junit.jupiter.api.Test;
+
+/** Mistakes in links, anchors and keys. */
+class LinkErrorTest extends MistakeTest {
+    @Test
+    void rejectsDeadLinks() {
+        site.lesson("""
+                Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:20: no lesson is called "02-second". Use one of: 01-first.
+                   Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                                      ^
+                content/lessons/01-first/lesson.md:7:44: no term is called "ohms". Did you mean "ohm"?
+                   Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                                                              ^
+                content/lessons/01-first/lesson.md:7:63: no source is called "rods". Add it to sources.csv.
+                   Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                                                                                 ^
+                content/lessons/01-first/lesson.md:7:83: no table is called "rod". Did you mean "rods"?
+                   Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                                                                                                     ^
+                content/lessons/01-first/lesson.md:7:99: no link can lead to "../x.html". Begin it with one of lesson: term: source: calculator: table: page: https: or #.
+                   Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
+                                                                                                                     ^
+                5 problems
+                """);
+    }
+
+    @Test
+    void rejectsDeadAnchors() {
+        site.lesson("""
+                ## Out and back
+
+                See [above](#out-and-bakc) and [there](lesson:01-first#nowhere).
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:9:13: the page "lessons/01-first.html" has no place called "out-and-bakc". Did you mean "out-and-back"?
+                   See [above](#out-and-bakc) and [there](lesson:01-first#nowhere).
+                               ^
+                content/lessons/01-first/lesson.md:9:40: the page "lessons/01-first.html" has no place called "nowhere". Name a heading of that page in small letters with dashes.
+                   See [above](#out-and-bakc) and [there](lesson:01-first#nowhere).
+                                                          ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void rejectsLinkWithoutWords() {
+        site.lesson("See [](term:ohm).\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:7:8: a link has no words. Write what it leads to.
+                   See [](term:ohm).
+                          ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void rejectsSameKeyTwiceInAPage() {
+        site.lesson("""
+                ## why
+
+                ```question
+                key: why
+                ask: Why?
+                answer: Because.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:10:6: the id "why" is given twice in the page. Change the key of a block, or the words of a heading.
+                   key: why
+                        ^
+                1 problem
+                """);
+    }
+}
