@@ -28,6 +28,22 @@ class LayersTest {
             .resideInAPackage("com.github.mustachejava..");
 
     @ArchTest
+    static final ArchRule YAML_LIBRARY_STAYS_IN_ITS_PACKAGE = noClasses()
+            .that()
+            .resideOutsideOfPackage("loomwright.generator.content..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.snakeyaml..");
+
+    @ArchTest
+    static final ArchRule HTML_PARSER_STAYS_IN_ITS_PACKAGE = noClasses()
+            .that()
+            .resideOutsideOfPackage("loomwright.generator.check..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.jsoup..");
+
+    @ArchTest
     static final ArchRule NOTHING_KNOWS_THE_PAGE_PROGRAM =
             noClasses().should().dependOnClassesThat().resideInAPackage("loomwright.browser..");
 
