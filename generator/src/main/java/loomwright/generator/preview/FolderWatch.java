@@ -20,6 +20,7 @@ final class FolderWatch implements AutoCloseable {
 
     private final List<Path> folders;
     private final WatchService watch;
+    private WatchKey first;
 
     FolderWatch(List<Path> folders) {
         this.folders = folders;
@@ -31,10 +32,19 @@ final class FolderWatch implements AutoCloseable {
         folders.forEach(this::register);
     }
 
+    /** Whether something has changed that {@link #awaitChange} will tell of. */
+    boolean hasChanged() {
+        if (first == null) {
+            first = watch.poll();
+        }
+        return first != null;
+    }
+
     /** Returns after a change, once it is quiet again; false if the watch was closed. */
     boolean awaitChange() throws InterruptedException {
         try {
-            WatchKey key = watch.take();
+            WatchKey key = first == null ? watch.take() : first;
+            first = null;
             while (key != null) {
                 key.pollEvents();
                 key.reset();

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import loomwright.generator.build.SiteBuild;
 
 /** The site in memory, as it was built last. */
@@ -28,13 +29,14 @@ final class LiveSite {
     /**
      * Builds the whole site a few times over, while the author still reads: the first builds of a program are slow. From then on a
      * build does only what has changed.
+     *
+     * @param wanted whether there is something better to do
      */
-    void warmUp() {
-        for (int i = 0; i < WARM_UP_BUILDS && problems().isEmpty(); i++) {
+    void warmUp(BooleanSupplier wanted) {
+        for (int i = 0; i < WARM_UP_BUILDS && !wanted.getAsBoolean(); i++) {
             rebuild();
         }
         build.again();
-        rebuild();
     }
 
     /** Builds anew. A fault of ours is shown like a problem, so that the author need not start the preview again. */

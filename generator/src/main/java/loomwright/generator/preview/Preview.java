@@ -54,7 +54,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private void follow() {
-        site.warmUp();
+        site.warmUp(watch::hasChanged);
         try {
             while (watch.awaitChange()) {
                 rebuild();
