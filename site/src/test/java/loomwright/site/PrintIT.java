@@ -1,0 +1,126 @@
+package loomwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** On paper nothing is cut and nothing is folded away. */
+@ExtendWith(WithBrowser.class)
+class PrintIT {
+    /** Width and height in inches. */
+    private enum Paper {
+        A4(8.27, 11.69),
+        LETTER(8.5, 11);
+
+        private final double width;
+        private final double height;
+
+        Paper(double width, double height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyPageIsWholeOnPaper(Browser browser) {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String page : BuiltSite.pages()) {
+            for (Paper paper : Paper.values()) {
+                tests.add(DynamicTest.dynamicTest(page + " " + paper, () -> isWhole(browser, page, paper)));
+            }
+        }
+        return tests.stream();
+    }
+
+    @Test
+    void ownFiguresStandInThePlaceOfTheForm(Browser browser) throws IOException {
+        browser.open("calculators/voltage-drop.html");
+        Form form = new Form(browser, "voltage-drop");
+        form.enter("current", "3.217 A");
+        try (PDDocument paper = print(browser, Paper.A4)) {
+            String text = squeezed(new PDFTextStripper().getText(paper));
+            assertTrue(text.contains("Given,withyourownfigures"), text);
+            assertTrue(text.contains("3.217A"), text);
+            assertTrue(text.contains(squeezed(form.own("drop"))), text);
+            assertFalse(text.contains("Backtotheprintedexample"), text);
+        }
+        assertFalse(form.isHidden("form.try"), "after printing the form is back");
+        assertTrue(form.isHidden(".given"));
+        assertFalse(form.isThere("details[open]"), "what was folded is folded again");
+    }
+
+    private static void isWhole(Browser browser, String page, Paper paper) throws IOException {
+        browser.open(page);
+        try (PDDocument printed = print(browser, paper)) {
+            assertTrue(printed.getDocumentCatalog().getMarkInfo().isMarked(), "tagged");
+            Edges edges = new Edges();
+            String text = squeezed(edges.getText(printed));
+            assertEquals(List.of(), edges.cut, "words that run over the edge");
+            for (String words : mustStand(page)) {
+                assertTrue(text.contains(squeezed(words)), () -> "not on paper: " + words);
+            }
+        }
+    }
+
+    /** The title, the words of every fold, the last result of every example and the last words of the page. */
+    private static List<String> mustStand(String page) {
+        List<String> words = new ArrayList<>();
+        Element main = BuiltSite.page(page).selectFirst("main");
+        words.add(main.selectFirst("h1").text());
+        main.select("details > summary").forEach(each -> words.add(each.text()));
+        main.select("details p, details li").forEach(each -> words.add(start(each)));
+        main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
+        main.select("p, li").not("nav *").stream().filter(each -> each.select("math, svg").isEmpty()).reduce((first, last) -> last)
+                .ifPresent(each -> words.add(start(each)));
+        return words;
+    }
+
+    /** The first words, up to a formula. */
+    private static String start(Element element) {
+        String text = element.select("math").isEmpty() ? element.text() : element.ownText();
+        return text.length() > 40 ? text.substring(0, 40) : text;
+    }
+
+    private static PDDocument print(Browser browser, Paper paper) throws IOException {
+        Map<?, ?> answer = (Map<?, ?>) browser.command(
+                "Page.printToPDF",
+                Map.of("paperWidth", paper.width, "paperHeight", paper.height, "generateTaggedPDF", true, "preferCSSPageSize", false));
+        return Loader.loadPDF(Base64.getDecoder().decode((String) answer.get("data")));
+    }
+
+    /** A text without spaces, and without the marks that a line break or a ligature may change. */
+    private static String squeezed(String text) {
+        return text.replaceAll("[\\s\\u00a0\\u00ad\\u200b\\u2009\\u202f-]", "").replace("\ufb01", "fi").replace("\ufb02", "fl");
+    }
+
+    /** Reads the text and notes what lies beyond the edge of the paper. */
+    private static final class Edges extends PDFTextStripper {
+        private final List<String> cut = new ArrayList<>();
+
+        @Override
+        protected void writeString(String text, List<TextPosition> positions) throws IOException {
+            TextPosition last = positions.get(positions.size() - 1);
+            boolean beyond = last.getXDirAdj() + last.getWidthDirAdj() > last.getPageWidth() || positions.get(0).getXDirAdj() < 0;
+            if (beyond && !text.isBlank()) {
+                cut.add(text);
+            }
+            super.writeString(text, positions);
+        }
+    }
+}
