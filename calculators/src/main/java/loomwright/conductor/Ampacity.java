@@ -32,7 +32,7 @@ public final class Ampacity implements Calculator {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
         Surroundings around = Surroundings.of(entries, entries.quantity("system-voltage"));
         AmpacityCoverage.check(rules, around);
-        Row row = rules.listed(entries.quantity("size"));
+        Row row = rules.listed(working, entries.quantity("size"));
         RatedCurrent rated = rules.at(row, around);
         if (rated == null) {
             throw new Refusal(
@@ -61,6 +61,9 @@ public final class Ampacity implements Calculator {
             AmpacityFindings.load(working, current, ampacity, row);
         }
         AmpacityFindings.conditions(working, rules, around, rated, ampacity);
+        if (rules == AmpacityRuleSet.BOAT) {
+            TableFive.sayIfStandIn(working, entries.quantity("size"), row);
+        }
         AmpacitySlips.add(working, rules, rated, ampacity);
         working.next("fuse-choice", "Now choose the fuse-link", carried(entries, rules, around));
     }

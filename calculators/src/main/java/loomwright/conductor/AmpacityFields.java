@@ -54,8 +54,8 @@ final class AmpacityFields {
                     "Copper, direct current, carried without pause.",
                     "Each rule set has its own conditions and its own factors. They are never mixed.",
                     "No reading between the rows of a table: between two temperatures the warmer row counts.",
-                    "mm² sizes have an ampacity here only where a table lists them. A fuse-link or breaker must protect the conductor as "
-                            + "well."),
+                    "Sizes a table does not list have no ampacity here; in Table 5 of 33 CFR alone, the row of a thinner AWG stands in. "
+                            + "A fuse-link or breaker must protect the conductor as well."),
             List.of(
                     AmpacityRuleSet.field(),
                     ConductorFields.size(),

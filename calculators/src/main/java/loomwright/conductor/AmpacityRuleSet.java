@@ -8,6 +8,7 @@ import loomwright.table.Table;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 import loomwright.worked.Refusal;
+import loomwright.worked.WorkingBuilder;
 
 /** The rule sets on ampacity. Each has its own table, conditions and factors; a figure of one is never mixed with a factor of another. */
 enum AmpacityRuleSet {
@@ -81,19 +82,22 @@ enum AmpacityRuleSet {
         };
     }
 
-    /** The row of a size, or null if the table does not list it. */
+    /** The row of a size, or null if the table does not list it. Table 5 lets a thinner row stand in. */
     Row row(Quantity size) {
+        if (this == BOAT) {
+            return TableFive.row(size);
+        }
         boolean gaugeTable = table().columns().get(0).unit() == Units.AWG;
         return gaugeTable == (size.unit() == Units.AWG) ? table().find("size", size) : null;
     }
 
     /**
-     * The row of a size.
+     * The row of a size, with a step if another stands in for it.
      *
      * @throws Refusal if the table does not list it
      */
-    Row listed(Quantity size) {
-        return SizeRow.of(table(), size, sizesIn, "another rule set");
+    Row listed(WorkingBuilder working, Quantity size) {
+        return this == BOAT ? TableFive.row(working, size) : SizeRow.of(table(), size, sizesIn, "another rule set");
     }
 
     /** The column of an insulation. */

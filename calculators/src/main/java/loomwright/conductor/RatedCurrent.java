@@ -47,8 +47,10 @@ record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row
 
     /** Adds the steps that lead to the current. */
     Quantity show(WorkingBuilder working) {
+        boolean unchanged = warmth == null && !bundleBinds;
         Quantity current = working.lookUp(
-                "Read the current of " + row.name() + " from the table", AmpacitySymbols.TABLE_CURRENT, row, column,
+                "Read the current of " + row.name() + " from the table",
+                unchanged ? AmpacitySymbols.AMPACITY : AmpacitySymbols.TABLE_CURRENT, row, column,
                 "The table holds at its own conditions: they are named among the checks.");
         if (warmth != null) {
             working.lookUp(
@@ -61,7 +63,7 @@ record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row
                     "Read the factor for conductors bundled together", AmpacitySymbols.BUNDLE_FACTOR, bundle, "factor", Units.ONE,
                     "Conductors side by side warm each other.");
         }
-        if (warmth == null && !bundleBinds) {
+        if (unchanged) {
             return current;
         }
         return working.compute(

@@ -60,7 +60,7 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
 
     /** The ampacity of a size; null if the rule set lists none. */
     RatedCurrent rated(RunSize size) {
-        Row row = rules == null || !size.isByAmpacityTables() ? null : rules.row(size.size());
+        Row row = rules == null ? null : rules.row(size.ampacitySize());
         return row == null ? null : rules.at(row, around);
     }
 

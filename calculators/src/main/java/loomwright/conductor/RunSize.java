@@ -22,9 +22,14 @@ record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
         return !isSae(row);
     }
 
+    /** By what size its ampacity is looked up: SAE gauge by its area. */
+    Quantity ampacitySize() {
+        return isSae(row) ? area : size();
+    }
+
     /** What it is called where a size has to stand on its own: SAE gauge by its area, since its number would be taken for AWG. */
     String carriedText() {
-        return isSae(row) ? area.text() : size().text();
+        return ampacitySize().text();
     }
 
     private static boolean isSae(Row row) {

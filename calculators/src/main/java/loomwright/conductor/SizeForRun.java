@@ -76,6 +76,10 @@ public final class SizeForRun implements Calculator {
             return;
         }
         RatedCurrent rated = checks.rated(chosen);
+        if (checks.rules() == AmpacityRuleSet.BOAT) {
+            TableFive.row(working, chosen.ampacitySize());
+            TableFive.sayIfStandIn(working, chosen.ampacitySize(), rated.row());
+        }
         Quantity ampacity = rated.show(working);
         working.result("ampacity", ampacity);
         AmpacityFindings.load(working, checks.need().current(), ampacity, rated.row());

@@ -7,6 +7,7 @@ import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 
 import java.util.Map;
+import loomwright.conductor.TableFive;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;

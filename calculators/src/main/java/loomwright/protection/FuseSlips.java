@@ -13,6 +13,7 @@ import static loomwright.protection.FuseSymbols.RULE_SHARE;
 import static loomwright.protection.FuseSymbols.TABLE_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_SHARE;
 
+import loomwright.conductor.TableFive;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;

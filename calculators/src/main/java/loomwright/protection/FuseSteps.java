@@ -12,6 +12,7 @@ import static loomwright.protection.FuseSymbols.TABLE_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_SHARE;
 
+import loomwright.conductor.TableFive;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -25,23 +26,9 @@ final class FuseSteps {
 
     /** What the conductor may carry where it lies. */
     static Values ampacity(WorkingBuilder working, FuseCase choice) {
-        Quantity inTable = working.lookUp(
-                "Read the current of " + choice.row().name() + " with " + choice.insulation().rating().text() + " insulation from Table 5",
-                choice.engineSpace() ? TABLE_CURRENT : AMPACITY, choice.row(), choice.insulation().column(),
-                "More copper and tougher insulation let a conductor run with more current.");
-        Values values = Values.of(TABLE_CURRENT, inTable).with(AMPACITY, inTable);
-        if (!choice.engineSpace()) {
-            return values;
-        }
-        Row factorRow = PublishedTables.no33Cfr183425EngineSpace().find("insulation", choice.insulation().rating());
-        Quantity factor = working.lookUp(
-                "Read the factor for the engine space", ENGINE_FACTOR, factorRow, "factor", Units.ONE,
-                "At 50 °C less heat can leave the conductor before its insulation is too hot.");
-        values = values.with(ENGINE_FACTOR, factor);
-        Quantity ampacity = working.compute(
-                "Multiply by the factor", FuseFormulas.IN_ENGINE_SPACE, values, Units.AMPERE, "Note 1 of the table asks for it.",
-                factorRow.source());
-        return values.with(AMPACITY, ampacity);
+        TableFive.Current current = TableFive.current(working, choice.row(), choice.insulation(), choice.engineSpace());
+        Values values = Values.of(TABLE_CURRENT, current.table()).with(AMPACITY, current.ampacity());
+        return choice.engineSpace() ? values.with(ENGINE_FACTOR, current.engineFactor()) : values;
     }
 
     /** The highest rating that still guards the conductor. */

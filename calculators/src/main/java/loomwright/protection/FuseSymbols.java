@@ -1,13 +1,14 @@
 package loomwright.protection;
 
+import loomwright.conductor.AmpacitySymbols;
 import loomwright.formula.Symbol;
 import loomwright.quantity.Dimension;
 
 /** The letters of choosing a fuse-link. */
 final class FuseSymbols {
-    static final Symbol TABLE_CURRENT = Symbol.of("I", "t", "current of Table 5", Dimension.CURRENT);
-    static final Symbol ENGINE_FACTOR = Symbol.of("f", "e", "factor for the engine space", Dimension.NUMBER);
-    static final Symbol AMPACITY = Symbol.of("I", "z", "ampacity of the conductor", Dimension.CURRENT);
+    static final Symbol TABLE_CURRENT = AmpacitySymbols.TABLE_CURRENT;
+    static final Symbol ENGINE_FACTOR = AmpacitySymbols.WARMTH_FACTOR;
+    static final Symbol AMPACITY = AmpacitySymbols.AMPACITY;
     static final Symbol RULE_SHARE = Symbol.of("k", "share of the ampacity that the rule allows", Dimension.NUMBER);
     static final Symbol HIGHEST = Symbol.of("I", "high", "highest rating the conductor allows", Dimension.CURRENT);
     static final Symbol DESIGN = Symbol.of("I", "b", "design current", Dimension.CURRENT);

@@ -1,5 +1,6 @@
 package loomwright.protection;
 
+import loomwright.conductor.TableFive;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
@@ -17,25 +18,10 @@ final class PlaceFindings {
     private PlaceFindings() {}
 
     static void add(WorkingBuilder working, FuseCase choice) {
-        addStandIn(working, choice);
+        TableFive.sayIfStandIn(working, choice.size(), choice.row());
         addSmallest(working, choice);
         addWarmFuse(working, choice);
         addWarmConductor(working, choice);
-    }
-
-    /** A row that stands in for the size entered. */
-    private static void addStandIn(WorkingBuilder working, FuseCase choice) {
-        Quantity row = TableFive.squareMillimetres(choice.row());
-        if (choice.size().base() > row.base() * (1 + 1e-6)) {
-            Quantity less = Quantity.ofBase(1 - row.base() / choice.size().base(), Units.PERCENT);
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "Table 5 has no row for " + choice.size().text() + ". That of " + choice.row().name() + " stands in, with "
-                            + less.text(3)
-                            + " less copper.",
-                    choice.size().in(Units.SQUARE_MILLIMETRE), row, choice.row().source(),
-                    "If the maker of the cable gives a lower current than this, that figure rules."));
-        }
     }
 
     private static void addSmallest(WorkingBuilder working, FuseCase choice) {

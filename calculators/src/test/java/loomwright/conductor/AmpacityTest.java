@@ -89,7 +89,8 @@ class AmpacityTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-            size=2.5 mm²                                                       | size: Size 2.5\u00a0mm² is not in this table, which lists AWG. Choose 14\u00a0AWG (thinner) or 12\u00a0AWG (thicker), or another rule set
+            size=0.5 mm²                                                       | size: Size of conductor is 0.5\u00a0mm², with too little copper for Table 5, which begins at 18\u00a0AWG (0.823\u00a0mm²): take a thicker conductor, or the ampacity from its maker's data
+            rule-set=nec-free-air;size=2.5 mm²                                 | size: Size 2.5\u00a0mm² is not in this table, which lists AWG. Choose 14\u00a0AWG (thinner) or 12\u00a0AWG (thicker), or another rule set
             rule-set=towing-cable;size=6 mm²                                   | size: Size 6\u00a0mm² is not in this table, which lists vehicle cable of 0.30 mm strands. Choose 3\u00a0mm², or another rule set
             rule-set=bs-7671-cord;size=14 AWG                                  | size: Size 14\u00a0AWG (2.08\u00a0mm²) is not in this table, which lists the sizes of flexible cords. Choose 1.5\u00a0mm² (thinner) or 2.5\u00a0mm² (thicker), or another rule set
             size=12 AWG;insulation-temperature=t150                            | insulation-temperature: Temperature rating of the insulation 150\u00a0°C has no column here (Boat: 33 CFR 183.425 Table 5): take a column below your rating, or choose another rule set

@@ -80,10 +80,13 @@ class SizeForRunTest {
     }
 
     @Test
-    void readsNoAmpacityOfAwgForSaeGauge() {
+    void readsTheAmpacityOfSaeGaugeByItsArea() {
         String run = "current=10 A;route-length=1 m;conductor=sae-by-area;rule-set=";
-        assertFalse(trial(run + "33-cfr-183").answers("chosen-gauge"));
-        assertTrue(trial(run + "33-cfr-183").finding("No size").words().contains("AWG, which has more copper"));
+        assertFalse(trial(run + "nec-free-air").answers("chosen-gauge"));
+        assertTrue(trial(run + "nec-free-air").finding("No size").words().contains("AWG, which has more copper"));
+        // 16 SAE has 2336 circular mils, 16 AWG 2583, 18 AWG 1624: the row of 18 AWG stands in, 10 A at 60 °C
+        assertEquals(0, trial(run + "33-cfr-183").away("chosen-gauge", "16 AWG"), 1e-9);
+        assertEquals(10, trial(run + "33-cfr-183").value("ampacity"), 1e-9);
         // by drop alone: 0.36 V ÷ (10 A × 2 m) = 18 mΩ/m; 16 SAE has 1000/58/1.18 = 14.6 mΩ/m and 2336 circular mils
         Trial byDrop = trial(run + "drop-only");
         assertEquals(0, byDrop.away("chosen-gauge", "16 AWG"), 1e-9);

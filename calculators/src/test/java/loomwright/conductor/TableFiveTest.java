@@ -1,6 +1,7 @@
-package loomwright.protection;
+package loomwright.conductor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -27,6 +28,32 @@ class TableFiveTest {
         assertEquals(
                 Trial.of("fuse-choice", "design-current=1 A", "size=" + row, "insulation-temperature=t105").value("ampacity"),
                 trial("design-current=1 A", "size=" + size).value("ampacity"), 0);
+    }
+
+    @ParameterizedTest(name = "{0}: {1} A in all three calculators")
+    @CsvSource({
+        // 105 °C: 16 AWG 25 A, 14 AWG 35 A, 12 AWG 45 A, 10 AWG 60 A, 3 AWG 180 A; in an engine space times 0.85
+        "1.5 mm2, 25, no", "2.5 mm2, 35, no", "4 mm2, 45, no", "6 mm2, 60, no", "35 mm2, 180, no", "2.5 mm2, 29.75, yes"
+    })
+    void allThreeReadTheSameRow(String size, double amperes, String engineSpace) {
+        String engine = "engine-space=" + engineSpace;
+        Trial ampacity = Trial.of("ampacity", "rule-set=33-cfr-183", "insulation-temperature=t105", "size=" + size, engine);
+        // the shortest run lets every size pass the drop; asked for exactly this current, the size is the thinnest that carries it
+        Trial run = Trial.of(
+                "size-for-run", "rule-set=33-cfr-183", "insulation-temperature=t105", "current=" + amperes + " A", "route-length=0.05 m",
+                engine);
+        assertEquals(amperes, trial("design-current=1 A", "size=" + size, engine).value("ampacity"), 1e-9);
+        assertEquals(amperes, ampacity.value("ampacity"), 1e-9);
+        assertEquals(amperes, run.value("ampacity"), 1e-9);
+        assertTrue(ampacity.hasFinding("stands in"));
+        assertTrue(run.hasFinding("stands in"));
+    }
+
+    @Test
+    void saysNothingOfARowOfItsOwn() {
+        Trial own = Trial.of("ampacity", "rule-set=33-cfr-183", "size=12 AWG");
+        assertFalse(own.hasFinding("stands in"));
+        assertEquals(1, own.working().steps().size());
     }
 
     @Test
