@@ -23,7 +23,10 @@ public final class Drawings {
             new OutAndBackRun(),
             new DropAgainstRouteLength(),
             new ConstantsOnAThermometer(),
-            new MeterAtBothEnds());
+            new MeterAtBothEnds(),
+            new RelayWithItsTerminals(),
+            new RelayAgainstSolidState(),
+            new HeatStaircase());
 
     private Drawings() {}
 
