@@ -26,7 +26,11 @@ public final class Drawings {
             new MeterAtBothEnds(),
             new RelayWithItsTerminals(),
             new RelayAgainstSolidState(),
-            new HeatStaircase());
+            new HeatStaircase(),
+            new CircuitSymbols(),
+            new TrailerSchematic(),
+            new TrailerWiring(),
+            new SupportsAlongARoute());
 
     private Drawings() {}
 

@@ -38,6 +38,12 @@ public final class Schematic {
         return this;
     }
 
+    /** Words beside the point (x, y), cut into lines no wider than {@code width}. */
+    public Schematic words(double x, double y, Side side, String words, double width) {
+        label(x, y, 0, 0, side, Wrap.lines(words, LETTERING, width));
+        return this;
+    }
+
     private void label(double x, double y, double halfWidth, double halfHeight, Side side, List<String> lines) {
         double more = (lines.size() - 1) * LETTERING.lineHeight();
         switch (side) {

@@ -9,6 +9,8 @@ public enum Symbol {
     SWITCH_CLOSED(17, 7),
     /** The contact of a relay: drawn as it is with the coil dead. */
     MAKE_CONTACT(17, 14),
+    /** A switch that opens by itself: a contact with a cross at its fixed end. */
+    BREAKER(20, 14),
     RELAY_COIL(8, 17),
     LAMP(14, 14),
     LAMP_LIT(18, 26),

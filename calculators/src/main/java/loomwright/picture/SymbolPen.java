@@ -22,6 +22,7 @@ final class SymbolPen {
             case FUSE_LINK -> fuseLink();
             case SWITCH_OPEN, MAKE_CONTACT -> contact(12, -13);
             case SWITCH_CLOSED -> contact(15, -5);
+            case BREAKER -> breaker();
             case RELAY_COIL -> rectangle(8, 17);
             case LAMP -> lamp();
             case LAMP_LIT -> litLamp();
@@ -54,6 +55,14 @@ final class SymbolPen {
         line(Style.INK, -14, 0, tipAlong, tipAcross);
         circle(Style.SYMBOL, -14, 0, 3);
         circle(Style.SYMBOL, 14, 0, 3);
+    }
+
+    private void breaker() {
+        erase(14, 4);
+        line(Style.INK, -14, 0, 12, -13);
+        circle(Style.SYMBOL, -14, 0, 3);
+        line(Style.INK, 9, -5, 19, 5);
+        line(Style.INK, 9, 5, 19, -5);
     }
 
     private void lamp() {
