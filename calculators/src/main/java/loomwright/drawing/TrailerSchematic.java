@@ -12,7 +12,7 @@ import loomwright.picture.Style;
 import loomwright.picture.Symbol;
 import loomwright.quantity.Units;
 
-/** The new circuit of the trailer with its names and wire numbers: breaker, switch K1, two fused branches, and the trigger. */
+/** The new circuit of the trailer with its names and wire numbers: breaker, relay K1, two fused branches, and the trigger. */
 final class TrailerSchematic implements Drawing {
     private static final double PLUS = 22;
     private static final double MINUS = 298;
@@ -46,11 +46,11 @@ final class TrailerSchematic implements Drawing {
         numbers(canvas);
         return new Picture(
                 "Schematic of the new circuit",
-                "Battery G1, breaker Q1 of " + given.text("breaker-rating") + " and the contact of switch K1 stand one after the other. Behind K1"
+                "Battery G1, breaker Q1 of " + given.text("breaker-rating") + " and the contact of relay K1 stand one after the other. Behind K1"
                         + " the circuit parts: fuse-link F1 of " + given.text("accessory-fuse") + " feeds accessory outlet X1, and fuse-link F2 of "
                         + given.text("usb-fuse") + " feeds the converter of outlet pair X2. Both return to the negative busbar N by wires of"
                         + " their own. Below, way 6 of the fuse panel, with fuse-link F6 of " + given.text("trigger-fuse")
-                        + ", feeds the trigger input of K1. Wires are numbered 1 to 10.",
+                        + ", feeds the coil of K1. Wires are numbered 1 to 10.",
                 canvas,
                 Picture.WIDTH,
                 TRIGGER + 62);
@@ -78,7 +78,7 @@ final class TrailerSchematic implements Drawing {
         drawn.symbol(Symbol.CONVERTER, 206, PAIR, Heading.EAST, Side.ABOVE, "X2 outlet pair", 110);
         drawn.words(4, TRIGGER + 24, Side.RIGHT, "from panel P1, way 6", 180);
         drawn.symbol(Symbol.FUSE_LINK, 92, TRIGGER, Heading.EAST, Side.ABOVE, "F6 " + given.label("trigger-fuse"), 90);
-        drawn.symbol(Symbol.RELAY_COIL, 206, TRIGGER, Heading.EAST, Side.ABOVE, "K1, its trigger", 110);
+        drawn.symbol(Symbol.RELAY_COIL, 206, TRIGGER, Heading.EAST, Side.ABOVE, "K1, its coil", 110);
     }
 
     private static void numbers(Canvas canvas) {

@@ -41,10 +41,10 @@ final class TrailerWiring implements Drawing {
         canvas.text(8, 449, Anchor.START, Lettering.SMALL, "8 and 9: " + given.label("trigger-size") + ", cut " + given.label("trigger-cut"));
         return new Picture(
                 "Wiring view of the new circuit",
-                "In the battery box: battery G1, breaker Q1, switch K1, one holder with fuse-links F1 and F2, fuse panel P1 and the negative busbar"
+                "In the battery box: battery G1, breaker Q1, relay K1, one holder with fuse-links F1 and F2, fuse panel P1 and the negative busbar"
                         + " N. Wire 1 runs from G1 to Q1, 2 to K1, 3 to the holder. Wires 4 and 5 run to the bench, to X1 and X2; 6 and 7 come back"
                         + " to N, each " + given.text("bench-size") + ", cut " + given.text("bench-cut")
-                        + ". Wire 8 runs from P1 to the trigger of K1, 9 from there to N, 10 from the minus of G1 to N.",
+                        + ". Wire 8 runs from P1 to terminal 86 of K1, 9 from terminal 85 to N, 10 from the minus of G1 to N.",
                 canvas,
                 Picture.WIDTH,
                 456);
@@ -63,7 +63,7 @@ final class TrailerWiring implements Drawing {
     private static void boxes(Canvas canvas, Given given) {
         box(canvas, 12, 44, 70, 50, "G1", "battery");
         box(canvas, 112, 44, 62, 50, "Q1", given.label("breaker-rating"));
-        box(canvas, 214, 44, 96, 64, "K1 switch", "trigger");
+        box(canvas, 214, 44, 96, 64, "K1", "relay");
         box(canvas, 100, 116, 74, 50, "P1, F6", given.label("trigger-fuse"));
         box(canvas, 210, 158, 50, 50, "F1", given.label("accessory-fuse"));
         box(canvas, 260, 158, 50, 50, "F2", given.label("usb-fuse"));
@@ -71,7 +71,9 @@ final class TrailerWiring implements Drawing {
         canvas.text(97, 231, Anchor.MIDDLE, Lettering.SMALL, "N negative busbar");
         box(canvas, 36, 352, 120, 46, "", "X1 accessory");
         box(canvas, 178, 352, 132, 46, "", "X2 outlet pair");
-        double[][] signs = {{74, 56, 1}, {19, 110, 0}, {228, 104, 1}, {254, 104, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
+        canvas.text(228, 104, Anchor.MIDDLE, Lettering.SMALL, "86");
+        canvas.text(254, 104, Anchor.MIDDLE, Lettering.SMALL, "85");
+        double[][] signs = {{74, 56, 1}, {19, 110, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
         for (double[] at : signs) {
             canvas.text(at[0], at[1], Anchor.MIDDLE, Lettering.SMALL_STRONG, at[2] == 1 ? "+" : "\u2212");
         }
