@@ -30,7 +30,10 @@ public final class Drawings {
             new CircuitSymbols(),
             new TrailerSchematic(),
             new TrailerWiring(),
-            new SupportsAlongARoute());
+            new SupportsAlongARoute(),
+            new HeatLeavesACable(),
+            new OneGaugeByRuleSet(),
+            new InsulationAndEngineSpace());
 
     private Drawings() {}
 
