@@ -33,7 +33,10 @@ public final class Drawings {
             new SupportsAlongARoute(),
             new HeatLeavesACable(),
             new OneGaugeByRuleSet(),
-            new InsulationAndEngineSpace());
+            new InsulationAndEngineSpace(),
+            new UsableAmpereHours(),
+            new PeukertTwoForms(),
+            new RestingVoltageTables());
 
     private Drawings() {}
 

@@ -6,6 +6,7 @@ import loomwright.catalogue.Catalogue;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Unit;
+import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 
 /** The values a lesson gives to a drawing. */
@@ -63,6 +64,18 @@ final class Given {
             throw fault(key, "must be above zero");
         }
         return number;
+    }
+
+    /** A number above zero that has no unit, such as an exponent. */
+    double bareNumber(String key) {
+        QuantityText.Reading reading = QuantityText.read(text(key), Units.ONE);
+        if (reading.quantity() == null) {
+            throw fault(key, reading.fault());
+        }
+        if (!reading.quantity().dimension().equals(Units.ONE.dimension()) || !(reading.quantity().value() > 0)) {
+            throw fault(key, "must be a bare number above zero");
+        }
+        return reading.quantity().value();
     }
 
     /** The value as the key of one of the options of a calculator. */

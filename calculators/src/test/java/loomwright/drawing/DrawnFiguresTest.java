@@ -152,6 +152,28 @@ class DrawnFiguresTest {
     }
 
     @Test
+    void ampereHoursToPlanWith() {
+        // comparison chart: 80 % and 50 % of 100 Ah; army manual: 75 % at 0 °C, half of it 37.5 Ah
+        shows(draw("usable-ampere-hours", Map.of("capacity", "100 Ah", "temperature", "0 °C")), "80 Ah", "50 Ah", "37.5 Ah");
+    }
+
+    @Test
+    void twoFormsOfPeukert() {
+        // 20 × (100 ÷ 200)^1.2 = 8.71 h and 100 ÷ 10^1.2 = 6.31 h, both in print; 100 ÷ 10 = 10 h; 100 ÷ 5^1.2 = 14.5 h
+        Picture picture = draw("peukert-two-forms", Map.of("capacity", "100 Ah", "rated-time", "20 h", "exponent", "1.2"));
+        shows(picture, "20 h");
+        assertTrue(picture.svg("k").contains("begins at only 14.5 h"), picture.svg("k"));
+        assertTrue(picture.figures().rows().contains(List.of("10", "10", "8.71", "6.31")), picture.figures().rows().toString());
+    }
+
+    @Test
+    void restingVoltagesOfThreeTables() {
+        // at 50 %: magazine 12.30 V, sheet credited to BCI 12.24 V, rounded table 12.2 V
+        Picture picture = draw("resting-voltage-tables", Map.of("voltage", "12.30 V"));
+        assertTrue(picture.figures().rows().contains(List.of("50", "12.3", "12.2", "12.2")), picture.figures().rows().toString());
+    }
+
+    @Test
     void voltagesOutOfOrderAreRefused() {
         Map<String, String> values = Map.of("lowest", "10.5 V", "nominal", "9 V", "battery", "12.8 V", "highest", "14.6 V");
         String message = assertThrows(
