@@ -36,7 +36,11 @@ public final class Drawings {
             new InsulationAndEngineSpace(),
             new UsableAmpereHours(),
             new PeukertTwoForms(),
-            new RestingVoltageTables());
+            new RestingVoltageTables(),
+            new CrimpAlongTheBarrel(),
+            new CrimpAcrossTheBarrel(),
+            new MillivoltsAcrossAJoint(),
+            new JointHeatAgainstCurrent());
 
     private Drawings() {}
 
