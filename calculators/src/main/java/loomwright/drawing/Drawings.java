@@ -40,7 +40,10 @@ public final class Drawings {
             new CrimpAlongTheBarrel(),
             new CrimpAcrossTheBarrel(),
             new MillivoltsAcrossAJoint(),
-            new JointHeatAgainstCurrent());
+            new JointHeatAgainstCurrent(),
+            new MeterRightAndWrong(),
+            new VoltsLostInEachPart(),
+            new TwoReadingsSlope());
 
     private Drawings() {}
 
