@@ -44,7 +44,7 @@ final class MillivoltsAcrossAJoint implements Drawing {
         Canvas canvas = new Canvas();
         cable(canvas);
         meter(new Schematic(canvas));
-        canvas.text(182, METER - 2, Anchor.START, Lettering.SMALL_STRONG, "reads " + given.label("reading"));
+        canvas.text(178, METER - 9, Anchor.START, Lettering.SMALL_STRONG, "reads " + given.label("reading"));
         canvas.text(4, CABLE - 18, Anchor.START, Lettering.SMALL, given.label("test-current") + " →");
         span(canvas, given.label("span"));
         canvas.text(4, 182, Anchor.START, Lettering.SMALL, "cable between the probes: " + cable.text(3));

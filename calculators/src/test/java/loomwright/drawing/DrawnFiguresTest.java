@@ -171,23 +171,6 @@ class DrawnFiguresTest {
         // at 50 %: magazine 12.30 V, sheet credited to BCI 12.24 V, rounded table 12.2 V
         Picture picture = draw("resting-voltage-tables", Map.of("voltage", "12.30 V"));
         assertTrue(picture.figures().rows().contains(List.of("50", "12.3", "12.2", "12.2")), picture.figures().rows().toString());
-    void millivoltsOfAJoint() {
-        // 10 A × 4.71 mΩ/m × 0.0762 m = 3.589 mV; 5.0 − 3.589 = 1.411 mV
-        Picture picture = draw(
-                "millivolts-across-a-joint",
-                Map.of("reading", "5.0 mV", "test-current", "10 A", "span", "76.2 mm", "resistance-per-metre", "4.71 mΩ/m"));
-        shows(picture, "reads 5.0 mV", "cable between the probes: 3.59 mV", "left for the joint: 1.41 mV");
-    }
-
-    @Test
-    void heatOfAGoodAndABadJoint() {
-        // bad: (150 − 1.7945) mV ÷ 5 A = 29.64 mΩ, at 10 A 2.964 W; good: (2.5 − 1.7945) mV ÷ 5 A = 0.1411 mΩ, at 10 A 0.01411 W
-        Map<String, String> values = Map.of(
-                "good-reading", "2.5 mV", "bad-reading", "150 mV", "test-current", "5 A", "span", "76.2 mm",
-                "resistance-per-metre", "4.71 mΩ/m", "design-current", "10 A");
-        List<List<String>> rows = draw("joint-heat-against-current", values).figures().rows();
-        List<String> row = rows.stream().filter(each -> each.get(0).equals("10")).findFirst().orElseThrow();
-        assertEquals(List.of("10", "2.96", "0.0141"), row);
     }
 
     @Test
