@@ -8,6 +8,9 @@ import loomwright.picture.Picture;
 /** Every drawing that a lesson can name. */
 public final class Drawings {
     private static final List<Drawing> ALL = List.of(
+            new ShortCircuitAgainstKnownCurrents(),
+            new NegativeLeadFirst(),
+            new YourPartOfTheTrailer(),
             new OneLoopWithMeters(),
             new SupplyWindow(),
             new ResistorPowerAgainstVoltage(),
