@@ -11,7 +11,7 @@ import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
 /** The rule sets on ampacity. Each has its own table, conditions and factors; a figure of one is never mixed with a factor of another. */
-enum AmpacityRuleSet {
+public enum AmpacityRuleSet {
     BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
             "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
     AIRCRAFT("faa-11-9", "Aircraft bundle: FAA AC 43.13-1B Table 11-9", "t105 t150 t200", "AWG",
@@ -40,7 +40,7 @@ enum AmpacityRuleSet {
     }
 
     /** The field that asks for the rule set, with {@code more} choices behind. */
-    static ChoiceField field(Option... more) {
+    public static ChoiceField field(Option... more) {
         Option[] options = new Option[values().length + more.length];
         for (AmpacityRuleSet rules : values()) {
             options[rules.ordinal()] = rules.option;
@@ -54,7 +54,7 @@ enum AmpacityRuleSet {
     }
 
     /** The rule set chosen, or null if the choice is none of them. */
-    static AmpacityRuleSet of(Option chosen) {
+    public static AmpacityRuleSet of(Option chosen) {
         for (AmpacityRuleSet rules : values()) {
             if (rules.option.equals(chosen)) {
                 return rules;
@@ -63,12 +63,12 @@ enum AmpacityRuleSet {
         return null;
     }
 
-    String label() {
+    public String label() {
         return option.label();
     }
 
     /** Under what conditions its figures hold. */
-    String conditions() {
+    public String conditions() {
         return conditions;
     }
 
@@ -83,7 +83,7 @@ enum AmpacityRuleSet {
     }
 
     /** The row of a size, or null if the table does not list it. Table 5 lets a thinner row stand in. */
-    Row row(Quantity size) {
+    public Row row(Quantity size) {
         if (this == BOAT) {
             return TableFive.row(size);
         }
@@ -116,7 +116,7 @@ enum AmpacityRuleSet {
      * @return null if the row holds no figure for the insulation
      * @throws Refusal if the rule set does not cover the surroundings
      */
-    RatedCurrent at(Row row, Surroundings around) {
+    public RatedCurrent at(Row row, Surroundings around) {
         AmpacityCoverage.check(this, around);
         String column = column(around.insulation());
         if (!row.has(column)) {

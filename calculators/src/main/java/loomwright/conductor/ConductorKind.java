@@ -8,7 +8,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 
 /** The kinds of conductor whose resistance is published, each with its table and the temperature the table is for. */
-enum ConductorKind {
+public enum ConductorKind {
     ISO_6722_1("iso-6722-1", "Road-vehicle cable, ISO 6722-1", "resistance", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_5("iec-60228-class-5", "Flexible cable, IEC 60228 class 5", "class-5", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_2("iec-60228-class-2", "Stranded cable, IEC 60228 class 2", "class-2", 20, Units.SQUARE_MILLIMETRE.symbol()),
@@ -30,7 +30,7 @@ enum ConductorKind {
     }
 
     /** The field that asks for the kind. */
-    static ChoiceField field() {
+    public static ChoiceField field() {
         return field(values());
     }
 
@@ -47,7 +47,8 @@ enum ConductorKind {
                 options);
     }
 
-    static ConductorKind of(Option chosen) {
+    /** The kind chosen. */
+    public static ConductorKind of(Option chosen) {
         for (ConductorKind kind : values()) {
             if (kind.option.equals(chosen)) {
                 return kind;
@@ -56,12 +57,12 @@ enum ConductorKind {
         throw new IllegalArgumentException("no conductor kind " + chosen.key());
     }
 
-    String label() {
+    public String label() {
         return option.label();
     }
 
     /** The table, or null if the resistance is worked out from the area alone. */
-    Table table() {
+    public Table table() {
         return switch (this) {
             case ISO_6722_1 -> PublishedTables.iso67221();
             case IEC_60228_CLASS_2, IEC_60228_CLASS_5 -> PublishedTables.iec60228();
@@ -77,7 +78,7 @@ enum ConductorKind {
     }
 
     /** Whether the table gives an area, from which the resistance is then worked out. */
-    boolean givesArea() {
+    public boolean givesArea() {
         return this == SAE_BY_AREA;
     }
 
@@ -86,7 +87,7 @@ enum ConductorKind {
     }
 
     /** How the table names its sizes. */
-    String sizesIn() {
+    public String sizesIn() {
         return sizesIn;
     }
 }

@@ -17,10 +17,10 @@ import loomwright.worked.WorkingBuilder;
  * @param bundle the row of the factor for bundled conductors, or null if there is none
  * @param bundleBinds whether the rule set makes that factor compulsory here
  */
-record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds) {
+public record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds) {
 
     /** The current, without a step. */
-    Quantity value() {
+    public Quantity value() {
         return formula().value(values(), Units.AMPERE);
     }
 

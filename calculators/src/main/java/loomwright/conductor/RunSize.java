@@ -15,10 +15,10 @@ import loomwright.table.Row;
  * @param perMetre the resistance of one metre at the temperature of the run
  * @param area its area of copper, in circular mils
  */
-record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
+public record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
 
     /** Whether the ampacity tables may be read by its size. SAE gauge has less copper than the AWG they list. */
-    boolean isByAmpacityTables() {
+    public boolean isByAmpacityTables() {
         return !isSae(row);
     }
 
@@ -37,7 +37,7 @@ record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
     }
 
     /** The sizes of a kind, thinnest first. */
-    static List<RunSize> series(ConductorKind kind, Quantity temperature) {
+    public static List<RunSize> series(ConductorKind kind, Quantity temperature) {
         List<RunSize> sizes = new ArrayList<>();
         for (Row row : kind.table().rows()) {
             if (isCable(kind, row)) {
@@ -49,7 +49,7 @@ record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
     }
 
     /** The size as its cable is marked. */
-    Quantity size() {
+    public Quantity size() {
         return row.quantity("size");
     }
 

@@ -13,8 +13,9 @@ import loomwright.worked.Entries;
  * @param together how many loaded conductors lie together, itself included
  * @param voltage the nominal voltage of the circuit
  */
-record Surroundings(Insulation insulation, boolean engineSpace, Quantity ambient, int together, Quantity voltage) {
-    static Surroundings of(Entries entries, Quantity voltage) {
+public record Surroundings(Insulation insulation, boolean engineSpace, Quantity ambient, int together, Quantity voltage) {
+    /** The surroundings entered, for a circuit of that nominal voltage. */
+    public static Surroundings of(Entries entries, Quantity voltage) {
         return new Surroundings(
                 Insulation.of(entries.option("insulation-temperature")),
                 entries.choice("engine-space").equals("yes"),

@@ -4,7 +4,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 
 /** How the current of a load follows the voltage of its supply. */
-enum LoadKind {
+public enum LoadKind {
     CONSTANT_POWER("constant-power", "Holds its power: charger, USB outlet, anything with a converter"),
     RESISTIVE("resistive", "Fixed resistance: heater, coil; a filament lamp nearly"),
     CONSTANT_CURRENT("constant-current", "Holds its current: some lamp drivers");
@@ -15,7 +15,7 @@ enum LoadKind {
         this.option = new Option(key, label);
     }
 
-    static ChoiceField field() {
+    public static ChoiceField field() {
         Option[] options = new Option[values().length];
         for (LoadKind kind : values()) {
             options[kind.ordinal()] = kind.option;
@@ -27,7 +27,8 @@ enum LoadKind {
                 options);
     }
 
-    static LoadKind of(Option chosen) {
+    /** The kind chosen. */
+    public static LoadKind of(Option chosen) {
         for (LoadKind kind : values()) {
             if (kind.option.equals(chosen)) {
                 return kind;

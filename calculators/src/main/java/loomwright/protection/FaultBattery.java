@@ -1,5 +1,6 @@
 package loomwright.protection;
 
+import java.util.List;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -9,6 +10,7 @@ import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Entries;
+import loomwright.worked.Field;
 import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
@@ -19,7 +21,23 @@ import loomwright.worked.WorkingBuilder;
  * @param high its greatest
  * @param source where the range comes from
  */
-record FaultBattery(Quantity low, Quantity high, Source source) {
+public record FaultBattery(Quantity low, Quantity high, Source source) {
+    /** The fields that say where the range comes from. */
+    public static List<Field> fields() {
+        return List.of(
+                BatteryKind.field(), FaultFields.BATTERY_VOLTAGE, FaultFields.SHORT_CIRCUIT_CURRENT, FaultFields.RESISTANCE_LOW,
+                FaultFields.RESISTANCE_HIGH, FaultFields.IN_PARALLEL);
+    }
+
+    /**
+     * The range entered in {@link #fields}, without its steps.
+     *
+     * @throws Refusal if a figure is missing
+     */
+    public static FaultBattery of(Entries entries) {
+        return of(entries, WorkingBuilder.aside(FaultFields.DESCRIPTION));
+    }
+
     static FaultBattery of(Entries entries, WorkingBuilder working) {
         FaultBattery one = one(entries, working, BatteryKind.of(entries.option("battery")));
         Quantity count = entries.quantity("batteries-in-parallel");

@@ -9,7 +9,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 
 /** The kinds of fuse-link whose standard ratings are listed. */
-enum FuseType {
+public enum FuseType {
     BLADE("blade", "Blade, 1 A to 40 A"),
     LARGE_BLADE("large-blade", "Large blade, 20 A to 80 A");
 
@@ -42,7 +42,7 @@ enum FuseType {
     }
 
     /** Its standard ratings, smallest first. */
-    List<Row> ratings() {
+    public List<Row> ratings() {
         List<Row> rows = new ArrayList<>();
         for (Row row : PublishedTables.bladeFuseRatings().rows()) {
             if (row.text("fuse-type").equals(option.key())) {

@@ -11,9 +11,6 @@ import loomwright.worked.WorkingBuilder;
 
 /** The checks of a conductor against the heat of a short circuit. */
 final class HeatingFindings {
-    /** Up to here all heat may be taken to stay in the copper. source: note of the table of k values. */
-    private static final Quantity VALID_TO = Quantity.of(5, Units.SECOND);
-
     private HeatingFindings() {}
 
     static void add(WorkingBuilder working, Entries entries, Values values, Quantity least, Row row) {
@@ -21,22 +18,22 @@ final class HeatingFindings {
         if (least != null && sized) {
             against(working, values.of(HeatingFormulas.SIZE), least, row);
         }
-        if (least != null && values.of(HeatingFormulas.TIME).base() > VALID_TO.base()) {
+        if (least != null && values.of(HeatingFormulas.TIME).base() > HeatingFormulas.VALID_TO.base()) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "The time of " + values.of(HeatingFormulas.TIME).text(3) + " is above the " + VALID_TO.text()
+                    "The time of " + values.of(HeatingFormulas.TIME).text(3) + " is above the " + HeatingFormulas.VALID_TO.text()
                             + " the equation is made for. Heat leaves the conductor by then, so the least size comes out on the large "
                                     + "side.",
-                    values.of(HeatingFormulas.TIME), VALID_TO, row.source(),
+                    values.of(HeatingFormulas.TIME), HeatingFormulas.VALID_TO, row.source(),
                     "Treat it as an overload: hold the ampacity against the rating of the device."));
         }
         Quantity longest = working.stated("longest-time");
-        if (longest != null && longest.base() > VALID_TO.base()) {
+        if (longest != null && longest.base() > HeatingFormulas.VALID_TO.base()) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    "The time found is above the " + VALID_TO.text()
-                            + " the equation is made for: take it as \u201cmore than " + VALID_TO.text() + "\u201d and no more.",
-                    longest, VALID_TO, row.source(), "For longer times hold the ampacity against the rating of the device."));
+                    "The time found is above the " + HeatingFormulas.VALID_TO.text()
+                            + " the equation is made for: take it as \u201cmore than " + HeatingFormulas.VALID_TO.text() + "\u201d and no more.",
+                    longest, HeatingFormulas.VALID_TO, row.source(), "For longer times hold the ampacity against the rating of the device."));
         }
     }
 

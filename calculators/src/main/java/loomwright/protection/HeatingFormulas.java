@@ -4,13 +4,15 @@ import java.util.List;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Symbol;
+import loomwright.formula.Values;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.table.Row;
 import loomwright.worked.NamedFormula;
 
 /** The adiabatic equation: all the heat of a short circuit stays in the copper. */
-final class HeatingFormulas {
+public final class HeatingFormulas {
     private static final Dimension ROOT_TIME = Dimension.TIME.toTheHalves(1);
 
     static final Symbol CURRENT = Symbol.of("I", "short-circuit current", Dimension.CURRENT);
@@ -41,5 +43,16 @@ final class HeatingFormulas {
             new NamedFormula("root-heating", ROOT),
             new NamedFormula("let-through", SQUARE));
 
+    /** Up to here all heat may be taken to stay in the copper. source: note of the table of k values. */
+    public static final Quantity VALID_TO = Quantity.of(5, Units.SECOND);
+
     private HeatingFormulas() {}
+
+    /** How long a conductor stands a current. */
+    public static Quantity longestTime(Quantity current, Quantity size, Row insulation) {
+        Values values = Values.of(CURRENT, current)
+                .with(SIZE, size.in(Units.SQUARE_MILLIMETRE))
+                .with(K, insulation.quantity("k", Units.AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE));
+        return LONGEST_TIME.value(values, Units.SECOND);
+    }
 }

@@ -9,7 +9,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 
 /** What sets the highest rating of a fuse-link for a conductor. */
-enum RuleSet {
+public enum RuleSet {
     CONDUCTOR_AMPACITY("conductor-ampacity", "No more than the conductor may carry (common practice)"),
     US_33_CFR("33-cfr-183", "33 CFR 183.455 for petrol boats in the USA: up to 150 % of Table 5");
 
@@ -19,7 +19,7 @@ enum RuleSet {
         this.option = new Option(key, label);
     }
 
-    static ChoiceField field() {
+    public static ChoiceField field() {
         Option[] options = new Option[values().length];
         for (RuleSet rules : values()) {
             options[rules.ordinal()] = rules.option;
@@ -31,7 +31,7 @@ enum RuleSet {
                 options);
     }
 
-    static RuleSet of(Option chosen) {
+    public static RuleSet of(Option chosen) {
         for (RuleSet rules : values()) {
             if (rules.option.equals(chosen)) {
                 return rules;
@@ -41,11 +41,11 @@ enum RuleSet {
     }
 
     /** The share of the ampacity it allows. */
-    Quantity share() {
+    public Quantity share() {
         return this == US_33_CFR ? row().quantity("limit") : Quantity.of(100, Units.PERCENT);
     }
 
-    Source source() {
+    public Source source() {
         return this == US_33_CFR ? row().source() : Source.commonPractice();
     }
 

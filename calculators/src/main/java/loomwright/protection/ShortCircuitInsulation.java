@@ -6,7 +6,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 
 /** The kinds of conductor and insulation whose k is printed. */
-enum ShortCircuitInsulation {
+public enum ShortCircuitInsulation {
     PVC_70("pvc-70", "70 °C thermoplastic (PVC)"),
     THERMOPLASTIC_90("thermoplastic-90", "90 °C thermoplastic"),
     RUBBER_60("rubber-60", "60 °C rubber"),
@@ -20,7 +20,7 @@ enum ShortCircuitInsulation {
         this.option = new Option(key, label);
     }
 
-    static ChoiceField field() {
+    public static ChoiceField field() {
         Option[] options = new Option[values().length];
         for (ShortCircuitInsulation insulation : values()) {
             options[insulation.ordinal()] = insulation.option;
@@ -32,7 +32,7 @@ enum ShortCircuitInsulation {
                 options);
     }
 
-    static ShortCircuitInsulation of(Option chosen) {
+    public static ShortCircuitInsulation of(Option chosen) {
         for (ShortCircuitInsulation insulation : values()) {
             if (insulation.option.equals(chosen)) {
                 return insulation;
@@ -42,7 +42,7 @@ enum ShortCircuitInsulation {
     }
 
     /** The printed row of its k. */
-    Row row() {
+    public Row row() {
         return PublishedTables.kValues().find("case", option.key());
     }
 

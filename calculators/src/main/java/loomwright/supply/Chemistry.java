@@ -1,5 +1,7 @@
 package loomwright.supply;
 
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.ChoiceField;
@@ -7,7 +9,7 @@ import loomwright.worked.Entries;
 import loomwright.worked.Option;
 
 /** The kinds of battery that figures are published for. */
-enum Chemistry {
+public enum Chemistry {
     LIFEPO4("lifepo4", "LiFePO4", "lifepo4-depth", "lifepo4-pack-cut-off"),
     LEAD_ACID("lead-acid", "lead-acid", "lead-acid-depth", "lead-acid-end-20-h");
 
@@ -23,31 +25,36 @@ enum Chemistry {
         this.cutOff = cutOff;
     }
 
-    static ChoiceField field() {
+    public static ChoiceField field() {
         return ChoiceField.of(
                 "chemistry", "Kind of battery", "Printed on the battery.", new Option(LIFEPO4.key, LIFEPO4.label),
                 new Option(LEAD_ACID.key, LEAD_ACID.label));
     }
 
-    static Chemistry of(Entries entries) {
+    public static Chemistry of(Entries entries) {
         return entries.choice("chemistry").equals(LEAD_ACID.key) ? LEAD_ACID : LIFEPO4;
     }
 
-    String label() {
+    public String label() {
         return label;
     }
 
     /** The row with the usable depth for planning. */
-    Row depth() {
+    public Row depth() {
         return limit(depth);
     }
 
+    /** That depth. */
+    public Quantity plannedDepth() {
+        return depth().quantity("value", Units.PERCENT);
+    }
+
     /** The row with the voltage at which discharge ends. */
-    Row cutOff() {
+    public Row cutOff() {
         return limit(cutOff);
     }
 
-    static Row limit(String item) {
+    public static Row limit(String item) {
         return PublishedTables.batteryLimits().find("item", item);
     }
 }

@@ -68,7 +68,7 @@ final class YieldEfficiency {
                 efficiency, planning, row().source(), within ? "" : "Ask whether a loss is missing: heat, dirt, cables, charging."));
     }
 
-    private static Row row() {
+    static Row row() {
         return PublishedTables.solarSizing().find("item", "off-grid-efficiency");
     }
 }

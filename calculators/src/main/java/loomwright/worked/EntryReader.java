@@ -21,16 +21,19 @@ final class EntryReader {
 
     void read(Description description, Map<String, String> typed) {
         for (Field field : description.fields()) {
-            String text = typed.get(field.key());
-            boolean empty = text == null || text.isBlank();
-            String taken = empty ? field.usual() : text;
-            if (taken == null) {
-                fault(field, "is empty: enter " + wanted(field));
-            } else if (field instanceof ChoiceField choice) {
-                readChoice(choice, taken.strip());
-            } else if (field instanceof QuantityField quantity && !taken.isEmpty()) {
-                readQuantity(quantity, taken);
-            }
+            read(field, typed.get(field.key()));
+        }
+    }
+
+    void read(Field field, String text) {
+        boolean empty = text == null || text.isBlank();
+        String taken = empty ? field.usual() : text;
+        if (taken == null) {
+            fault(field, "is empty: enter " + wanted(field));
+        } else if (field instanceof ChoiceField choice) {
+            readChoice(choice, taken.strip());
+        } else if (field instanceof QuantityField quantity && !taken.isEmpty()) {
+            readQuantity(quantity, taken);
         }
     }
 

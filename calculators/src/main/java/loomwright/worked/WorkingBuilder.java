@@ -26,6 +26,11 @@ public final class WorkingBuilder {
         this.description = description;
     }
 
+    /** A builder whose steps nobody reads, for a figure that a calculator works out and a whole circuit needs. */
+    public static WorkingBuilder aside(Description description) {
+        return new WorkingBuilder(description);
+    }
+
     /** Adds a step that puts numbers into a formula, and gives its result in {@code unit}. */
     public Quantity compute(String words, Formula formula, Values values, Unit unit, String why) {
         return compute(words, formula, values, unit, why, null);

@@ -2,6 +2,7 @@ package loomwright.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaCall;
@@ -32,6 +33,29 @@ class LayersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("loomwright.formula..", "loomwright.worked..", "loomwright.table..");
+
+    /** Inside the circuit: the model knows nothing of what is worked out from it, a file nothing but the model. */
+    @ArchTest
+    static final ArchRule CIRCUIT_IN_LAYERS = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("loomwright.circuit..")
+            .layer("model").definedBy("loomwright.circuit")
+            .layer("solve").definedBy("loomwright.circuit.solve..")
+            .optionalLayer("check").definedBy("loomwright.circuit.check..")
+            .optionalLayer("file").definedBy("loomwright.circuit.file..")
+            .optionalLayer("sheet").definedBy("loomwright.circuit.sheet..")
+            .whereLayer("model").mayNotAccessAnyLayer()
+            .whereLayer("solve").mayOnlyAccessLayers("model")
+            .whereLayer("check").mayOnlyAccessLayers("model", "solve")
+            .whereLayer("sheet").mayOnlyAccessLayers("model", "solve", "check")
+            .whereLayer("file").mayOnlyAccessLayers("model");
+
+    @ArchTest
+    static final ArchRule NO_CALCULATOR_KNOWS_THE_CIRCUIT = noClasses()
+            .that()
+            .resideOutsideOfPackage("loomwright.circuit..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("loomwright.circuit..");
 
     /**
      * Calls that the compiler of the page's program cannot take, answers differently, or pays for with kilobytes. Text joined with

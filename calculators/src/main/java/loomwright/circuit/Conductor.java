@@ -1,0 +1,71 @@
+package loomwright.circuit;
+
+import loomwright.conductor.AmpacityRuleSet;
+import loomwright.conductor.ConductorFigures;
+import loomwright.conductor.ConductorKind;
+import loomwright.conductor.RatedCurrent;
+import loomwright.conductor.Surroundings;
+import loomwright.protection.ShortCircuitInsulation;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+
+/**
+ * A run of two conductors, out and back.
+ *
+ * @param temperature what the conductors work at
+ * @param rules the rule set on ampacity
+ * @param around what decides the ampacity besides the size
+ * @param insulation what stands the heat of a short circuit
+ */
+public record Conductor(
+        ConductorKind kind, Quantity size, Quantity routeLength, Quantity temperature, AmpacityRuleSet rules, Surroundings around,
+        ShortCircuitInsulation insulation) {
+    private static final Quantity NOMINAL = Quantity.of(12, Units.VOLT);
+
+    public static Conductor of(Part part) {
+        Entries entries = part.entries();
+        return new Conductor(
+                ConductorKind.of(entries.option("conductor")), entries.quantity("size"), entries.quantity("route-length"),
+                entries.quantity("temperature"), AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
+                ShortCircuitInsulation.of(entries.option("short-circuit-insulation")));
+    }
+
+    /**
+     * The resistance out and back at the temperature it works at, in mΩ.
+     *
+     * @throws loomwright.worked.Refusal if the table of its kind has no such size
+     */
+    public Quantity resistance() {
+        return ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), routeLength);
+    }
+
+    /** The least resistance out and back to be reckoned with in a short circuit: cold copper of the full area, in mΩ. */
+    public Quantity leastResistance() {
+        return ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), routeLength);
+    }
+
+    /**
+     * What it may carry by its rule set. A size that Table 5 of 33 CFR does not list is held against a thinner one.
+     *
+     * @return null if the rule set lists no figure for the size
+     * @throws loomwright.worked.Refusal if the rule set does not cover the surroundings
+     */
+    public RatedCurrent ampacity() {
+        // SAE gauge has less copper than the AWG that the tables list.
+        Quantity copper = kind.givesArea() ? saeArea() : size;
+        Row row = rules.row(copper);
+        return row == null ? null : rules.at(row, around);
+    }
+
+    private Quantity saeArea() {
+        Row row = kind.table().find("size", size);
+        return row == null ? size : row.quantity("sae-cross-section");
+    }
+
+    /** What it is called in a list: {@code 2.5 mm², 4.2 m}. */
+    public String words() {
+        return size.text() + ", " + routeLength.text();
+    }
+}

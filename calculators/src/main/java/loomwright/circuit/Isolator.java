@@ -1,0 +1,15 @@
+package loomwright.circuit;
+
+import loomwright.quantity.Quantity;
+
+/**
+ * An isolating switch.
+ *
+ * @param continuousCurrent what it may carry all the time
+ * @param resistance the resistance of its closed contact
+ */
+public record Isolator(Quantity continuousCurrent, Quantity resistance) {
+    public static Isolator of(Part part) {
+        return new Isolator(part.entries().quantity("continuous-current"), part.entries().quantity("contact-resistance"));
+    }
+}

@@ -1,0 +1,72 @@
+package loomwright.circuit;
+
+import loomwright.conductor.ConductorFigures;
+import loomwright.load.LoadKind;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+import loomwright.worked.Refusal;
+
+/**
+ * A load.
+ *
+ * @param kind how its current follows the voltage
+ * @param watts the power it holds; 0 if it holds none
+ * @param amperes the current it holds; 0 if it holds none
+ * @param siemens its conductance; 0 if it has no fixed resistance
+ * @param ratedVoltage the voltage its figure holds for
+ * @param together whether it may be on with all others marked so
+ * @param allowance the row of the voltage drop allowed
+ * @param startCurrent its current at the start, or null
+ * @param lowestWorking the lowest voltage it works at, or null
+ */
+public record Load(
+        LoadKind kind, double watts, double amperes, double siemens, Quantity ratedVoltage, Quantity hours, Quantity duty, boolean together,
+        Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity standing) {
+
+    /**
+     * A load, as it was entered.
+     *
+     * @throws Refusal unless exactly one of power, current and resistance was entered
+     */
+    public static Load of(Part part) {
+        Entries entries = part.entries();
+        LoadKind kind = LoadKind.of(entries.option(LoadEntries.FIELDS.get(0).key()));
+        double volts = entries.quantity("rated-voltage").base();
+        double amperes = ratedAmperes(entries, volts);
+        return new Load(
+                kind, kind == LoadKind.CONSTANT_POWER ? amperes * volts : 0, kind == LoadKind.CONSTANT_CURRENT ? amperes : 0,
+                kind == LoadKind.RESISTIVE ? amperes / volts : 0, entries.quantity("rated-voltage"), entries.quantity("hours"),
+                entries.quantity("duty"), entries.choice("use").equals("together"),
+                ConductorFigures.allowance(entries.choice("allowance")), entries.quantity("start-current"), entries.quantity("start-time"),
+                entries.quantity("lowest-working-voltage"), entries.quantity("standing-current"));
+    }
+
+    private static double ratedAmperes(Entries entries, double volts) {
+        Quantity power = entries.quantity(LoadEntries.POWER.key());
+        Quantity current = entries.quantity(LoadEntries.CURRENT.key());
+        Quantity resistance = entries.quantity(LoadEntries.RESISTANCE.key());
+        int given = (power == null ? 0 : 1) + (current == null ? 0 : 1) + (resistance == null ? 0 : 1);
+        if (given != 1) {
+            throw new Refusal(
+                    LoadEntries.POWER.key(), given == 0
+                            ? "Power, current and resistance of the load are all empty: enter one of the three"
+                            : "More than one of power, current and resistance is entered: keep one and empty the others");
+        }
+        if (power != null) {
+            return power.base() / volts;
+        }
+        return current != null ? current.base() : volts / resistance.base();
+    }
+
+    /** What it takes at a voltage, in watts, while it draws. */
+    public Quantity power(double volts) {
+        return Quantity.of(watts + volts * (amperes + volts * siemens), Units.WATT);
+    }
+
+    /** What it takes at a voltage, in amperes, while it draws. */
+    public Quantity current(double volts) {
+        return Quantity.of(power(volts).value() / volts, Units.AMPERE);
+    }
+}

@@ -1,0 +1,62 @@
+package loomwright.circuit;
+
+import java.util.List;
+import loomwright.load.LoadKind;
+import loomwright.quantity.Units;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Field;
+import loomwright.worked.Option;
+import loomwright.worked.QuantityField;
+
+/** What is asked for a load. */
+final class LoadEntries {
+    static final QuantityField POWER = QuantityField.of(
+                    "power", "Power it takes", "At its own terminals, losses of a converter included. Or give current or resistance.", 0.001,
+                    10_000, Units.WATT, Units.MILLIWATT, Units.KILOWATT)
+            .optional();
+    static final QuantityField CURRENT = QuantityField.of(
+                    "current", "Current it takes", "At its rated voltage. Or give power or resistance.", 0.0001, 1000, Units.AMPERE,
+                    Units.MILLIAMPERE)
+            .optional();
+    static final QuantityField RESISTANCE = QuantityField.of(
+                    "resistance", "Its resistance", "For a heater or a coil. Or give power or current.", 0.01, 100_000, Units.OHM)
+            .optional();
+
+    static final List<Field> FIELDS = List.of(
+            LoadKind.field(),
+            POWER,
+            CURRENT,
+            RESISTANCE,
+            QuantityField.of("rated-voltage", "Voltage the figure holds for", "From its label.", 1, 60, Units.VOLT).usually("12 V"),
+            QuantityField.of(
+                            "hours", "Time in use in a day", "How long it is switched on.", 0, 24, Units.HOUR, Units.MINUTE)
+                    .usually("1 h"),
+            QuantityField.of(
+                            "duty", "Duty cycle", "The share of that time it draws. A pump that runs half the time: 50 %.", 0, 100, Units.PERCENT)
+                    .usually("100 %"),
+            ChoiceField.of(
+                    "use", "In use",
+                    "Loads marked alone are never on two at a time; each may be on with all that are marked together.",
+                    new Option("together", "together with others"),
+                    new Option("alone", "alone of those marked so")),
+            ChoiceField.of(
+                    "allowance", "Voltage drop allowed",
+                    "3 % for main feeds, navigation lights, bilge blowers and electronics; 10 % for lighting and what is not critical.",
+                    new Option("abyc-main", "3 % of 12 V"),
+                    new Option("abyc-other", "10 % of 12 V")),
+            QuantityField.of(
+                            "start-current", "Current at its start", "A motor draws several times as much for a moment.", 0.001, 2000,
+                            Units.AMPERE)
+                    .optional(),
+            QuantityField.of("start-time", "How long the start lasts", "Up to its usual current.", 0.001, 60, Units.SECOND, Units.MILLISECOND)
+                    .usually("0.5 s"),
+            QuantityField.of(
+                            "lowest-working-voltage", "Lowest voltage it works at", "From its data sheet. Empty if not known.", 0.5, 60, Units.VOLT)
+                    .optional(),
+            QuantityField.of(
+                            "standing-current", "Standing draw when idle", "Pilot light, converter, button: what it takes while nobody uses it.", 0,
+                            1000, Units.MILLIAMPERE, Units.AMPERE)
+                    .usually("0 mA"));
+
+    private LoadEntries() {}
+}

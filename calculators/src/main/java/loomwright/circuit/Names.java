@@ -1,0 +1,58 @@
+package loomwright.circuit;
+
+import java.util.List;
+
+/** What parts and circuits may be called. */
+final class Names {
+    static final int LONGEST_NAME = 80;
+    static final int LONGEST_ID = 40;
+
+    private Names() {}
+
+    static void checkId(String id, List<PartFault> faults) {
+        if (!isId(id)) {
+            faults.add(new PartFault(
+                    "", "id", "A part needs an id of 1 to " + LONGEST_ID
+                            + " small letters, digits and hyphens that begins with a letter: this one does not fit"));
+        }
+    }
+
+    static boolean isId(String id) {
+        if (id.isEmpty() || id.length() > LONGEST_ID || id.charAt(0) < 'a' || id.charAt(0) > 'z') {
+            return false;
+        }
+        for (int i = 0; i < id.length(); i++) {
+            char c = id.charAt(i);
+            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-')) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static void checkName(String id, String name, List<PartFault> faults) {
+        String fault = nameFault(name);
+        if (fault != null) {
+            faults.add(new PartFault(id, "name", "The name " + fault));
+        }
+    }
+
+    /** What is wrong with a name, to follow "The name", or null. */
+    static String nameFault(String name) {
+        if (name.length() > LONGEST_NAME) {
+            return "is longer than " + LONGEST_NAME + " characters: shorten it";
+        }
+        for (int i = 0; i < name.length(); i++) {
+            if (isUnprintable(name.charAt(i))) {
+                return "holds a character that cannot be printed: type it again";
+            }
+        }
+        return null;
+    }
+
+    /** Control characters, and those that turn the direction of writing, with which a label can be made to lie. */
+    private static boolean isUnprintable(char c) {
+        return c < ' ' || c >= 0x7f && c < 0xa0 || c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069' || c == '\u2028'
+                || c == '\u2029';
+    }
+}

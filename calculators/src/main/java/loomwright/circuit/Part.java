@@ -1,0 +1,151 @@
+package loomwright.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.worked.Entries;
+import loomwright.worked.EntriesRead;
+import loomwright.worked.EntryFault;
+import loomwright.worked.Field;
+
+/** One part of a circuit: what it is, what feeds it, and what was typed for it. Never changes. */
+public final class Part {
+    private final String id;
+    private final PartKind kind;
+    private final String name;
+    private final String fedBy;
+    private final String triggeredFrom;
+    private final List<String> texts;
+    private final Entries entries;
+
+    private Part(String id, PartKind kind, String name, String fedBy, String triggeredFrom, List<String> texts, Entries entries) {
+        this.id = id;
+        this.kind = kind;
+        this.name = name;
+        this.fedBy = fedBy;
+        this.triggeredFrom = triggeredFrom;
+        this.texts = texts;
+        this.entries = entries;
+    }
+
+    /**
+     * A part, if every text can be used.
+     *
+     * @param id its name in the circuit: small letters, digits and hyphens
+     * @param name what the reader calls it; may be empty
+     * @param fedBy the part that feeds it; empty for the supply
+     * @param triggeredFrom the part its trigger is taken from; empty if there is none
+     * @param typed what was typed, in the order of the fields of its kind; empty takes what is usual
+     */
+    public static PartRead read(String id, PartKind kind, String name, String fedBy, String triggeredFrom, List<String> typed) {
+        List<PartFault> faults = new ArrayList<>();
+        Names.checkId(id, faults);
+        Names.checkName(id, name, faults);
+        List<String> settled = new ArrayList<>();
+        for (int i = 0; i < kind.fields().size(); i++) {
+            settled.add(Typed.settled(kind.fields().get(i), typed.get(i)));
+        }
+        EntriesRead read = EntriesRead.of(kind.fields(), settled);
+        for (EntryFault fault : read.faults()) {
+            faults.add(new PartFault(id, fault.fieldKey(), fault.message()));
+        }
+        if (!faults.isEmpty()) {
+            return new PartRead(null, List.copyOf(faults));
+        }
+        return new PartRead(new Part(id, kind, name, fedBy, triggeredFrom, List.copyOf(settled), read.entries()), List.of());
+    }
+
+    /** A part of which only what is named is not as usual; each of {@code typed} reads {@code field=text}. */
+    static Part of(String id, PartKind kind, String name, String fedBy, String... typed) {
+        List<String> texts = new ArrayList<>();
+        for (Field field : kind.fields()) {
+            texts.add(Typed.among(typed, field.key()));
+        }
+        return read(id, kind, name, fedBy, "", texts).partOrRefuse();
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public PartKind kind() {
+        return kind;
+    }
+
+    /** What the reader calls it; may be empty. */
+    public String name() {
+        return name;
+    }
+
+    /** What to call it in a sentence: its name, or its kind and number. */
+    public String title() {
+        return name.isEmpty() ? kind.label() + " \u201c" + id + "\u201d" : name;
+    }
+
+    /** The part that feeds it; empty for the supply. */
+    public String fedBy() {
+        return fedBy;
+    }
+
+    /** The part its trigger is taken from; empty if there is none. */
+    public String triggeredFrom() {
+        return triggeredFrom;
+    }
+
+    /** What was typed for it, in the order of the fields of its kind, each quantity with its unit. */
+    public List<String> texts() {
+        return texts;
+    }
+
+    /** What was typed into one field; an empty text if nothing was, or there is no such field. */
+    public String text(String fieldKey) {
+        int at = kind.indexOf(fieldKey);
+        return at < 0 ? "" : texts.get(at);
+    }
+
+    /** What was typed, read and checked. */
+    public Entries entries() {
+        return entries;
+    }
+
+    /** The same part with another text in one field. */
+    public PartRead with(String fieldKey, String text) {
+        int at = kind.indexOf(fieldKey);
+        if (at < 0) {
+            throw new IllegalArgumentException(kind.label() + " has no field " + fieldKey);
+        }
+        List<String> changed = new ArrayList<>(texts);
+        changed.set(at, text);
+        return read(id, kind, name, fedBy, triggeredFrom, changed);
+    }
+
+    /** The same part under another name. */
+    public PartRead named(String newName) {
+        return read(id, kind, newName, fedBy, triggeredFrom, texts);
+    }
+
+    /** The same part fed from another. */
+    public Part fedFrom(String otherId) {
+        return new Part(id, kind, name, otherId, triggeredFrom, texts, entries);
+    }
+
+    /** The same part with its trigger taken from another; empty for none. */
+    public Part triggeredBy(String otherId) {
+        return new Part(id, kind, name, fedBy, otherId, texts, entries);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Part part && id.equals(part.id) && kind == part.kind && name.equals(part.name) && fedBy.equals(part.fedBy)
+                && triggeredFrom.equals(part.triggeredFrom) && texts.equals(part.texts);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * id.hashCode() + texts.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return kind.key() + " " + id + " " + texts;
+    }
+}

@@ -1,0 +1,41 @@
+package loomwright.circuit;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.table.Row;
+import loomwright.worked.Entries;
+
+/**
+ * A fuse-link or breaker.
+ *
+ * @param breakingCapacity the current it can break, or null if no one says
+ * @param voltage up to what direct voltage, or null
+ * @param breakingSource where both come from, or null
+ * @param coldResistance its resistance; 0 if none is counted
+ */
+public record Protection(
+        DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance) {
+
+    public static Protection of(Part part) {
+        Entries entries = part.entries();
+        DeviceKind device = DeviceKind.of(entries.choice("device"));
+        Quantity cold = entries.quantity("cold-resistance");
+        Quantity ohms = cold == null ? Quantity.of(0, Units.MILLIOHM) : cold;
+        Quantity capacity = entries.quantity("breaking-capacity");
+        Row row = device.breakingRow();
+        if (capacity != null || row == null) {
+            return new Protection(
+                    device, entries.quantity("rating"), capacity, entries.quantity("device-voltage"),
+                    capacity == null ? null : Source.of(Document.COMPUTED, "held against the figure you entered"), ohms);
+        }
+        return new Protection(
+                device, entries.quantity("rating"), row.quantity("breaking-capacity"), row.quantity("voltage"), row.source(), ohms);
+    }
+
+    /** In the middle of a sentence, such as {@code blade fuse-link of 10 A}. */
+    public String words() {
+        return device.words() + " of " + rating.text();
+    }
+}

@@ -1,0 +1,31 @@
+package loomwright.circuit;
+
+import java.util.List;
+import loomwright.quantity.Units;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Field;
+import loomwright.worked.QuantityField;
+
+/** What is asked for a fuse-link or breaker. */
+final class ProtectionEntries {
+    static final ChoiceField DEVICE = DeviceKind.field();
+
+    static final List<Field> FIELDS = List.of(
+            DEVICE,
+            QuantityField.of("rating", "Rating", "The number printed on it.", 0.1, 1000, Units.AMPERE, Units.MILLIAMPERE).usually("10 A"),
+            QuantityField.of(
+                            "breaking-capacity", "Breaking capacity",
+                            "From its data sheet, for direct current. Empty takes the figure in print for its kind, if there is one.", 1, 200_000,
+                            Units.AMPERE, Units.KILOAMPERE)
+                    .optional(),
+            QuantityField.of(
+                            "device-voltage", "Direct voltage it holds for", "From its data sheet. Goes with a breaking capacity you enter.", 1, 1000,
+                            Units.VOLT)
+                    .optional(),
+            QuantityField.of(
+                            "cold-resistance", "Cold resistance", "From its data sheet, with its holder. Empty counts none.", 0, 1000,
+                            Units.MILLIOHM)
+                    .optional());
+
+    private ProtectionEntries() {}
+}

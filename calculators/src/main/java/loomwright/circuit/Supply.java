@@ -1,0 +1,54 @@
+package loomwright.circuit;
+
+import loomwright.protection.FaultBattery;
+import loomwright.protection.RuleSet;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.supply.BatteryDay;
+import loomwright.supply.Chemistry;
+import loomwright.worked.Entries;
+import loomwright.worked.Refusal;
+
+/**
+ * The battery of a circuit.
+ *
+ * @param resting its voltage at rest
+ * @param lowest its voltage nearly empty, under load
+ * @param highest its voltage while it is charged
+ * @param resistance its inside resistance as a range
+ * @param usableDepth the share of the capacity a plan may use
+ * @param currentLimit the steady current it may give, or null
+ * @param solarPower the rated power of the solar panel, or null
+ * @param fuseRule what sets the highest rating of a device for a conductor
+ */
+public record Supply(
+        Chemistry chemistry, Quantity capacity, Quantity stateOfCharge, Quantity usableDepth, Quantity resting, Quantity lowest,
+        Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) {
+
+    /**
+     * The battery of a circuit, as it was entered.
+     *
+     * @throws Refusal if its figures do not go together
+     */
+    public static Supply of(Part part) {
+        Entries entries = part.entries();
+        Chemistry chemistry = Chemistry.of(entries);
+        Quantity depth = entries.quantity(BatteryDay.depthField().key());
+        Quantity lowest = entries.quantity("lowest-voltage");
+        Quantity highest = entries.quantity("highest-voltage");
+        if (lowest.base() > highest.base()) {
+            throw new Refusal("lowest-voltage", "Lowest voltage at the battery is above the highest, " + highest.text() + ": turn them over");
+        }
+        return new Supply(
+                chemistry, entries.quantity("capacity"), entries.quantity("state-of-charge"),
+                depth == null ? chemistry.plannedDepth() : depth, entries.quantity("battery-voltage"), lowest, highest,
+                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("solar-power"),
+                entries.quantity("peak-sun-hours"), RuleSet.of(entries.option("fuse-rule")));
+    }
+
+    /** The ampere-hours that a plan may take at the state of charge entered; 0 if the plan has used them up. */
+    public Quantity usable() {
+        double share = Math.max(0, stateOfCharge.base() - (1 - usableDepth.base()));
+        return BatteryDay.usable(capacity, Quantity.of(100 * share, Units.PERCENT));
+    }
+}

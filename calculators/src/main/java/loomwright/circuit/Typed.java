@@ -1,0 +1,39 @@
+package loomwright.circuit;
+
+import loomwright.quantity.QuantityText;
+import loomwright.worked.Field;
+import loomwright.worked.QuantityField;
+
+/** What was typed into a field, as it is kept: the text itself, with its unit, or what is usual if nothing was typed. */
+final class Typed {
+    private Typed() {}
+
+    static String settled(Field field, String text) {
+        String kept = text.strip();
+        if (kept.isEmpty()) {
+            return field.usual() == null ? "" : field.usual();
+        }
+        if (field instanceof QuantityField quantity && lacksUnit(kept)) {
+            String symbol = quantity.units().get(0).symbol();
+            return symbol.isEmpty() ? kept : kept + " " + symbol;
+        }
+        return kept;
+    }
+
+    /** Whether the text is a number with nothing behind it. */
+    private static boolean lacksUnit(String text) {
+        char last = text.charAt(text.length() - 1);
+        boolean endsInDigit = last >= '0' && last <= '9';
+        return endsInDigit && QuantityText.read(text, null).quantity() == null;
+    }
+
+    /** The text behind {@code key=}, or an empty text. */
+    static String among(String[] typed, String key) {
+        for (String one : typed) {
+            if (one.startsWith(key + "=")) {
+                return one.substring(key.length() + 1);
+            }
+        }
+        return "";
+    }
+}

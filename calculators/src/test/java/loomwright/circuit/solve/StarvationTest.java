@@ -1,0 +1,42 @@
+package loomwright.circuit.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.Installation;
+import loomwright.circuit.StartingCircuits;
+import org.junit.jupiter.api.Test;
+
+class StarvationTest {
+    @Test
+    void namesTheLoadThatItsConductorStarves() {
+        Circuit thin = changed(StartingCircuits.reedmereTrailer(), "bench-run", "size", "0.5 mm²");
+        thin = changed(thin, "bench-run", "route-length", "6 m");
+        Installation installation = Installation.of(thin).installation();
+        Solved solved = CircuitSolution.of(installation).lowest().get(0);
+        assertFalse(solved.exists());
+        Starvation starvation = Starvation.of(installation, solved);
+        assertEquals("accessory-outlet", installation.part(starvation.part()).id());
+        // 37.1 × 1.078585 × 12 m = 480.186 mΩ, and 1.00093 + 3 + 2 + 4.91835 mΩ: 491.105 mΩ; 10.5² ÷ (4 × 0.491105) = 56.1 W
+        assertEquals(56.12, starvation.most().value(), 0.01);
+        assertTrue(starvation.words().contains("100\u00a0W"), starvation.words());
+        assertTrue(starvation.words().contains("56.1\u00a0W"), starvation.words());
+    }
+
+    @Test
+    void saysThatHeldCurrentNeedsMoreThanTheWholeVoltage() {
+        Circuit long1 = changed(StartingCircuits.punt(), "pump-run", "route-length", "200 m");
+        Installation installation = Installation.of(changed(long1, "pump-run", "size", "0.5 mm²")).installation();
+        Solved solved = CircuitSolution.of(installation).lowest().get(0);
+        Starvation starvation = Starvation.of(installation, solved);
+        assertEquals("bilge-pump", installation.part(starvation.part()).id());
+        assertTrue(starvation.words().contains("more than the whole voltage"), starvation.words());
+    }
+
+    private static Circuit changed(Circuit circuit, String id, String field, String text) {
+        return CircuitEdits.changed(circuit, id, field, text).circuit();
+    }
+}
