@@ -46,7 +46,10 @@ public final class Drawings {
             new JointHeatAgainstCurrent(),
             new MeterRightAndWrong(),
             new VoltsLostInEachPart(),
-            new TwoReadingsSlope());
+            new TwoReadingsSlope(),
+            new WhatEachFuseGuards(),
+            new TimeCurrentWindow(),
+            new FuseDistanceByRuleSet());
 
     private Drawings() {}
 
