@@ -49,7 +49,8 @@ public final class Drawings {
             new TwoReadingsSlope(),
             new WhatEachFuseGuards(),
             new TimeCurrentWindow(),
-            new FuseDistanceByRuleSet());
+            new FuseDistanceByRuleSet(),
+            new ChecksInOrder());
 
     private Drawings() {}
 

@@ -32,7 +32,7 @@ final class VoltsLostInEachPart implements Drawing {
         List<Double> losses = new ArrayList<>();
         for (String part : PARTS) {
             given.number(part, Units.MILLIOHM);
-            names.add(part);
+            names.add(part.equals("joints") ? "links and joints" : part);
             losses.add(Computed.by("ohm-and-power")
                     .with("current", given.text("current"))
                     .with("resistance", given.text(part))
