@@ -50,7 +50,11 @@ public final class Drawings {
             new WhatEachFuseGuards(),
             new TimeCurrentWindow(),
             new FuseDistanceByRuleSet(),
-            new ChecksInOrder());
+            new ChecksInOrder(),
+            new FeedAgainstItsLimits(),
+            new FeedOfItsOwn(),
+            new ReturnCurrentsAddUp(),
+            new FaultCurrentAlongARun());
 
     private Drawings() {}
 
