@@ -54,7 +54,11 @@ public final class Drawings {
             new FeedAgainstItsLimits(),
             new FeedOfItsOwn(),
             new ReturnCurrentsAddUp(),
-            new FaultCurrentAlongARun());
+            new FaultCurrentAlongARun(),
+            new PanelCutThrough(),
+            new CutOutsAndFrame(),
+            new HoleInFourSteps(),
+            new DrillingSheet());
 
     private Drawings() {}
 
