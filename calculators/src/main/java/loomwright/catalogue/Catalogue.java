@@ -12,6 +12,7 @@ import loomwright.joint.PullForce;
 import loomwright.joint.ShrinkSize;
 import loomwright.load.DeviceCurrent;
 import loomwright.load.OhmAndPower;
+import loomwright.load.OutletLoad;
 import loomwright.load.UsbPowerBudget;
 import loomwright.placing.CutOutLayout;
 import loomwright.protection.BreakingCapacity;
@@ -132,6 +133,11 @@ public final class Catalogue {
                         new TriggerLoop()));
     }
 
+    /** Outlets. */
+    public static Subject outlets() {
+        return new Subject("outlets", List.of(new OutletLoad()));
+    }
+
     /** Cut-outs, joints and proving. */
     public static Subject making() {
         return new Subject(
@@ -146,7 +152,7 @@ public final class Catalogue {
     }
 
     public static List<Subject> subjects() {
-        return List.of(loads(), supply(), conductors(), runs(), carrying(), protection(), faults(), switching(), making());
+        return List.of(loads(), supply(), conductors(), runs(), carrying(), protection(), faults(), switching(), outlets(), making());
     }
 
     /** All calculators. */
