@@ -35,7 +35,7 @@ final class OutletFindings {
         if (entries.has(OutletFields.CONTACTS.key())) {
             contacts(working, values);
         }
-        if (values.of(OutletFormulas.STANDING).base() > 0) {
+        if (entries.quantity(OutletFields.STANDING.key()).base() > 0) {
             standing(working, values);
         }
     }

@@ -41,11 +41,9 @@ public final class OutletLoad implements Calculator {
         working.result("use-charge", working.compute(
                 "Multiply the current by the time in use", OutletFormulas.USE_CHARGE, values, Units.AMPERE_HOUR,
                 "Batteries are counted in ampere-hours."));
-        Quantity standing = working.compute(
-                "Multiply the standing draw by the time live", OutletFormulas.STANDING_DAY, values, Units.AMPERE_HOUR,
-                "A pilot light burns whether or not anything is plugged in.");
-        working.result("standing-charge", standing);
-        values = values.with(OutletFormulas.STANDING_CHARGE, standing);
+        if (entries.quantity(OutletFields.STANDING.key()).base() > 0) {
+            values = standing(entries, working, values);
+        }
         OutletFindings.add(working, entries, values, kind);
         addSlips(working, entries, values);
         working.next(
@@ -65,14 +63,10 @@ public final class OutletLoad implements Calculator {
                     OutletFields.HOURS.key(),
                     "Time in use in a day is longer than the " + live.text() + " the outlet is live: make one of the two fit");
         }
-        Quantity standing = working.convert(
-                "Turn the standing draw into amperes", entries.quantity(OutletFields.STANDING.key()), Units.AMPERE,
-                "Batteries are counted in ampere-hours.");
         return Values.of(OutletFormulas.CURRENT, current)
                 .with(OutletFormulas.RATING, rating(entries, working, kind))
                 .with(OutletFormulas.HOURS, hours)
-                .with(OutletFormulas.LIVE, live)
-                .with(OutletFormulas.STANDING, standing);
+                .with(OutletFormulas.LIVE, live);
     }
 
     /** Only ISO 4165 has a continuous current in print; the fuse of a vehicle is no rating of its outlet. */
@@ -103,6 +97,17 @@ public final class OutletLoad implements Calculator {
         return with.with(OutletFormulas.DROP, drop);
     }
 
+    private static Values standing(Entries entries, WorkingBuilder working, Values values) {
+        Values with = values.with(OutletFormulas.STANDING, working.convert(
+                "Turn the standing draw into amperes", entries.quantity(OutletFields.STANDING.key()), Units.AMPERE,
+                "Batteries are counted in ampere-hours."));
+        Quantity charge = working.compute(
+                "Multiply the standing draw by the time live", OutletFormulas.STANDING_DAY, with, Units.AMPERE_HOUR,
+                "A pilot light burns whether or not anything is plugged in.");
+        working.result("standing-charge", charge);
+        return with.with(OutletFormulas.STANDING_CHARGE, charge);
+    }
+
     private static void addSlips(WorkingBuilder working, Entries entries, Values values) {
         working.slip(
                 "loading-turned-over", "loading-percent", "Rating and current turned over", "Divide the current by the rating.",
@@ -121,7 +126,7 @@ public final class OutletLoad implements Calculator {
                     "milliohms-as-ohms", "contact-heat", "Milliohms taken for ohms", "A thousand milliohms make one ohm.",
                     OutletFormulas.MILLIOHMS_AS_OHMS, values);
         }
-        if (values.of(OutletFormulas.STANDING).base() > 0) {
+        if (entries.quantity(OutletFields.STANDING.key()).base() > 0) {
             working.slip(
                     "only-while-in-use", "standing-charge", "Only the time in use counted",
                     "A pilot light burns as long as the outlet is live.", OutletFormulas.ONLY_WHILE_IN_USE, values);

@@ -46,9 +46,10 @@ class OutletLoadTest {
     }
 
     @Test
-    void saysNothingOfContactsThatWereNotMeasured() {
+    void saysNothingOfWhatWasNotEntered() {
         Trial trial = Trial.of("outlet-load", "current=6 A");
         assertFalse(trial.answers("contact-heat"));
+        assertFalse(trial.answers("standing-charge"));
         assertFalse(trial.hasFinding("The contacts lose"));
         assertFalse(trial.hasFinding("With nothing plugged in"));
         assertFalse(trial.hasFinding("fuse-link"));
