@@ -53,14 +53,13 @@ public record Conductor(
      * @throws loomwright.worked.Refusal if the rule set does not cover the surroundings
      */
     public RatedCurrent ampacity() {
-        // SAE gauge has less copper than the AWG that the tables list.
-        Quantity copper = kind.givesArea() ? saeArea() : size;
-        Row row = rules.row(copper);
+        Row row = rules.row(copper());
         return row == null ? null : rules.at(row, around);
     }
 
-    private Quantity saeArea() {
-        Row row = kind.table().find("size", size);
+    /** Its area of copper. SAE gauge has less copper than the AWG that the tables list. */
+    public Quantity copper() {
+        Row row = kind.givesArea() ? kind.table().find("size", size) : null;
         return row == null ? size : row.quantity("sae-cross-section");
     }
 

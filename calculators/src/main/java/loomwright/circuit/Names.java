@@ -43,11 +43,20 @@ final class Names {
             return "is longer than " + LONGEST_NAME + " characters: shorten it";
         }
         for (int i = 0; i < name.length(); i++) {
-            if (isUnprintable(name.charAt(i))) {
+            if (isUnprintable(name.charAt(i)) || isHalfACharacter(name, i)) {
                 return "holds a character that cannot be printed: type it again";
             }
         }
         return null;
+    }
+
+    /** One half of a pair of code units without the other: it cannot be written to a file. */
+    private static boolean isHalfACharacter(String name, int i) {
+        char c = name.charAt(i);
+        if (c >= '\ud800' && c <= '\udbff') {
+            return i + 1 == name.length() || name.charAt(i + 1) < '\udc00' || name.charAt(i + 1) > '\udfff';
+        }
+        return c >= '\udc00' && c <= '\udfff' && (i == 0 || name.charAt(i - 1) < '\ud800' || name.charAt(i - 1) > '\udbff');
     }
 
     /** Control characters, and those that turn the direction of writing, with which a label can be made to lie. */

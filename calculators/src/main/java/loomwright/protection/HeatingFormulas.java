@@ -28,6 +28,7 @@ public final class HeatingFormulas {
     static final Formula ROOT = new Formula(ROOT_HEATING, CURRENT.times(TIME.squareRoot()));
     static final Formula SQUARE = new Formula(ENERGY, CURRENT.squared().times(TIME));
     static final Formula LEAST = new Formula(LEAST_SIZE, CURRENT.squared().times(TIME).squareRoot().over(K));
+    static final Formula WITHSTOOD = new Formula(ROOT_HEATING, K.times(SIZE));
     static final Formula LONGEST_TIME = new Formula(LONGEST, K.times(SIZE).over(CURRENT).squared());
 
     /** One second, put in where a slip drops a root or a square: its units would not come out without it. */
@@ -47,6 +48,17 @@ public final class HeatingFormulas {
     public static final Quantity VALID_TO = Quantity.of(5, Units.SECOND);
 
     private HeatingFormulas() {}
+
+    /** The I²t a conductor stands. */
+    public static Quantity integral(Quantity size, Row insulation) {
+        Quantity second = Quantity.of(1, Units.SECOND);
+        Quantity most = WITHSTOOD.value(
+                Values.of(SIZE, size.in(Units.SQUARE_MILLIMETRE))
+                        .with(K, insulation.quantity("k", Units.AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE)),
+                Units.AMPERE_ROOT_SECOND);
+        Values values = Values.of(CURRENT, Quantity.of(most.base(), Units.AMPERE)).with(TIME, second);
+        return SQUARE.value(values, Units.AMPERE_SQUARED_SECOND);
+    }
 
     /** How long a conductor stands a current. */
     public static Quantity longestTime(Quantity current, Quantity size, Row insulation) {

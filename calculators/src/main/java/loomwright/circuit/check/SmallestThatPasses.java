@@ -1,0 +1,127 @@
+package loomwright.circuit.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.Conductor;
+import loomwright.circuit.Installation;
+import loomwright.circuit.Part;
+import loomwright.circuit.PartKind;
+import loomwright.conductor.RunSize;
+import loomwright.protection.FuseType;
+import loomwright.table.Row;
+import loomwright.worked.Verdict;
+
+/** Goes up the standard sizes of a run, or the standard ratings of a device, to the first with which nothing that it decides is left to change. */
+public final class SmallestThatPasses {
+    /** What a part decides for itself. */
+    private static final List<Check> OWN =
+            List.of(Check.AMPACITY, Check.CONDUCTOR_PROTECTED, Check.SHORT_CIRCUIT_HEAT, Check.DEVICE_LOADING);
+
+    /** What a run decides for all behind it. */
+    private static final List<Check> BEHIND_A_RUN = List.of(Check.OPERATING_POINT, Check.VOLTAGE_DROP);
+
+    /** What a device decides for all behind it. */
+    private static final List<Check> BEHIND_A_DEVICE = List.of(Check.CONDUCTOR_PROTECTED, Check.START);
+
+    private SmallestThatPasses() {}
+
+    /**
+     * The circuit with the smallest size of one run, or the smallest rating of one device, that passes.
+     *
+     * @param id a conductor run, or a fuse-link or breaker
+     */
+    public static Suggestion of(Circuit circuit, String id) {
+        Part part = circuit.part(id);
+        if (part == null || Installation.of(circuit).installation() == null) {
+            return Suggestion.none("First correct what cannot be understood: the checks need every part.");
+        }
+        if (part.kind() == PartKind.CONDUCTOR) {
+            return first(circuit, id, "size", sizes(Conductor.of(part)), BEHIND_A_RUN);
+        }
+        if (part.kind() == PartKind.PROTECTION) {
+            FuseType series = Installation.of(circuit).installation().protection(circuit.indexOf(id)).device().series();
+            return series == null
+                    ? Suggestion.none("No series of standard ratings is in print for the kind of " + part.title() + ": choose from its maker's list.")
+                    : first(circuit, id, "rating", ratings(series), BEHIND_A_DEVICE);
+        }
+        return Suggestion.none("Only a conductor run and a fuse-link or breaker have standard sizes.");
+    }
+
+    private static Suggestion first(Circuit circuit, String id, String field, List<String> texts, List<Check> behind) {
+        String before = circuit.part(id).text(field);
+        List<String> left = new ArrayList<>();
+        for (String text : texts) {
+            Circuit tried = CircuitEdits.changed(circuit, id, field, text).circuit();
+            if (tried == null) {
+                continue;
+            }
+            CircuitFinding open = firstOpen(Examination.of(tried), tried, id, behind);
+            if (open == null) {
+                return Suggestion.of(circuit, tried, id, before, text, left);
+            }
+            left.add(text + ": " + open.finding().words());
+        }
+        return Suggestion.none("None of the " + texts.size() + " standard sizes passes every check. The last: "
+                + (left.isEmpty() ? "none could be tried." : left.get(left.size() - 1)), left);
+    }
+
+    /** The first finding that the part decides and that stands against it. */
+    private static CircuitFinding firstOpen(Examination examination, Circuit circuit, String id, List<Check> behind) {
+        int at = circuit.indexOf(id);
+        int[] feeding = circuit.feeding();
+        for (CircuitFinding finding : examination.findings()) {
+            boolean own = OWN.contains(finding.check()) && finding.partId().equals(id);
+            boolean further = behind.contains(finding.check()) && isBehind(feeding, at, circuit.indexOf(finding.partId()));
+            if ((own || further) && standsAgainst(finding)) {
+                return finding;
+            }
+        }
+        return null;
+    }
+
+    /** A stop, or a caution whose figure is above its limit. Other cautions for want of print, which no size would mend, do not count. */
+    private static boolean standsAgainst(CircuitFinding finding) {
+        if (finding.finding().verdict() != Verdict.CAUTION) {
+            return finding.finding().verdict() == Verdict.STOP;
+        }
+        if (finding.check() == Check.AMPACITY && finding.finding().limit() == null) {
+            // What no table gives does not pass.
+            return true;
+        }
+        boolean limited = finding.finding().limit() != null && finding.check() != Check.START;
+        return limited && !Findings.within(finding.finding().figure(), finding.finding().limit());
+    }
+
+    private static boolean isBehind(int[] feeding, int part, int other) {
+        int at = other;
+        while (at > part) {
+            at = feeding[at];
+        }
+        return at == part;
+    }
+
+    private static List<String> sizes(Conductor conductor) {
+        List<String> texts = new ArrayList<>();
+        if (conductor.kind().table() != null) {
+            for (RunSize size : RunSize.series(conductor.kind(), conductor.temperature())) {
+                texts.add(plain(size.size().text()));
+            }
+        }
+        return texts;
+    }
+
+    private static List<String> ratings(FuseType series) {
+        List<String> texts = new ArrayList<>();
+        for (Row row : series.ratings()) {
+            texts.add(plain(row.quantity("rating").text()));
+        }
+        return texts;
+    }
+
+    /** As a reader would type it. */
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+}

@@ -1,0 +1,211 @@
+package loomwright.circuit.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.PartKind;
+import loomwright.circuit.StartingCircuits;
+import loomwright.source.Standing;
+import loomwright.worked.Verdict;
+import org.junit.jupiter.api.Test;
+
+class ExaminationTest {
+    private final Circuit trailer = StartingCircuits.reedmereTrailer();
+    private final Circuit punt = StartingCircuits.punt();
+
+    @Test
+    void stopsNowhereInAStartingCircuit() {
+        for (Circuit circuit : List.of(trailer, punt, StartingCircuits.empty())) {
+            assertEquals(0, Examination.of(circuit).count(Verdict.STOP));
+        }
+    }
+
+    @Test
+    void putsTheWorstFirst() {
+        Examination bad = Examination.of(changed(trailer, "bench-run", "size", "0.75 mm²"));
+        int before = -1;
+        for (CircuitFinding finding : bad.findings()) {
+            int rank = List.of(Verdict.STOP, Verdict.CAUTION, Verdict.PASSED).indexOf(finding.finding().verdict());
+            assertTrue(rank >= before);
+            before = rank;
+        }
+        assertEquals(Verdict.STOP, bad.worst());
+    }
+
+    @Test
+    void neverSaysSafeAndNeverStopsFromMemory() {
+        for (CircuitFinding finding : Examination.of(trailer).findings()) {
+            assertFalse(finding.finding().words().contains("safe"));
+            assertTrue(finding.finding().source().standing() != Standing.FROM_MEMORY || finding.finding().verdict() == Verdict.CAUTION);
+            assertTrue(finding.finding().verdict() == Verdict.PASSED || !finding.finding().remedy().isEmpty(), finding.toString());
+        }
+    }
+
+    @Test
+    void givesPartAndFieldOfWhatItCannotUnderstand() {
+        Examination examination = Examination.of(changed(trailer, "bench-run", "conductor", "nec-stranded"));
+        assertEquals("bench-run size", examination.faults().get(0).partId() + " " + examination.faults().get(0).fieldKey());
+        assertNull(examination.solution());
+    }
+
+    @Test
+    void stopsWhereTheDeviceIsAboveTheAmpacity() {
+        // Table 5: 16 AWG with 105 °C insulation carries 25 A and stands in for 1.5 mm² (1.31 ≤ 0.95 × 1.5 = 1.425 mm²)
+        CircuitFinding finding = one(changed(punt, "lamp-fuse", "rating", "30 A"), Check.CONDUCTOR_PROTECTED, "lamp-run");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals(25, finding.finding().limit().value(), 1e-9);
+        // 33 CFR 183.455(c)(1): 150 % of 25 A is 37.5 A
+        Circuit more = changed(changed(punt, "lamp-fuse", "rating", "30 A"), "battery", "fuse-rule", "33-cfr-183");
+        finding = one(more, Check.CONDUCTOR_PROTECTED, "lamp-run");
+        assertEquals(Verdict.PASSED, finding.finding().verdict());
+        assertEquals(37.5, finding.finding().limit().value(), 1e-9);
+    }
+
+    @Test
+    void stopsWhereNothingProtectsAConductor() {
+        CircuitFinding finding = one(CircuitEdits.without(punt, "main-fuse"), Check.UNPROTECTED_LENGTH, "lead");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        // 1.2 m against the 40 in of 33 CFR 183.455(b)(2), 1.016 m
+        assertEquals(1.2, finding.finding().figure().value(), 1e-9);
+        assertEquals(1.016, finding.finding().limit().base(), 1e-9);
+        Circuit near = changed(CircuitEdits.without(punt, "main-fuse"), "lead", "route-length", "7 in");
+        assertEquals(Verdict.PASSED, one(near, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+    }
+
+    @Test
+    void holdsBreakingCapacityAgainstTheHighestCurrentAtItsPlace() {
+        // 12.8 V ÷ 8 mΩ = 1600 A at the battery, within 2000 A; behind 2 × 1.2 m of 4 mm², 1/(58 × 4) Ω/m: 8 + 10.345 mΩ: 697.7 A
+        assertEquals(1600, one(punt, Check.BREAKING_CAPACITY, "main-fuse").finding().figure().value(), 1e-6);
+        assertEquals(697.7, one(punt, Check.BREAKING_CAPACITY, "pump-fuse").finding().figure().value(), 0.1);
+        Circuit strong = changed(punt, "battery", "battery-resistance-low", "2 mΩ");
+        assertEquals(Verdict.STOP, one(strong, Check.BREAKING_CAPACITY, "main-fuse").finding().verdict());
+    }
+
+    @Test
+    void holdsTheLatestOpeningAgainstWhatTheConductorStands() {
+        // Large blade of 40 A, gate at 600 %: opened by 1 s. 10 mm², k 100: t = (100 × 10/I)². Lowest current behind 3 m: battery 25 mΩ,
+        // 10 mm² warm 1.82 × 1.078585 × 6 m = 11.778 mΩ: 12.8/0.036778 = 348.0 A, t = 8.26 s > 5 s; highest 1600 A, t = 0.39 s.
+        Circuit circuit = changed(changed(punt, "main-fuse", "device", "large-blade"), "main-fuse", "rating", "40 A");
+        circuit = changed(changed(circuit, "lead", "size", "10 mm²"), "lead", "route-length", "3 m");
+        CircuitFinding finding = one(circuit, Check.SHORT_CIRCUIT_HEAT, "lead");
+        assertEquals(Verdict.CAUTION, finding.finding().verdict());
+        assertTrue(finding.finding().words().contains("stands it for 0.391\u00a0s"), finding.finding().words());
+        // With 25 mm² it stands 1600 A for (100 × 25/1600)² = 2.44 s: longer than the 1 s.
+        finding = one(changed(circuit, "lead", "size", "25 mm²"), Check.SHORT_CIRCUIT_HEAT, "lead");
+        assertEquals(Verdict.PASSED, finding.finding().verdict());
+    }
+
+    @Test
+    void stopsWhereAShortCircuitMayNotOpenTheDevice() {
+        Circuit thin = changed(changed(punt, "lamp-run", "size", "0.5 mm²"), "lamp-run", "route-length", "100 m");
+        // 37.1 mΩ/m × 1.078585 × 200 m = 8.003 Ω: 12.8 V drive no more than 1.6 A, below the 3 A of the fuse-link
+        CircuitFinding finding = one(thin, Check.SHORT_CIRCUIT_HEAT, "lamp-run");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals(1.59, finding.finding().figure().value(), 0.01);
+    }
+
+    @Test
+    void showsSelectivityWhereTheGatesDo() {
+        // 200 A: miniature blade 2 A beyond 200 %, opened by 5 s; nothing shown against a large blade of 40 A at 500 %.
+        Circuit circuit = changed(changed(punt, "main-fuse", "device", "large-blade"), "main-fuse", "rating", "80 A");
+        circuit = changed(circuit, "lamp-fuse", "device", "miniature-blade");
+        assertTrue(one(circuit, Check.SELECTIVITY, "lamp-fuse").finding().words().contains("Not shown"));
+    }
+
+    @Test
+    void findsALoadThatLosesTooMuch() {
+        // Stern lamp, 10 W at 12 V: 14.4 Ω; at 14.6 V through 12.7 × 1.078585 × 20 m = 273.96 mΩ alone 1 A × 0.274 V, above 0.36 V only when longer
+        Circuit far = changed(punt, "lamp-run", "route-length", "20 m");
+        CircuitFinding finding = one(far, Check.VOLTAGE_DROP, "stern-lamp");
+        assertEquals(Verdict.CAUTION, finding.finding().verdict());
+        assertEquals(0.36, finding.finding().limit().value(), 1e-12);
+        Circuit lighting = changed(far, "stern-lamp", "allowance", "abyc-other");
+        assertEquals(Verdict.PASSED, one(lighting, Check.VOLTAGE_DROP, "stern-lamp").finding().verdict());
+    }
+
+    @Test
+    void findsATriggerThatIsMissingOrTakenBehindItself() {
+        Circuit none = CircuitEdits.triggered(trailer, "outlet-switch", "");
+        assertTrue(one(none, Check.TRIGGER, "outlet-switch").finding().words().contains("has no trigger"));
+        Circuit circle = CircuitEdits.triggered(trailer, "outlet-switch", "bench-joints");
+        CircuitFinding finding = one(circle, Check.TRIGGER, "outlet-switch");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertTrue(finding.finding().words().contains("behind itself"), finding.finding().words());
+    }
+
+    @Test
+    void findsASwitchThatGetsTooWarm() {
+        // 17.466 A squared × 30 mΩ = 9.15 W; 40 °C + 9.15 × 12 K/W = 149.8 °C, more or less: the larger resistance takes a little voltage too
+        CircuitFinding finding = one(changed(trailer, "outlet-switch", "on-resistance", "30 mΩ"), Check.SWITCH_HEAT, "outlet-switch");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals(157, finding.finding().figure().value(), 8);
+    }
+
+    @Test
+    void findsPanelAndBatteryOverloaded() {
+        Circuit small = changed(changed(trailer, "fuse-panel", "panel-limit", "5 A"), "battery", "battery-limit", "20 A");
+        assertEquals(Verdict.STOP, one(small, Check.CONTINUOUS_CURRENT, "fuse-panel").finding().verdict());
+        assertEquals(Verdict.STOP, one(small, Check.CONTINUOUS_CURRENT, "battery").finding().verdict());
+    }
+
+    @Test
+    void findsWhereThereIsNoOperatingPoint() {
+        Circuit thin = changed(changed(trailer, "bench-run", "size", "0.5 mm²"), "bench-run", "route-length", "20 m");
+        Examination examination = Examination.of(thin);
+        CircuitFinding finding = examination.findings().get(0);
+        assertEquals(Check.OPERATING_POINT, finding.check());
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals("accessory-outlet", finding.partId());
+    }
+
+    @Test
+    void countsADayByHand() {
+        // Punt at 12.8 V: pump 4 A × 12.8 V × 0.5 h = 25.6 Wh. Lamp 14.4 Ω behind its conductors: lead 4.71 × 1.078585 × 2.4 m = 12.192 mΩ,
+        // run 12.7 × 1.078585 × 9 m = 123.282 mΩ: 12.8²/(14.4 + 0.135474) = 11.2717 W × 4 h = 45.087 Wh. Together 70.687 Wh, 5.522 Ah.
+        DayOfCircuit day = Examination.of(punt).day();
+        assertEquals(70.687, day.total().value(), 1e-3);
+        assertEquals(5.5224, day.charge().value(), 1e-4);
+        // half of 60 Ah
+        assertEquals(30, day.usable().value(), 1e-9);
+        assertEquals(30 / 5.5224, day.days().value(), 1e-3);
+        // Trailer, standing: trigger 15 mA × 12.8 V × 6 h + 5 mA × 12.8 V × 24 h = 1.152 + 1.536 = 2.688 Wh
+        assertEquals(2.688, Examination.of(trailer).day().standing().value(), 1e-9);
+        // 120 W × 3 h × 70 %
+        assertEquals(252, Examination.of(trailer).day().yield().value(), 1e-9);
+    }
+
+    @Test
+    void usesLessOfABatteryThatIsNotFull() {
+        // 80 % of 100 Ah may be used; at 50 % of charge 30 Ah of them are left, at 10 % none
+        assertEquals(30, Examination.of(changed(trailer, "battery", "state-of-charge", "50 %")).day().usable().value(), 1e-9);
+        assertEquals(0, Examination.of(changed(trailer, "battery", "state-of-charge", "10 %")).day().usable().value(), 1e-9);
+    }
+
+    @Test
+    void examinesEveryFreshPart() {
+        Circuit circuit = StartingCircuits.empty();
+        for (PartKind kind : PartKind.values()) {
+            circuit = kind == PartKind.SUPPLY ? circuit : CircuitEdits.added(circuit, kind, "battery");
+        }
+        assertEquals(List.of(), Examination.of(circuit).faults());
+    }
+
+    private static CircuitFinding one(Circuit circuit, Check check, String partId) {
+        Examination examination = Examination.of(circuit);
+        for (CircuitFinding finding : examination.findingsOn(partId)) {
+            if (finding.check() == check) {
+                return finding;
+            }
+        }
+        throw new AssertionError("no finding " + check + " on " + partId + ": " + examination.faults() + examination.findings());
+    }
+
+    private static Circuit changed(Circuit circuit, String id, String field, String text) {
+        return CircuitEdits.changed(circuit, id, field, text).circuit();
+    }
+}

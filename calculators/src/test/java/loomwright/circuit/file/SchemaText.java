@@ -1,0 +1,74 @@
+package loomwright.circuit.file;
+
+import loomwright.circuit.Circuit;
+import loomwright.circuit.PartKind;
+import loomwright.worked.ChoiceField;
+import loomwright.worked.Field;
+import loomwright.worked.Option;
+
+/** The schema of a circuit file as the fields of the parts give it. */
+final class SchemaText {
+    private final StringBuilder text = new StringBuilder();
+
+    private SchemaText() {}
+
+    static String of() {
+        SchemaText schema = new SchemaText();
+        schema.text.append("{\n  \"$schema\": \"https://json-schema.org/draft/2020-12/schema\",\n")
+                .append("  \"title\": \"Loomwright circuit, version 1\",\n")
+                .append("  \"description\": \"A 12 V installation: its parts, the battery first, each after the part that feeds it. ")
+                .append("Quantities are texts as they were typed, with their unit.\",\n")
+                .append("  \"type\": \"object\",\n  \"additionalProperties\": false,\n")
+                .append("  \"required\": [\"format\", \"version\", \"parts\"],\n  \"properties\": {\n")
+                .append("    \"format\": {\"const\": \"loomwright-circuit\"},\n    \"version\": {\"const\": 1},\n")
+                .append("    \"name\": {\"$ref\": \"#/$defs/name\"},\n")
+                .append("    \"parts\": {\"type\": \"array\", \"minItems\": 1, \"maxItems\": ").append(Circuit.MOST_PARTS).append(", ")
+                .append("\"prefixItems\": [{\"$ref\": \"#/$defs/supply\"}], \"items\": {\"oneOf\": [");
+        String comma = "";
+        for (PartKind kind : PartKind.values()) {
+            if (kind != PartKind.SUPPLY) {
+                schema.text.append(comma).append("{\"$ref\": \"#/$defs/").append(kind.key()).append("\"}");
+                comma = ", ";
+            }
+        }
+        schema.text.append("]}}\n  },\n  \"$defs\": {\n")
+                .append("    \"id\": {\"type\": \"string\", \"pattern\": \"^[a-z][a-z0-9-]{0,39}$\"},\n")
+                .append("    \"name\": {\"type\": \"string\", \"maxLength\": 80},\n")
+                .append("    \"quantity\": {\"type\": \"string\", \"minLength\": 1, \"maxLength\": 60}");
+        for (PartKind kind : PartKind.values()) {
+            schema.kind(kind);
+        }
+        return schema.text.append("\n  }\n}\n").toString();
+    }
+
+    private void kind(PartKind kind) {
+        boolean supply = kind == PartKind.SUPPLY;
+        text.append(",\n    \"").append(kind.key()).append("\": {\n      \"title\": \"").append(kind.label())
+                .append("\",\n      \"type\": \"object\",\n      \"additionalProperties\": false,\n      \"required\": [\"id\", \"kind\"")
+                .append(supply ? "" : ", \"fed-by\"").append("],\n      \"properties\": {\n        \"id\": {\"$ref\": \"#/$defs/id\"},\n")
+                .append("        \"kind\": {\"const\": \"").append(kind.key()).append("\"},\n        \"name\": {\"$ref\": \"#/$defs/name\"}");
+        if (!supply) {
+            text.append(",\n        \"fed-by\": {\"$ref\": \"#/$defs/id\"}");
+        }
+        if (kind.isTriggered()) {
+            text.append(",\n        \"triggered-from\": {\"$ref\": \"#/$defs/id\"}");
+        }
+        for (Field field : kind.fields()) {
+            field(field);
+        }
+        text.append("\n      }\n    }");
+    }
+
+    private void field(Field field) {
+        text.append(",\n        \"").append(field.key()).append("\": {\"title\": \"").append(field.label()).append("\", ");
+        if (field instanceof ChoiceField choice) {
+            text.append("\"enum\": [");
+            for (Option option : choice.options()) {
+                text.append(option == choice.options().get(0) ? "" : ", ").append('"').append(option.key()).append('"');
+            }
+            text.append("]}");
+        } else {
+            text.append("\"$ref\": \"#/$defs/quantity\"}");
+        }
+    }
+}
