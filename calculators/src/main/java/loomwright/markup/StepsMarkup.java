@@ -30,8 +30,29 @@ final class StepsMarkup {
         return markup.html.tag("</ol></div>").toString();
     }
 
+    /** The inside of one step, without the reason for it. */
+    static String inside(Links links, Step step, int number) {
+        StepsMarkup markup = new StepsMarkup(links);
+        markup.html.tag("<p class=\"words\">").text(Words.sentence(step.words())).tag("</p>");
+        markup.figures(step, number);
+        return markup.html.toString();
+    }
+
+    /** The formula of a step, with its numbers or in letters alone. */
+    static String line(FormulaStep step, int number, boolean numbers) {
+        StepsMarkup markup = new StepsMarkup(null);
+        markup.openLine(step, number);
+        markup.html.tag(numbers ? step.formula().workedMathMl(step.values(), step.result()) : step.formula().symbolicMathMl());
+        return markup.html.tag("</div>").toString();
+    }
+
     private void step(Step step, int number) {
         html.tag("<li><p class=\"words\">").text(Words.sentences(step.words(), step.why())).tag("</p>");
+        figures(step, number);
+        html.tag("</li>");
+    }
+
+    private void figures(Step step, int number) {
         if (step instanceof FormulaStep formula) {
             formula(formula, number);
         } else if (step instanceof TableStep table) {
@@ -45,13 +66,18 @@ final class StepsMarkup {
         } else if (step instanceof ChoiceStep choice) {
             choice(choice);
         }
-        html.tag("</li>");
+    }
+
+    private void openLine(FormulaStep step, int number) {
+        String meaning = step.formula().subject().meaning();
+        html.tag("<div class=\"line\" role=\"group\" tabindex=\"0\"").attribute("aria-label", "Step " + number + ": " + meaning);
+        html.tag(">");
     }
 
     private void formula(FormulaStep step, int number) {
         String meaning = step.formula().subject().meaning();
-        html.tag("<div class=\"line\" role=\"group\" tabindex=\"0\"").attribute("aria-label", "Step " + number + ": " + meaning);
-        html.tag(">").tag(step.formula().symbolicMathMl()).tag(step.formula().workedMathMl(step.values(), step.result()));
+        openLine(step, number);
+        html.tag(step.formula().symbolicMathMl()).tag(step.formula().workedMathMl(step.values(), step.result()));
         html.tag("</div><p class=\"gives\">").text(Words.capital(meaning)).tag(" ");
         strong(step.result());
         if (step.source() != null) {

@@ -81,7 +81,7 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
     }
 
     /** Whether a number is the right one, but for rounding. */
-    static boolean agrees(Quantity answer, Quantity right) {
+    public static boolean agrees(Quantity answer, Quantity right) {
         return difference(answer, right) <= AGREES_WITHIN;
     }
 

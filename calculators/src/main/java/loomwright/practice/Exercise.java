@@ -1,0 +1,157 @@
+package loomwright.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+import loomwright.quantity.Units;
+import loomwright.worked.AnswerCheck;
+import loomwright.worked.ConversionStep;
+import loomwright.worked.FormulaStep;
+import loomwright.worked.Slip;
+import loomwright.worked.Step;
+import loomwright.worked.Working;
+
+/** A working whose steps a reader does. Steps that compute can be blanks; what is read from a table or chosen from a series stays. */
+public final class Exercise {
+    private static final int MOST_REASONS = 4;
+
+    private final Working working;
+    private final Chain chain;
+    private final List<Integer> blanks = new ArrayList<>();
+
+    public Exercise(Working working) {
+        this.working = working;
+        this.chain = new Chain(working);
+        for (int i = 0; i < working.steps().size(); i++) {
+            Step step = working.steps().get(i);
+            if (step instanceof FormulaStep || step instanceof ConversionStep && usesABlank(i)) {
+                blanks.add(i);
+            }
+        }
+    }
+
+    public Working working() {
+        return working;
+    }
+
+    /** The steps that can be blanks, in order, counted from zero. */
+    public List<Integer> blanks() {
+        return List.copyOf(blanks);
+    }
+
+    /** The last {@code count} of them. */
+    public List<Integer> last(int count) {
+        return List.copyOf(blanks.subList(Math.max(0, blanks.size() - count), blanks.size()));
+    }
+
+    /** A figure brought to another unit gives the figure away, so that step goes with the one it uses. */
+    private boolean usesABlank(int at) {
+        for (int blank : blanks) {
+            if (chain.uses(at, blank)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Checks a figure for a blank.
+     *
+     * @param typed what the reader wrote; a bare number is in the unit of the step
+     * @param own the reader's own figures of earlier steps, by step; null where there is none
+     */
+    public BlankCheck check(int at, String typed, Quantity[] own) {
+        Quantity right = working.steps().get(at).result();
+        Unit unit = right.unit();
+        if (typed.isBlank()) {
+            return new BlankCheck(BlankCheck.Kind.UNREADABLE, "This blank is empty: enter a number" + in(unit) + ".", null);
+        }
+        QuantityText.Reading reading = QuantityText.read(typed, unit);
+        if (reading.quantity() == null) {
+            return new BlankCheck(BlankCheck.Kind.UNREADABLE, "Your figure " + reading.fault() + ". Enter a number" + in(unit) + ".", null);
+        }
+        Quantity figure = reading.quantity();
+        if (!figure.dimension().equals(right.dimension())) {
+            String wrongKind = "Your figure is in " + named(figure.unit()) + ", but this step gives " + named(unit) + ".";
+            return new BlankCheck(BlankCheck.Kind.UNIT, wrongKind, null);
+        }
+        if (AnswerCheck.agrees(figure, right)) {
+            return new BlankCheck(BlankCheck.Kind.RIGHT, "Right.", figure);
+        }
+        return wrong(at, figure, right, own);
+    }
+
+    private BlankCheck wrong(int at, Quantity figure, Quantity right, Quantity[] own) {
+        Quantity followed = chain.again(at, wrongOnes(at, own));
+        if (followed != null && AnswerCheck.agrees(figure, followed)) {
+            return new BlankCheck(
+                    BlankCheck.Kind.CREDITED,
+                    "Right method. The figure differs only because it starts from your own figure of " + steps(at, own)
+                            + ". Put that right, then this one follows.",
+                    figure);
+        }
+        for (Slip slip : working.slips()) {
+            if (MendedWorking.place(working, slip) == at && AnswerCheck.agrees(figure, slip.value())) {
+                return new BlankCheck(
+                        BlankCheck.Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words(), figure);
+            }
+        }
+        for (Unit other : Units.all()) {
+            boolean another = other != figure.unit() && other.dimension().equals(right.dimension());
+            if (another && AnswerCheck.agrees(Quantity.of(figure.value(), other), right)) {
+                String words = "The digits are right, the unit is not: what is meant by " + figure.text() + "?";
+                return new BlankCheck(BlankCheck.Kind.UNIT, words, figure);
+            }
+        }
+        return new BlankCheck(
+                BlankCheck.Kind.DIFFERS, "This is not what the step gives, and it is none of the slips we know. Read the step again.", figure);
+    }
+
+    /** The reader's figures that are not those of the working. */
+    private Quantity[] wrongOnes(int at, Quantity[] own) {
+        Quantity[] wrong = new Quantity[working.steps().size()];
+        for (int i = 0; i < at; i++) {
+            boolean isWrong = own[i] != null && !AnswerCheck.agrees(own[i], working.steps().get(i).result());
+            wrong[i] = isWrong ? own[i] : null;
+        }
+        return wrong;
+    }
+
+    private String steps(int at, Quantity[] own) {
+        Quantity[] wrong = wrongOnes(at, own);
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < at; i++) {
+            if (wrong[i] != null && chain.uses(at, i)) {
+                text.append(text.length() == 0 ? "step " : " and step ").append(i + 1);
+            }
+        }
+        return text.toString();
+    }
+
+    /** What to choose from when asked why a step is taken: its own reason among those of other steps. One alone if there is no other. */
+    public List<String> reasons(int at, int seed) {
+        Seeds seeds = new Seeds(seed * 31 + at);
+        List<String> others = new ArrayList<>();
+        String own = working.steps().get(at).why();
+        for (Step step : working.steps()) {
+            if (!step.why().equals(own) && !others.contains(step.why())) {
+                others.add(step.why());
+            }
+        }
+        while (others.size() > MOST_REASONS - 1) {
+            others.remove(seeds.below(others.size()));
+        }
+        others.add(seeds.below(others.size() + 1), own);
+        return others;
+    }
+
+    private static String in(Unit unit) {
+        return unit.symbol().isEmpty() ? "" : " in " + unit.symbol();
+    }
+
+    private static String named(Unit unit) {
+        return unit.symbol().isEmpty() ? "a plain number" : unit.spoken();
+    }
+}

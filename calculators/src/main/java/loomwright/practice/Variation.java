@@ -1,0 +1,123 @@
+package loomwright.practice;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Units;
+import loomwright.worked.AnswerCheck;
+import loomwright.worked.Calculator;
+import loomwright.worked.Field;
+import loomwright.worked.Finding;
+import loomwright.worked.FormulaStep;
+import loomwright.worked.Outcome;
+import loomwright.worked.QuantityField;
+import loomwright.worked.Step;
+import loomwright.worked.Verdict;
+import loomwright.worked.Working;
+
+/**
+ * The same steps with new round numbers.
+ *
+ * @param entries what is given now, by field
+ * @param working what comes of it
+ */
+public record Variation(Map<String, String> entries, Working working) {
+    private static final int TRIES = 60;
+
+    /**
+     * New numbers for a working.
+     *
+     * @param given what the printed example starts from, by field
+     * @param seed the same seed gives the same numbers, on every machine
+     * @return null if no round numbers were found that lead through the same steps
+     */
+    public static Variation of(Calculator calculator, Map<String, String> given, int seed) {
+        Working printed = Outcome.of(calculator, given).working();
+        List<QuantityField> fields = new ArrayList<>();
+        for (Field field : calculator.description().fields()) {
+            if (field instanceof QuantityField quantity && read(quantity, given) != null) {
+                fields.add(quantity);
+            }
+        }
+        Seeds seeds = new Seeds(seed);
+        for (int attempt = 0; attempt < TRIES && !fields.isEmpty(); attempt++) {
+            Map<String, String> entries = changed(fields, given, seeds, attempt);
+            Working working = Outcome.of(calculator, entries).working();
+            if (working != null && isAlike(working, printed) && givesOthers(working, printed, attempt >= TRIES / 3)) {
+                return new Variation(entries, working);
+            }
+        }
+        return null;
+    }
+
+    /** At first most fields get another number, later fewer, at last one. */
+    private static Map<String, String> changed(List<QuantityField> fields, Map<String, String> given, Seeds seeds, int attempt) {
+        Map<String, String> entries = new HashMap<>(given);
+        int always = seeds.below(fields.size());
+        for (int i = 0; i < fields.size(); i++) {
+            boolean change = i == always || attempt < TRIES / 3 && seeds.below(4) > 0 || attempt < 2 * TRIES / 3 && seeds.below(4) == 0;
+            if (change) {
+                QuantityField field = fields.get(i);
+                entries.put(field.key(), RoundNumbers.near(read(field, given), isRating(field), seeds).text());
+            }
+        }
+        return entries;
+    }
+
+    /** Fields that ask for the rating of a protective device are named so. */
+    private static boolean isRating(QuantityField field) {
+        boolean named = field.key().endsWith("rating") || field.key().endsWith("fuse");
+        return named && field.units().get(0) == Units.AMPERE;
+    }
+
+    private static Quantity read(QuantityField field, Map<String, String> given) {
+        String text = given.get(field.key());
+        return text == null || text.isBlank() ? null : QuantityText.read(text, field.units().get(0)).quantity();
+    }
+
+    /** The same steps in the same order, and no check that ends in a stop unless the printed example has one. */
+    private static boolean isAlike(Working working, Working printed) {
+        if (working.steps().size() != printed.steps().size() || stops(working) > stops(printed)) {
+            return false;
+        }
+        for (int i = 0; i < working.steps().size(); i++) {
+            if (!isAlike(working.steps().get(i), printed.steps().get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isAlike(Step one, Step other) {
+        if (one.getClass() != other.getClass() || (one.result() == null) != (other.result() == null)) {
+            return false;
+        }
+        return !(one instanceof FormulaStep formula) || formula.formula().subject().equals(((FormulaStep) other).formula().subject());
+    }
+
+    private static int stops(Working working) {
+        int stops = 0;
+        for (Finding finding : working.findings()) {
+            stops += finding.verdict() == Verdict.STOP ? 1 : 0;
+        }
+        return stops;
+    }
+
+    /** Whether the last computed figure is another one than in the printed example, or at least any of them. */
+    private static boolean givesOthers(Working working, Working printed, boolean anyWillDo) {
+        boolean last = true;
+        for (int i = working.steps().size() - 1; i >= 0; i--) {
+            if (working.steps().get(i) instanceof FormulaStep) {
+                boolean other = !AnswerCheck.agrees(working.steps().get(i).result(), printed.steps().get(i).result());
+                if (other && (last || anyWillDo)) {
+                    return true;
+                }
+                last = false;
+            }
+        }
+        return false;
+    }
+}
