@@ -43,7 +43,11 @@ public final class Exercise {
 
     /** The last {@code count} of them. */
     public List<Integer> last(int count) {
-        return List.copyOf(blanks.subList(Math.max(0, blanks.size() - count), blanks.size()));
+        List<Integer> last = new ArrayList<>();
+        for (int i = Math.max(0, blanks.size() - count); i < blanks.size(); i++) {
+            last.add(blanks.get(i));
+        }
+        return last;
     }
 
     /** A figure brought to another unit gives the figure away, so that step goes with the one it uses. */

@@ -27,6 +27,15 @@ import loomwright.worked.Working;
 public record Variation(Map<String, String> entries, Working working) {
     private static final int TRIES = 60;
 
+    /** The seed of the numbers that the example of that key gets when it is varied for the {@code count}th time: the same for everyone. */
+    public static int seed(String key, int count) {
+        int seed = count;
+        for (int i = 0; i < key.length(); i++) {
+            seed = seed * 31 + key.charAt(i);
+        }
+        return seed;
+    }
+
     /**
      * New numbers for a working.
      *

@@ -1,7 +1,10 @@
 package loomwright.browser;
 
 import org.teavm.jso.JSBody;
+import org.teavm.jso.JSFunctor;
+import org.teavm.jso.JSObject;
 import org.teavm.jso.dom.events.Event;
+import org.teavm.jso.dom.events.EventTarget;
 import org.teavm.jso.dom.html.HTMLElement;
 
 /** What the page needs from the browser beyond single elements. */
@@ -20,8 +23,51 @@ final class Dom {
         insert(element, "afterend", markup);
     }
 
+    static void insertBefore(HTMLElement element, String markup) {
+        insert(element, "beforebegin", markup);
+    }
+
     @JSBody(params = {"element", "where", "markup"}, script = "element.insertAdjacentHTML(where, markup);")
     private static native void insert(HTMLElement element, String where, String markup);
+
+    /** Gives an element a class, or takes it away. */
+    @JSBody(params = {"element", "name", "on"}, script = "element.classList.toggle(name, on);")
+    static native void mark(HTMLElement element, String name, boolean on);
+
+    @JSBody(params = "element", script = "element.scrollIntoView({block: 'nearest'}); element.focus({preventScroll: true});")
+    static native void goTo(HTMLElement element);
+
+    /** The nearest of an element and its parents that the selector means, or null. */
+    @JSBody(params = {"element", "selector"}, script = "return element.closest(selector);")
+    static native HTMLElement closest(HTMLElement element, String selector);
+
+    /** Loads a script of this site once; if it is asked for again while it comes, nothing happens. */
+    static void load(String address, Done failed) {
+        if (!isAskedFor(address)) {
+            start(address, failed);
+        }
+    }
+
+    @JSBody(params = {"target", "name", "action"}, script = "target.addEventListener(name, function () { action(); }, {once: true});")
+    static native void once(EventTarget target, String name, Done action);
+
+    @JSBody(script = "window.print();")
+    static native void print();
+
+    /** What to do when something is over. */
+    @JSFunctor
+    interface Done extends JSObject {
+        void run();
+    }
+
+    @JSBody(params = "address", script = "return document.querySelector('script[src=\"' + address + '\"]') !== null;")
+    private static native boolean isAskedFor(String address);
+
+    @JSBody(
+            params = {"address", "failed"},
+            script = "var script = document.createElement('script'); script.src = address;"
+                    + " script.onerror = function () { script.remove(); failed(); }; document.head.appendChild(script);")
+    private static native void start(String address, Done failed);
 
     /** A form with several boxes and no button for sending does not send at Enter; this takes the key itself. */
     static void onEnter(HTMLElement form, Runnable action) {

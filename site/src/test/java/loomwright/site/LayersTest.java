@@ -39,6 +39,7 @@ class LayersTest {
                     "loomwright.browser..",
                     "loomwright.catalogue..",
                     "loomwright.markup..",
+                    "loomwright.practice..",
                     "loomwright.worked..",
                     "loomwright.quantity..");
 

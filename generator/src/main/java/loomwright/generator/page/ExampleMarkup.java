@@ -60,8 +60,9 @@ final class ExampleMarkup {
 
     private static String open(String key, Description description, String check, String title) {
         String id = Html.escape(key);
+        String subject = SubjectsOfPages.subjectOf(description.key());
         return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
-                + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check) + "\" aria-labelledby=\"" + id
+                + (subject.isEmpty() ? "" : "\" data-subject=\"" + subject) + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check) + "\" aria-labelledby=\"" + id
                 + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
     }

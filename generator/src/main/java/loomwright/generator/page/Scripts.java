@@ -6,12 +6,16 @@ import java.util.Set;
 
 /**
  * The scripts a page loads. A file whose name begins with {@code search} is for the page of search. One named after a subject is the page
- * program of that subject, for the pages that hold worked examples of it. Every other one is for all pages that may hold examples.
+ * program of that subject, for the pages that hold worked examples of it. One whose name begins with {@code practice-} is loaded by the
+ * page itself when a reader asks for an exercise. {@code progress.js} is for pages that may hold examples and for those that show what
+ * a reader has done. Every other one is for all pages that may hold examples.
  *
  * @param files the names of the script files there are, in the order to load them
  */
 public record Scripts(List<String> files) {
     private static final String SEARCH = "search";
+    private static final String EXERCISES = "practice-";
+    private static final Set<String> SHOW_PROGRESS = Set.of("lessons.html", "how-to-use.html");
 
     List<Frame.Script> of(String address, Set<String> subjects) {
         List<Frame.Script> scripts = new ArrayList<>();
@@ -22,14 +26,19 @@ public record Scripts(List<String> files) {
         }
         for (String file : files) {
             String name = file.replace(".js", "");
-            boolean loaded = file.startsWith(SEARCH)
-                    ? search
-                    : SubjectsOfPages.isSubject(name) ? subjects.contains(name) : mayHoldExamples(address);
-            if (loaded) {
+            if (file.startsWith(SEARCH) ? search : isLoaded(name, address, subjects)) {
                 scripts.add(new Frame.Script(file));
             }
         }
         return scripts;
+    }
+
+    private static boolean isLoaded(String name, String address, Set<String> subjects) {
+        if (SubjectsOfPages.isSubject(name)) {
+            return subjects.contains(name);
+        }
+        boolean showsProgress = name.equals("progress") && SHOW_PROGRESS.contains(address);
+        return !name.startsWith(EXERCISES) && (showsProgress || mayHoldExamples(address));
     }
 
     private static boolean mayHoldExamples(String address) {

@@ -39,6 +39,15 @@ final class SubjectsOfPages {
         return Catalogue.subjects().stream().anyMatch(subject -> subject.name().equals(name));
     }
 
+    /** The name of the subject a calculator belongs to, or an empty text: calculators of tests belong to none. */
+    static String subjectOf(String calculatorKey) {
+        return Catalogue.subjects().stream()
+                .filter(subject -> subject.find(calculatorKey) != null)
+                .map(Subject::name)
+                .findFirst()
+                .orElse("");
+    }
+
     Set<String> of(String address) {
         return subjectsOfPage.getOrDefault(address, Set.of());
     }
