@@ -16,7 +16,7 @@ final class Question {
         form.addEventListener("submit", event -> {
             event.preventDefault();
             HTMLInputElement chosen = (HTMLInputElement) form.querySelector("input:checked");
-            String wrong = chosen == null ? "Nothing is chosen yet. Choose one of the answers." : judge.wrong(chosen.getValue().charAt(0) - '0');
+            String wrong = chosen == null ? "Nothing is chosen yet. Choose one of the answers." : judge.wrong(Integer.parseInt(chosen.getValue()));
             if (wrong == null) {
                 answered.run();
             } else {
