@@ -56,6 +56,7 @@ final class Examples {
             "pull-force|size=14 AWG|pulled=300 N",
             "shrink-size|supplied=9 mm|joint-diameter=7 mm|cable-diameter=5 mm",
             "expected-reading|voltage-at-supply=12.6 V|current=8 A|size=2.5 mm²|route-length=4.2 m|measured=12 V",
+            "outlet-load|current=10 A|kind=iso-4165|hours=2 h|live-hours=8 h|fuse-rating=10 A",
             "hidden-resistance|voltage-light=12.6 V|voltage-heavy=12.1 V|current-heavy=10 A|design-current=15 A");
 
     private Examples() {}
