@@ -5,11 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import loomwright.catalogue.Catalogue;
+import loomwright.catalogue.Subject;
 import loomwright.practice.Exercise;
 import loomwright.practice.MendedWorking;
+import loomwright.practice.Variation;
 import loomwright.quantity.Quantity;
 import loomwright.worked.Working;
 import org.apache.pdfbox.Loader;
@@ -63,7 +67,7 @@ class LadderIT {
         assertTrue(rungs.isClimbed(3), rungs.text(".end-of-rung"));
 
         Working last = rungs.varied(1, 1).working();
-        MendedWorking mended = MendedWorking.of(last, loomwright.practice.Variation.seed("ohm-and-power", 1));
+        MendedWorking mended = MendedWorking.of(last, Variation.seed("ohm-and-power", 1));
         rungs.open(4);
         rungs.tabTo(".tasks input");
         rungs.answer("Step " + (mended.at() + 1) + ":");
@@ -116,6 +120,14 @@ class LadderIT {
         rungs.press(Keys.ENTER);
         rungs.fillAll(rungs.printed(), List.of(5));
         assertFalse(rungs.isClimbed(2), "with help the rung does not count");
+    }
+
+    /** A press on a rung asks for the program of the subject by its name. */
+    @Test
+    void everySubjectHasItsExercises() {
+        for (Subject subject : Catalogue.subjects()) {
+            assertTrue(Files.exists(BuiltSite.file("practice-" + subject.name() + ".js")), subject.name());
+        }
     }
 
     @Test
