@@ -145,7 +145,7 @@ class JourneyIT {
         String said = "";
         for (int i = 0; i < 50 && said.isEmpty(); i++) {
             Thread.sleep(100);
-            said = form.text("[role=status].unseen");
+            said = form.text("form.try [role=status].unseen");
         }
         assertTrue(said.startsWith("Voltage drop " + form.own("drop")), said);
     }
