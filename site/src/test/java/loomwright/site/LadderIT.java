@@ -151,6 +151,15 @@ class LadderIT {
         assertFalse(rungs.isThere("[data-slip]"));
     }
 
+    /** The known slips of this one spoil a figure that is read from a table. */
+    @Test
+    void withoutASlipThatFitsThePageSaysSo() throws InterruptedException {
+        Rungs rungs = rungs("state-of-charge");
+        rungs.open(2);
+        assertFalse(rungs.isThere("[data-rung='4']"));
+        assertTrue(rungs.text(".ladder > .help").startsWith("None of the slips we know fits"));
+    }
+
     @Test
     void lessonsReadAreMarkedAndAllIsForgotten() {
         browser.visit("lessons/08-voltage-drop.html");
