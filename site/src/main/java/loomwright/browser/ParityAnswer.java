@@ -8,8 +8,12 @@ import loomwright.markup.Links;
 import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.Place;
 import loomwright.worked.EntryFault;
+import loomwright.worked.Finding;
 import loomwright.worked.Outcome;
 import loomwright.worked.Result;
+import loomwright.worked.Slip;
+import loomwright.worked.Step;
+import loomwright.worked.Working;
 
 /** What a calculator answers, written down in full; the same on the JVM and in a browser if all is well. */
 public final class ParityAnswer {
@@ -28,16 +32,56 @@ public final class ParityAnswer {
     public static String of(String calculator, String entries, Exact exact) {
         Outcome outcome = Outcome.of(Catalogue.find(calculator), entries(entries));
         StringBuilder out = new StringBuilder();
+        for (Result result : results(outcome)) {
+            out.append("raw ").append(result.output().key()).append(' ').append(exact.text(result.quantity().value())).append('\n');
+        }
         for (EntryFault fault : outcome.faults()) {
             out.append("fault ").append(fault.fieldKey()).append(' ').append(fault.message()).append('\n');
         }
         if (outcome.working() != null) {
-            for (Result result : outcome.working().results()) {
-                out.append("raw ").append(result.output().key()).append(' ').append(exact.text(result.quantity().value())).append('\n');
-            }
             out.append(OutcomeMarkup.printed(new Place("example", new Links("../"), List.of()), outcome.working(), ""));
         }
         return out.toString();
+    }
+
+    /**
+     * The same in short: the raw values on the first line, then the faults, or the words and figures of steps, results, checks and
+     * mistakes, without the formulas and without HTML.
+     */
+    public static String brief(String calculator, String entries, Exact exact) {
+        Outcome outcome = Outcome.of(Catalogue.find(calculator), entries(entries));
+        StringBuilder out = new StringBuilder(2000);
+        for (Result result : results(outcome)) {
+            out.append(exact.text(result.quantity().value())).append(' ');
+        }
+        out.append('\n');
+        for (EntryFault fault : outcome.faults()) {
+            out.append(fault.fieldKey()).append(' ').append(fault.message()).append('\n');
+        }
+        Working working = outcome.working();
+        if (working == null) {
+            return out.toString();
+        }
+        for (Step step : working.steps()) {
+            out.append(step.words()).append(' ');
+            if (step.result() != null) {
+                out.append(step.result().text());
+            }
+        }
+        for (Result result : working.results()) {
+            out.append('\n').append(result.quantity().text());
+        }
+        for (Finding finding : working.findings()) {
+            out.append('\n').append(finding.verdict().name()).append(finding.words()).append(finding.remedy());
+        }
+        for (Slip slip : working.slips()) {
+            out.append('\n').append(slip.name()).append(slip.value().text());
+        }
+        return out.toString();
+    }
+
+    private static List<Result> results(Outcome outcome) {
+        return outcome.working() == null ? List.of() : outcome.working().results();
     }
 
     private static Map<String, String> entries(String lines) {

@@ -1,4 +1,4 @@
-package loomwright.site;
+package loomwright.entries;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,19 +19,20 @@ import loomwright.worked.Outcome;
 import loomwright.worked.QuantityField;
 
 /**
- * Entries as people type them, and as they should not: the same ones for the same seed.
+ * Entries as people type them, and as they should not: the same ones for the same seed. For the tests of this module and those in the
+ * browser.
  *
  * <p>Most of them change a few fields of entries that work, so that many lead to a working; the others fill every field anew.
  */
-final class TypedEntries {
+public final class TypedEntries {
     private static final List<String> SIZES = List.of(
             "0.5 mm²", "0.75 mm2", "1 mm²", "1.5", "2,5 mm²", "4 mm²", "6 mm²", "10 mm²", "16 mm²", "35 mm²", "50 mm²", "18 AWG", "16 AWG",
             "14 awg", "12 AWG", "10 AWG", "8 AWG", "4 AWG", "2/0 AWG", "4/0 AWG");
     private static final List<String> RUBBISH = List.of(
             "", " ", "-1", "0", "abc", "1 000", "1,5", "1,234", "1.2.3", "1e5", "∞", "NaN", "5 parsecs", "<b>7</b>", "999999999999", "٣",
-            "1234567890123456789", "−3 A", "2/0", "5/0 AWG", "&amp;", "12 V 3");
+            "1234567890123456789", "−3 A", "2/0", "5/0 AWG", "&amp;", "12 V 3", "1 furlong", "½", "0.000000001", "1".repeat(400), "\u0000");
 
-    /** How long to look for entries that work, where no page prints an example. */
+    /** How long to look for entries that work, where no example is at hand. */
     private static final int TRIES = 20_000;
     private static final int ENOUGH = 20;
 
@@ -43,21 +44,18 @@ final class TypedEntries {
     /** How often a field keeps its usual entry: calculators with many optional fields work only if most stay empty. */
     private double usualShare;
 
-    TypedEntries(Calculator calculator, long seed) {
+    /** @param examples entries that work, if any are known; more are looked for */
+    public TypedEntries(Calculator calculator, List<Map<String, String>> examples, long seed) {
         this.calculator = calculator;
         this.description = calculator.description();
         this.random = new Random(seed * 31 + description.key().hashCode());
-        for (BuiltSite.Example example : BuiltSite.examples()) {
-            if (example.calculator().equals(description.key())) {
-                working.add(example.given());
-            }
-        }
+        working.addAll(examples);
         for (int i = 0; i < TRIES && working.size() < ENOUGH; i++) {
             keepIfItWorks(next());
         }
     }
 
-    Map<String, String> next() {
+    public Map<String, String> next() {
         usualShare = random.nextInt(3) == 0 ? 0.5 : 0.9;
         boolean change = !working.isEmpty() && random.nextInt(3) > 0;
         Map<String, String> entries = new LinkedHashMap<>(change ? working.get(random.nextInt(working.size())) : Map.of());
