@@ -82,12 +82,19 @@ public final class Catalogue {
                         new GaugeConvert()));
     }
 
-    /** Runs of conductor: what they lose, and the size that keeps it small. */
+    /** Runs of conductor and what they lose. */
     public static Subject runs() {
         return new Subject(
                 "runs",
                 List.of(
-                        new VoltageDrop(),
+                        new VoltageDrop()));
+    }
+
+    /** The size that a run needs, all things considered. */
+    public static Subject sizing() {
+        return new Subject(
+                "sizing",
+                List.of(
                         new SizeForRun()));
     }
 
@@ -106,7 +113,14 @@ public final class Catalogue {
                 "protection",
                 List.of(
                         new FuseChoice(),
-                        new FusePlace(),
+                        new FusePlace()));
+    }
+
+    /** When fuse-links and breakers open, and which of two opens first. */
+    public static Subject timing() {
+        return new Subject(
+                "timing",
+                List.of(
                         new TimeCurrent(),
                         new Selectivity()));
     }
@@ -152,7 +166,8 @@ public final class Catalogue {
     }
 
     public static List<Subject> subjects() {
-        return List.of(loads(), supply(), conductors(), runs(), carrying(), protection(), faults(), switching(), outlets(), making());
+        return List.of(
+                loads(), supply(), conductors(), runs(), sizing(), carrying(), protection(), timing(), faults(), switching(), outlets(), making());
     }
 
     /** All calculators. */

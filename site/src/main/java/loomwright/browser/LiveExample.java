@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import loomwright.markup.AnswerMarkup;
 import loomwright.markup.FormMarkup;
+import loomwright.markup.Fragment;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
 import loomwright.markup.StatusText;
@@ -17,6 +18,7 @@ import org.teavm.jso.dom.html.HTMLElement;
 
 /** One worked example that works itself out again at every change. */
 final class LiveExample {
+    private final HTMLElement graph;
     private final Calculator calculator;
     private final EntryForm form;
     private final FaultNotes notes;
@@ -29,6 +31,7 @@ final class LiveExample {
     private final Working printed;
 
     private LiveExample(HTMLElement section, Calculator calculator, Place place, GivenList given, Working printed) {
+        this.graph = section.querySelector(".graph");
         this.calculator = calculator;
         this.place = place;
         this.printed = printed;
@@ -114,6 +117,9 @@ final class LiveExample {
         notes.clear();
         boolean isPrinted = isPrinted(entries);
         outcome.show(isPrinted ? printed : own, isPrinted);
+        if (graph != null) {
+            GraphLink.redraw(graph, place.links().root(), Fragment.write(entries));
+        }
         given.show(entries, isPrinted);
         answer.show(own);
         status.say(StatusText.of(place, own));

@@ -6,9 +6,11 @@ import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
 import loomwright.generator.problem.Span;
+import loomwright.graph.Graphs;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
+import loomwright.markup.PictureMarkup;
 import loomwright.markup.SourceMarkup;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
@@ -40,8 +42,9 @@ final class ExampleMarkup {
         loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
         return open(key, example.calculator().description(), example.check(), example.title())
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
-                + GivenMarkup.of(example.calculator().description(), example.given())
-                + "\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
+                + GivenMarkup.of(example.calculator().description(), example.given()) + "\n"
+                + graph(key, example.calculator().description(), example.given())
+                + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
                 + pins(example) + misprint(example.misprint()) + "</section>\n";
     }
 
@@ -54,8 +57,9 @@ final class ExampleMarkup {
         }
         loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
         return open(description.key(), description, description.outputs().get(0).key(), description.title())
-                + GivenMarkup.of(description, Map.of())
-                + "\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
+                + GivenMarkup.of(description, Map.of()) + "\n"
+                + graph(description.key(), description, Map.of())
+                + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
     }
 
     private static String open(String key, Description description, String check, String title) {
@@ -65,6 +69,11 @@ final class ExampleMarkup {
                 + (subject.isEmpty() ? "" : "\" data-subject=\"" + subject) + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check) + "\" aria-labelledby=\"" + id
                 + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
+    }
+
+    private static String graph(String key, Description calculator, Map<String, String> given) {
+        Graphs graphs = Graphs.withGraphFor(calculator.key());
+        return graphs == null ? "" : PictureMarkup.graph(key, graphs.program(), graphs.draw(calculator.key(), given));
     }
 
     private void relies(Example example) {

@@ -1,7 +1,6 @@
 package loomwright.generator.page;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import loomwright.drawing.Drawings;
 import loomwright.generator.content.Scalar;
@@ -9,7 +8,7 @@ import loomwright.generator.content.YamlMap;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Problems;
 import loomwright.markup.Html;
-import loomwright.picture.FigureTable;
+import loomwright.markup.PictureMarkup;
 import loomwright.picture.Picture;
 
 /** Writes figure blocks. */
@@ -40,7 +39,7 @@ final class FigureMarkup {
         }
         return "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n"
                 + picture.named(title.text(), description.text()).svg(key.text())
-                + figures(picture.figures(), title.text())
+                + PictureMarkup.figures(picture.figures(), title.text())
                 + (caption == null ? "" : "\n<figcaption>" + article.inLine(caption) + "</figcaption>") + "\n</figure>\n";
     }
 
@@ -60,28 +59,5 @@ final class FigureMarkup {
             problems.add(drawing.problem(words, "Correct \"values\" of this figure."));
             return null;
         }
-    }
-
-    /** The figures of a picture as a folded table, for a reader who cannot see it and for one who wants to copy them. */
-    private static String figures(FigureTable table, String title) {
-        if (table.isEmpty()) {
-            return "";
-        }
-        String label = " aria-label=\"Figures of: " + Html.escape(title) + "\"";
-        StringBuilder out = new StringBuilder("\n<details class=\"figures\"><summary>The same in figures</summary>");
-        out.append("<div class=\"scroll\" role=\"region\" tabindex=\"0\"").append(label).append("><table").append(label).append(">\n");
-        out.append("<thead><tr>");
-        for (String head : table.heads()) {
-            out.append("<th scope=\"col\">").append(Html.escape(head)).append("</th>");
-        }
-        out.append("</tr></thead>\n<tbody>\n");
-        for (List<String> row : table.rows()) {
-            out.append("<tr>");
-            for (int i = 0; i < row.size(); i++) {
-                out.append(i == 0 ? "<th scope=\"row\">" : "<td>").append(Html.escape(row.get(i))).append(i == 0 ? "</th>" : "</td>");
-            }
-            out.append("</tr>\n");
-        }
-        return out.append("</tbody>\n</table></div></details>").toString();
     }
 }

@@ -1,0 +1,12 @@
+package loomwright.browser;
+
+import loomwright.catalogue.Catalogue;
+
+/** The exercises of runs of conductor. */
+final class PracticeSizingProgram {
+    private PracticeSizingProgram() {}
+
+    public static void main(String[] arguments) {
+        Practice.start(Catalogue.sizing());
+    }
+}

@@ -1,0 +1,12 @@
+package loomwright.browser;
+
+import loomwright.catalogue.Catalogue;
+
+/** The exercises of protection. */
+final class PracticeTimingProgram {
+    private PracticeTimingProgram() {}
+
+    public static void main(String[] arguments) {
+        Practice.start(Catalogue.timing());
+    }
+}
