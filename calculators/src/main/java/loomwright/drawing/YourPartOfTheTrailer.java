@@ -28,16 +28,16 @@ final class YourPartOfTheTrailer implements Drawing {
     public Picture draw(Given given) {
         Canvas canvas = new Canvas();
         heading(canvas, 0, "Yours, step by step");
-        row(canvas, 26, Style.BOX, "fuse panel,|spare way", "switch,|12 V cable", "12 V outlet,|lamp, fan");
+        row(canvas, 26, Style.BOX, List.of(List.of("fuse panel,", "spare way"), List.of("switch,", "12 V cable"), List.of("12 V outlet,", "lamp, fan")));
         canvas.line(Style.INK, WIDTH, 26 + HEIGHT / 2, PITCH, 26 + HEIGHT / 2);
         canvas.line(Style.INK, PITCH + WIDTH, 26 + HEIGHT / 2, 2 * PITCH, 26 + HEIGHT / 2);
         rule(canvas, 88);
         heading(canvas, 94, "Only with the maker's papers");
-        row(canvas, 120, Style.SYMBOL, "battery|terminals", "solar panel,|controller", "towing plug,|12 V charger");
+        row(canvas, 120, Style.SYMBOL, List.of(List.of("battery", "terminals"), List.of("solar panel,", "controller"), List.of("towing plug,", "12 V charger")));
         rule(canvas, 182);
         heading(canvas, 188, "Stop and call");
-        row(canvas, 214, Style.HATCH, "mains:|230 or 120 V", "gas, petrol|and fuel", "inside a|battery");
-        row(canvas, 214 + HEIGHT + 10, Style.HATCH, "airbags,|belts", "brakes and|road lights", "engine,|alternator");
+        row(canvas, 214, Style.HATCH, List.of(List.of("mains:", "230 or 120 V"), List.of("gas, petrol", "and fuel"), List.of("inside a", "battery")));
+        row(canvas, 214 + HEIGHT + 10, Style.HATCH, List.of(List.of("airbags,", "belts"), List.of("brakes and", "road lights"), List.of("engine,", "alternator")));
         return new Picture(
                 "Which parts are yours",
                 "Three groups of boxes. Yours, step by step: fuse panel with a spare way, switch and 12 V cable, 12 V outlet, lamp and fan, joined"
@@ -57,11 +57,10 @@ final class YourPartOfTheTrailer implements Drawing {
         canvas.path(Style.FAINT, new Outline().move(0, y).line(Picture.WIDTH, y));
     }
 
-    private static void row(Canvas canvas, double top, Style style, String... boxes) {
-        for (int i = 0; i < boxes.length; i++) {
+    private static void row(Canvas canvas, double top, Style style, List<List<String>> boxes) {
+        for (int i = 0; i < boxes.size(); i++) {
             canvas.rectangle(style, i * PITCH, top, WIDTH, HEIGHT);
-            List<String> lines = List.of(boxes[i].split("\\|"));
-            canvas.text(i * PITCH + WIDTH / 2, top + 20, Anchor.MIDDLE, Lettering.SMALL, lines);
+            canvas.text(i * PITCH + WIDTH / 2, top + 20, Anchor.MIDDLE, Lettering.SMALL, boxes.get(i));
         }
     }
 }

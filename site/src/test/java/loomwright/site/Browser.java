@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
@@ -94,6 +95,22 @@ final class Browser implements AutoCloseable {
 
     Object run(String script, Object... arguments) {
         return driver.executeScript(script, arguments);
+    }
+
+    /** Waits for what the page does a moment later; fails after ten seconds. */
+    void until(BooleanSupplier condition) {
+        long end = System.nanoTime() + 10_000_000_000L;
+        while (!condition.getAsBoolean()) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("the page did not do it within ten seconds");
+            }
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new AssertionError(e);
+            }
+        }
     }
 
     WebElement find(String selector) {
