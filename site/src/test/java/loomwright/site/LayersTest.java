@@ -41,7 +41,9 @@ class LayersTest {
                     "loomwright.markup..",
                     "loomwright.practice..",
                     "loomwright.worked..",
-                    "loomwright.quantity..");
+                    "loomwright.quantity..",
+                    "loomwright.graph..",
+                    "loomwright.picture..");
 
     @ArchTest
     static final ArchRule calculatorsUseNeitherGeneratorNorPageProgram = noClasses()
