@@ -114,15 +114,6 @@ final class CompilePrograms {
         return capitals.toString();
     }
 
-    /** {@code graph-runs} begins in the class {@code GraphRunsProgram}. */
-    private static String inCapitals(String name) {
-        StringBuilder capitals = new StringBuilder();
-        for (String word : name.split("-")) {
-            capitals.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
-        }
-        return capitals.toString();
-    }
-
     /** A page may hold no script of its own, so the call that starts the program has to be in the file. */
     private static boolean finish(Path file, long allowed) throws IOException {
         String program = "(function(){" + Files.readString(file) + "\nmain([]);})();\n";

@@ -2,7 +2,7 @@ package loomwright.browser;
 
 import loomwright.catalogue.Catalogue;
 
-/** The exercises of runs of conductor. */
+/** The exercises of sizing. */
 final class PracticeSizingProgram {
     private PracticeSizingProgram() {}
 

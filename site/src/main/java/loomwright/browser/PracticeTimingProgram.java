@@ -2,7 +2,7 @@ package loomwright.browser;
 
 import loomwright.catalogue.Catalogue;
 
-/** The exercises of protection. */
+/** The exercises of opening times. */
 final class PracticeTimingProgram {
     private PracticeTimingProgram() {}
 

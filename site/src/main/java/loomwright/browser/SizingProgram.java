@@ -2,7 +2,7 @@ package loomwright.browser;
 
 import loomwright.catalogue.Catalogue;
 
-/** The page program of runs of conductor. */
+/** The page program of choosing a size for a run. */
 final class SizingProgram {
     private SizingProgram() {}
 

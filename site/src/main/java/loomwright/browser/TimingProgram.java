@@ -2,7 +2,7 @@ package loomwright.browser;
 
 import loomwright.catalogue.Catalogue;
 
-/** The page program of protection. */
+/** The page program of opening times. */
 final class TimingProgram {
     private TimingProgram() {}
 

@@ -1,5 +1,6 @@
 package loomwright.circuit.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Installation;
@@ -95,12 +96,24 @@ public record Examination(
 
     /** The findings that concern one part, worst first. */
     public List<CircuitFinding> findingsOn(String partId) {
-        return findings.stream().filter(finding -> finding.partId().equals(partId)).toList();
+        List<CircuitFinding> found = new ArrayList<>();
+        for (CircuitFinding finding : findings) {
+            if (finding.partId().equals(partId)) {
+                found.add(finding);
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** The findings of one check, worst first. */
     public List<CircuitFinding> findings(Check check) {
-        return findings.stream().filter(finding -> finding.check() == check).toList();
+        List<CircuitFinding> found = new ArrayList<>();
+        for (CircuitFinding finding : findings) {
+            if (finding.check() == check) {
+                found.add(finding);
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** The worst verdict; null if nothing could be checked. */
