@@ -60,6 +60,7 @@ final class CompilePrograms {
         }
         Files.createDirectories(output);
         Files.deleteIfExists(mark);
+        deleteOldPrograms();
         ExecutorService workers = Executors.newFixedThreadPool(Math.min(names.size(), Runtime.getRuntime().availableProcessors()));
         List<Future<Boolean>> results = new ArrayList<>();
         for (String name : names) {
@@ -76,6 +77,15 @@ final class CompilePrograms {
             Files.writeString(mark, fingerprint);
         }
         return fine;
+    }
+
+    /** A program that is no longer built would still be put into the site. */
+    private void deleteOldPrograms() throws IOException {
+        try (Stream<Path> files = Files.list(output)) {
+            for (Path file : files.filter(file -> file.toString().endsWith(".js")).toList()) {
+                Files.delete(file);
+            }
+        }
     }
 
     private boolean compile(String name, long allowed) throws Exception {
