@@ -8,18 +8,12 @@ import loomwright.worked.Refusal;
 public final class Installation {
     private final Circuit circuit;
     private final int[] feeding;
-    private final Object[] understood;
-    private final double[] ohms;
-    private final double[] leastOhms;
-    private final double[] triggerOhms;
+    private final Understood[] understood;
 
     private Installation(Circuit circuit) {
         this.circuit = circuit;
         this.feeding = circuit.feeding();
-        this.understood = new Object[feeding.length];
-        this.ohms = new double[feeding.length];
-        this.leastOhms = new double[feeding.length];
-        this.triggerOhms = new double[feeding.length];
+        this.understood = new Understood[feeding.length];
     }
 
     /** Reads every part of a circuit; every fault is collected. */
@@ -28,47 +22,13 @@ public final class Installation {
         List<PartFault> faults = new ArrayList<>();
         for (int i = 0; i < circuit.parts().size(); i++) {
             try {
-                installation.understand(i, circuit.parts().get(i));
+                installation.understood[i] = circuit.parts().get(i).understood();
             } catch (Refusal refusal) {
                 String id = circuit.parts().get(i).id();
                 faults.add(new PartFault(id, refusal.fault().fieldKey(), refusal.fault().message()));
             }
         }
         return new InstallationRead(faults.isEmpty() ? installation : null, List.copyOf(faults));
-    }
-
-    private void understand(int i, Part part) {
-        switch (part.kind()) {
-            case SUPPLY -> understood[i] = Supply.of(part);
-            case PANEL -> understood[i] = Panel.of(part);
-            case PROTECTION -> {
-                Protection protection = Protection.of(part);
-                understood[i] = protection;
-                ohms[i] = protection.coldResistance().base();
-                leastOhms[i] = ohms[i];
-            }
-            case ISOLATOR -> {
-                understood[i] = Isolator.of(part);
-                ohms[i] = isolator(i).resistance().base();
-            }
-            case SWITCH -> {
-                Switching switching = Switching.of(part);
-                understood[i] = switching;
-                ohms[i] = switching.resistance().base();
-                triggerOhms[i] = switching.isTriggered() ? switching.triggerResistance().base() : 0;
-            }
-            case CONDUCTOR -> {
-                Conductor conductor = Conductor.of(part);
-                understood[i] = conductor;
-                ohms[i] = conductor.resistance().base();
-                leastOhms[i] = conductor.leastResistance().base();
-            }
-            case JOINT -> {
-                understood[i] = Joint.of(part);
-                ohms[i] = joint(i).resistance().base();
-            }
-            case LOAD -> understood[i] = Load.of(part);
-        }
     }
 
     public Circuit circuit() {
@@ -91,17 +51,17 @@ public final class Installation {
 
     /** The resistance of a part, out and back, as it works. */
     public double ohms(int i) {
-        return ohms[i];
+        return understood[i].ohms();
     }
 
     /** The least resistance of a part to be reckoned with in a short circuit: joints, contacts and switches perfect, copper cold. */
     public double leastOhms(int i) {
-        return leastOhms[i];
+        return understood[i].leastOhms();
     }
 
     /** The resistance of the trigger wire of a switching device, out and back. */
     public double triggerOhms(int i) {
-        return triggerOhms[i];
+        return understood[i].triggerOhms();
     }
 
     /** The place its trigger is taken from; −1 if it takes none. */
@@ -111,42 +71,42 @@ public final class Installation {
     }
 
     public Supply supply() {
-        return (Supply) understood[0];
+        return (Supply) understood[0].figures();
     }
 
     /** The panel at that place, or null. */
     public Panel panel(int i) {
-        return understood[i] instanceof Panel panel ? panel : null;
+        return understood[i].figures() instanceof Panel panel ? panel : null;
     }
 
     /** The device at that place, or null. */
     public Protection protection(int i) {
-        return understood[i] instanceof Protection protection ? protection : null;
+        return understood[i].figures() instanceof Protection protection ? protection : null;
     }
 
     /** The isolating switch at that place, or null. */
     public Isolator isolator(int i) {
-        return understood[i] instanceof Isolator isolator ? isolator : null;
+        return understood[i].figures() instanceof Isolator isolator ? isolator : null;
     }
 
     /** The switching device at that place, or null. */
     public Switching switching(int i) {
-        return understood[i] instanceof Switching switching ? switching : null;
+        return understood[i].figures() instanceof Switching switching ? switching : null;
     }
 
     /** The conductor at that place, or null. */
     public Conductor conductor(int i) {
-        return understood[i] instanceof Conductor conductor ? conductor : null;
+        return understood[i].figures() instanceof Conductor conductor ? conductor : null;
     }
 
     /** The joints at that place, or null. */
     public Joint joint(int i) {
-        return understood[i] instanceof Joint joint ? joint : null;
+        return understood[i].figures() instanceof Joint joint ? joint : null;
     }
 
     /** The load at that place, or null. */
     public Load load(int i) {
-        return understood[i] instanceof Load load ? load : null;
+        return understood[i].figures() instanceof Load load ? load : null;
     }
 
     /** The nearest device before a part, itself not counted; −1 if there is none. */

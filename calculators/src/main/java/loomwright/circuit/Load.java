@@ -65,6 +65,12 @@ public record Load(
         return Quantity.of(watts + volts * (amperes + volts * siemens), Units.WATT);
     }
 
+    /** Not by its figures: printing a number the library's way costs the page more than all of this. */
+    @Override
+    public String toString() {
+        return kind.name();
+    }
+
     /** What it takes at a voltage, in amperes, while it draws. */
     public Quantity current(double volts) {
         return Quantity.of(power(volts).value() / volts, Units.AMPERE);

@@ -16,6 +16,8 @@ public final class Part {
     private final String triggeredFrom;
     private final List<String> texts;
     private final Entries entries;
+    /** What it was understood as; kept, so that after an edit only the changed part is understood anew. */
+    private Understood understood;
 
     private Part(String id, PartKind kind, String name, String fedBy, String triggeredFrom, List<String> texts, Entries entries) {
         this.id = id;
@@ -105,6 +107,18 @@ public final class Part {
     /** What was typed, read and checked. */
     public Entries entries() {
         return entries;
+    }
+
+    /**
+     * What it was understood as.
+     *
+     * @throws loomwright.worked.Refusal if its figures do not go together
+     */
+    Understood understood() {
+        if (understood == null) {
+            understood = Understood.of(this);
+        }
+        return understood;
     }
 
     /** The same part with another text in one field. */

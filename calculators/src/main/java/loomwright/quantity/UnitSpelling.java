@@ -22,7 +22,18 @@ final class UnitSpelling {
         "lb", "lbf", "lbs", "lbf", "n", "N", "percent", "%", "pc", "%"
     };
 
+    private static final Unit[] UNITS = Units.all().toArray(new Unit[0]);
+    private static final String[] SQUEEZED = squeezedSymbols();
+
     private UnitSpelling() {}
+
+    private static String[] squeezedSymbols() {
+        String[] symbols = new String[UNITS.length];
+        for (int i = 0; i < UNITS.length; i++) {
+            symbols[i] = squeeze(UNITS[i].symbol());
+        }
+        return symbols;
+    }
 
     /** The unit meant by {@code text}, or null if we know none by that name. */
     static Unit find(String text) {
@@ -40,9 +51,9 @@ final class UnitSpelling {
     }
 
     private static Unit bySymbol(String squeezed) {
-        for (Unit unit : Units.all()) {
-            if (squeeze(unit.symbol()).equals(squeezed)) {
-                return unit;
+        for (int i = 0; i < UNITS.length; i++) {
+            if (SQUEEZED[i].equals(squeezed)) {
+                return UNITS[i];
             }
         }
         return null;

@@ -13,6 +13,11 @@ public final class Row {
     private final Table table;
     private final List<String> cells;
     private final int line;
+    /** Figures already read, and the unit each was assumed to be in: a table never changes, and reading text is dear in the browser. */
+    private Quantity[] figures;
+
+    private Unit[] assumed;
+    private Source source;
 
     Row(Table table, List<String> cells, int line) {
         this.table = table;
@@ -55,6 +60,23 @@ public final class Row {
      * @throws TableFault if the cell holds none
      */
     public Quantity quantity(String column, Unit unit) {
+        int at = table.indexOf(column);
+        if (figures == null) {
+            figures = new Quantity[cells.size()];
+            assumed = new Unit[cells.size()];
+        }
+        if (at >= 0 && figures[at] != null && assumed[at] == unit) {
+            return figures[at];
+        }
+        Quantity figure = read(column, unit);
+        if (at >= 0) {
+            figures[at] = figure;
+            assumed[at] = unit;
+        }
+        return figure;
+    }
+
+    private Quantity read(String column, Unit unit) {
         QuantityText.Reading reading = QuantityText.read(text(column), unit);
         if (reading.quantity() == null) {
             throw new TableFault(
@@ -71,6 +93,13 @@ public final class Row {
 
     /** Where this row comes from, down to the row. */
     public Source source() {
+        if (source == null) {
+            source = readSource();
+        }
+        return source;
+    }
+
+    private Source readSource() {
         Source whole = table.source();
         Document own = table.document(text("source"));
         Standing stated = Standing.named(text("standing"));

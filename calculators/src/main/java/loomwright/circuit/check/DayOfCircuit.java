@@ -46,10 +46,11 @@ public record DayOfCircuit(
         Supply supply = installation.supply();
         double volts = supply.resting().base();
         List<LoadDay> loads = new ArrayList<>();
+        Solved idle = Solved.of(installation, Situation.idle(installation, volts, 0));
         double total = 0;
         for (int i = 0; i < installation.size(); i++) {
             if (installation.load(i) != null) {
-                Quantity energy = energy(installation, i, volts);
+                Quantity energy = energy(installation, idle, i, volts);
                 loads.add(new LoadDay(installation.part(i).id(), energy));
                 total += energy == null ? 0 : energy.base();
             }
@@ -64,9 +65,8 @@ public record DayOfCircuit(
                 List.copyOf(loads), standing, BatteryDay.charge(standing, supply.resting()), day, charge, usable, days, yield);
     }
 
-    private static Quantity energy(Installation installation, int i, double volts) {
+    private static Quantity energy(Installation installation, Solved idle, int i, double volts) {
         Solved alone = Solved.of(installation, Situation.only(installation, i, volts, 0));
-        Solved idle = Solved.of(installation, Situation.idle(installation, volts, 0));
         if (!alone.exists() || !idle.exists()) {
             return null;
         }

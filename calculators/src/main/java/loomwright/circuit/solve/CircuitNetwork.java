@@ -15,10 +15,15 @@ final class CircuitNetwork {
         this.triggerNodes = triggerNodes;
     }
 
-    static CircuitNetwork of(Installation installation, Situation situation) {
+    /**
+     * The network of a circuit.
+     *
+     * @param least whether every part is taken at the least resistance it may have, instead of the one it works at
+     */
+    static CircuitNetwork of(Installation installation, Situation situation, boolean least) {
         RadialNetwork network = new RadialNetwork(situation.sourceOhms());
         for (int i = 1; i < installation.size(); i++) {
-            network.node(installation.feeding(i), installation.ohms(i));
+            network.node(installation.feeding(i), least ? installation.leastOhms(i) : installation.ohms(i));
         }
         int[] triggers = new int[installation.size()];
         for (int i = 0; i < triggers.length; i++) {

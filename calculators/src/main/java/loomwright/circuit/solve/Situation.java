@@ -56,6 +56,12 @@ public record Situation(double sourceVolts, double sourceOhms, boolean[] drawing
         return new Situation(sourceVolts, sourceOhms, drawing, -1, installation.part(load).title() + " alone");
     }
 
+    /** Not by its figures: printing a number the library's way costs the page more than all of this. */
+    @Override
+    public String toString() {
+        return words;
+    }
+
     private static boolean[] together(Installation installation) {
         boolean[] drawing = new boolean[installation.size()];
         for (int i = 0; i < drawing.length; i++) {

@@ -16,7 +16,16 @@ public final class Solved {
 
     /** Solves a circuit in a situation. */
     public static Solved of(Installation installation, Situation situation) {
-        CircuitNetwork network = CircuitNetwork.of(installation, situation);
+        return of(installation, situation, false);
+    }
+
+    /** Solves a circuit with every part at the least resistance it may have: cold copper of the full area, joints and contacts perfect. */
+    public static Solved withLeastResistance(Installation installation, Situation situation) {
+        return of(installation, situation, true);
+    }
+
+    private static Solved of(Installation installation, Situation situation, boolean least) {
+        CircuitNetwork network = CircuitNetwork.of(installation, situation, least);
         return new Solved(situation, network, Sweep.solve(network.network(), situation.sourceVolts()));
     }
 

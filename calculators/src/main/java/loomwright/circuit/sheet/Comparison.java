@@ -1,0 +1,138 @@
+package loomwright.circuit.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import loomwright.circuit.Installation;
+import loomwright.circuit.PartFault;
+import loomwright.circuit.check.Examination;
+import loomwright.circuit.solve.Situation;
+import loomwright.circuit.solve.Solved;
+import loomwright.proving.Readings;
+import loomwright.quantity.Dimension;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Units;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.worked.Finding;
+import loomwright.worked.Verdict;
+
+/**
+ * Readings under load held against what they should be: each stretch between two readings agrees, or has a resistance too much.
+ *
+ * @param findings one for each reading that could be read, in the order of the circuit
+ * @param faults readings that are no voltages
+ */
+public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) {
+    private static final Source COMPUTED = Source.of(Document.COMPUTED, "");
+
+    /**
+     * Compares readings.
+     *
+     * @param examination the circuit, understood
+     * @param readings what was typed, by part; the reading at the battery is needed, for every other is held against it in the end
+     */
+    public static Comparison of(Examination examination, Map<String, String> readings, Meter meter) {
+        Installation installation = examination.solution().installation();
+        List<PartFault> faults = new ArrayList<>();
+        Quantity[] read = new Quantity[installation.size()];
+        for (int i = 0; i < read.length; i++) {
+            read[i] = volts(installation.part(i).id(), readings, faults);
+        }
+        if (read[0] == null || read[0].base() <= 0) {
+            String battery = installation.part(0).id();
+            faults.add(new PartFault(battery, "", "The reading at the battery is needed, with the loads on: the others are held against it"));
+            return new Comparison(List.of(), List.copyOf(faults));
+        }
+        Situation loaded = Situation.heaviest(installation, read[0].base(), 0).get(0);
+        Solved worn = Solved.of(installation, loaded);
+        Solved sound = Solved.withLeastResistance(installation, loaded);
+        if (!worn.exists() || !sound.exists()) {
+            faults.add(new PartFault("", "", "The circuit has no operating point under all its loads at this voltage: correct it first"));
+            return new Comparison(List.of(), List.copyOf(faults));
+        }
+        List<ReadingFinding> findings = new ArrayList<>();
+        for (int i = 1; i < read.length; i++) {
+            if (read[i] != null) {
+                int from = installation.feeding(i);
+                while (read[from] == null) {
+                    from = installation.feeding(from);
+                }
+                findings.add(new Stretch(examination, worn, sound, from, i, read[from], read[i], meter).finding());
+            }
+        }
+        return new Comparison(List.copyOf(findings), List.copyOf(faults));
+    }
+
+    private static Quantity volts(String id, Map<String, String> readings, List<PartFault> faults) {
+        String text = readings.get(id);
+        if (text == null || text.isBlank()) {
+            return null;
+        }
+        QuantityText.Reading reading = QuantityText.read(text, Units.VOLT);
+        if (reading.quantity() == null) {
+            faults.add(new PartFault(id, "", "The reading " + reading.fault() + ": enter volts"));
+            return null;
+        }
+        Quantity quantity = reading.quantity();
+        if (!quantity.dimension().equals(Dimension.VOLTAGE) || Math.abs(quantity.base()) > 100) {
+            faults.add(new PartFault(id, "", "The reading must be a voltage between 0 V and 100 V, but is " + quantity.text()));
+            return null;
+        }
+        return quantity;
+    }
+
+    /** The way between two readings. */
+    private record Stretch(
+            Examination examination, Solved worn, Solved sound, int from, int to, Quantity before, Quantity after, Meter meter) {
+
+        ReadingFinding finding() {
+            double lost = before.base() - after.base();
+            double one = worn.volts(from) - worn.volts(to);
+            double other = sound.volts(from) - sound.volts(to);
+            double most = Math.max(one, other);
+            double least = Math.min(one, other);
+            double doubt = meter.uncertainty(before).base() + meter.uncertainty(after).base();
+            Installation installation = examination.solution().installation();
+            String stretch = "Between " + installation.part(from).title() + " and " + installation.part(to).title() + " ";
+            Quantity lostVolts = volts(lost);
+            String range = volts(least).text(3) + " to " + volts(most).text(3);
+            if (lost > most + doubt) {
+                return tooMuch(stretch, lostVolts, volts(most), volts(lost - most), range);
+            }
+            boolean agrees = lost >= least - doubt;
+            String words = stretch + lostVolts.text(3) + " are lost; expected are " + range + ", and the meter may be wrong by "
+                    + volts(doubt).text(2) + (agrees ? ". It agrees." : ". That is less than it can be: less current flows than planned.");
+            String remedy = agrees ? "" : "See that every load is on, and measure the current; then check sizes and lengths.";
+            return found(null, null, new Finding(agrees ? Verdict.PASSED : Verdict.CAUTION, words, lostVolts, volts(most), COMPUTED, remedy));
+        }
+
+        private ReadingFinding tooMuch(String stretch, Quantity lost, Quantity most, Quantity extra, String range) {
+            double flowing = worn.amperes(to);
+            String opening = stretch + lost.text(3) + " are lost; expected are " + range + ".";
+            if (flowing < 0.01) {
+                return found(null, null, new Finding(
+                        Verdict.CAUTION, opening + " Hardly any current should flow there: a load is on that is not in this circuit, or a way is open.",
+                        lost, most, COMPUTED, "Measure the current, and look for an open fuse-link, switch or joint."));
+            }
+            Quantity current = Quantity.of(flowing, Units.AMPERE);
+            Quantity hidden = Readings.hidden(extra, current);
+            Quantity heat = Readings.heat(hidden, Quantity.of(examination.solution().designAmperes(to), Units.AMPERE));
+            String words = opening + " An extra resistance of " + hidden.text(3) + " there would explain it. In one joint it would make "
+                    + heat.text(3) + " of heat at the largest current.";
+            return found(hidden, heat, new Finding(
+                    Verdict.CAUTION, words, lost, most, COMPUTED,
+                    "Go along this stretch joint by joint with the loads on: the one with the most millivolts across it is the fault."));
+        }
+
+        private ReadingFinding found(Quantity hidden, Quantity heat, Finding finding) {
+            Installation installation = examination.solution().installation();
+            return new ReadingFinding(installation.part(to).id(), installation.part(from).id(), hidden, heat, finding);
+        }
+
+        private static Quantity volts(double volts) {
+            return Quantity.of(volts, Units.VOLT);
+        }
+    }
+}

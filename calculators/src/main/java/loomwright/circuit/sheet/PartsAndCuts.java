@@ -1,0 +1,120 @@
+package loomwright.circuit.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.circuit.Conductor;
+import loomwright.circuit.Installation;
+import loomwright.circuit.Part;
+import loomwright.circuit.Switching;
+import loomwright.quantity.NumberText;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.source.Source;
+
+/**
+ * Parts list and cut list of a circuit.
+ *
+ * @param parts the parts, alike ones on one line
+ * @param cuts the conductors to cut, two of each
+ * @param allowanceSource where the allowance comes from
+ */
+public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source allowanceSource) {
+    /** The usual allowance: a tenth more for bends. */
+    public static final Quantity USUAL_SHARE = Quantity.of(10, Units.PERCENT);
+
+    /** The usual allowance for each end, to strip, crimp and crimp again. */
+    public static final Quantity USUAL_END = Quantity.of(0.15, Units.METRE);
+
+    /** The lists with the usual allowance. */
+    public static PartsAndCuts of(Installation installation) {
+        return of(installation, USUAL_SHARE, USUAL_END);
+    }
+
+    /**
+     * The lists with another allowance: each conductor is cut to route length × (1 + share) + 2 × end.
+     */
+    public static PartsAndCuts of(Installation installation, Quantity share, Quantity end) {
+        Designations designations = Designations.of(installation.circuit());
+        List<CutLine> cuts = new ArrayList<>();
+        Tally tally = new Tally();
+        for (int i = 0; i < installation.size(); i++) {
+            Part part = installation.part(i);
+            Conductor conductor = installation.conductor(i);
+            Switching switching = installation.switching(i);
+            String designation = designations.of(part.id());
+            if (conductor != null) {
+                cuts.add(cut(tally, part, designation, conductor.size(), conductor.kind().label(), conductor.routeLength(), share, end));
+            } else {
+                tally.add(described(installation, i), designation, 1);
+            }
+            if (switching != null && switching.isTriggered()) {
+                cuts.add(cut(
+                        tally, part, designation + " trigger", switching.triggerSize(), switching.triggerKind().label(),
+                        switching.triggerRoute(), share, end));
+                tally.add("fuse-link of " + switching.triggerFuse().text() + " with holder, for a trigger", designation, 1);
+            }
+        }
+        return new PartsAndCuts(tally.lines(), List.copyOf(cuts), Source.commonPractice());
+    }
+
+    private static CutLine cut(
+            Tally tally, Part part, String designation, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
+        Quantity each = Quantity.of(route.base() * (1 + share.base()) + 2 * end.base(), Units.METRE);
+        String conductor = size.text() + ", " + kind;
+        tally.addMetres(conductor, designation, 2 * each.value());
+        return new CutLine(part.id(), designation, part.title(), conductor, route, each);
+    }
+
+    private static String described(Installation installation, int i) {
+        Part part = installation.part(i);
+        return switch (part.kind()) {
+            case PROTECTION -> installation.protection(i).words();
+            case JOINT -> installation.joint(i).count() + " terminals or connectors: " + part.title();
+            case SWITCH -> installation.switching(i).device().words() + " for " + installation.switching(i).continuousCurrent().text();
+            case ISOLATOR -> "isolating switch for " + installation.isolator(i).continuousCurrent().text();
+            case SUPPLY -> installation.supply().chemistry().label() + " battery of " + installation.supply().capacity().text();
+            case PANEL -> "fuse panel for " + installation.panel(i).limit().text();
+            case LOAD, CONDUCTOR -> part.title();
+        };
+    }
+
+    /** The circuit's parts counted, alike ones together. */
+    private static final class Tally {
+        private final List<String> what = new ArrayList<>();
+        private final List<Double> counts = new ArrayList<>();
+        private final List<String> places = new ArrayList<>();
+        private final List<Boolean> metres = new ArrayList<>();
+
+        void add(String name, String designation, double count) {
+            add(name, designation, count, false);
+        }
+
+        void addMetres(String name, String designation, double count) {
+            add(name, designation, count, true);
+        }
+
+        private void add(String name, String designation, double count, boolean inMetres) {
+            int at = what.indexOf(name);
+            if (at < 0) {
+                what.add(name);
+                counts.add(count);
+                places.add(designation);
+                metres.add(inMetres);
+            } else {
+                counts.set(at, counts.get(at) + count);
+                places.set(at, places.get(at) + ", " + designation);
+            }
+        }
+
+        List<PartsLine> lines() {
+            List<PartsLine> lines = new ArrayList<>();
+            for (int i = 0; i < what.size(); i++) {
+                boolean cable = metres.get(i);
+                // Cable is bought by the tenth of a metre and more, so it is rounded up.
+                String count = NumberText.fixed(cable ? Math.ceil(10 * counts.get(i) - 1e-6) / 10 : counts.get(i), cable ? 1 : 0);
+                lines.add(new PartsLine(what.get(i), count, cable ? "m" : "", places.get(i)));
+            }
+            return List.copyOf(lines);
+        }
+    }
+}

@@ -1,0 +1,11 @@
+package loomwright.circuit.sheet;
+
+/**
+ * One line of the parts list.
+ *
+ * @param what the part
+ * @param count how many, or how many metres of cable in {@code unit}
+ * @param unit empty for pieces, {@code m} for cable
+ * @param designations where they belong
+ */
+public record PartsLine(String what, String count, String unit, String designations) {}

@@ -1,0 +1,85 @@
+package loomwright.circuit.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.Installation;
+import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.check.Examination;
+import loomwright.circuit.solve.Situation;
+import loomwright.circuit.solve.Solved;
+import loomwright.worked.Verdict;
+import org.junit.jupiter.api.Test;
+
+class ComparisonTest {
+    private final Circuit trailer = StartingCircuits.reedmereTrailer();
+    private final Examination examination = Examination.of(trailer);
+
+    @Test
+    void agreesWithASoundCircuit() {
+        Comparison comparison = Comparison.of(examination, readings(trailer, "breaker", "outlet-switch", "bench-joints", "outlet-pair"), Meter.USUAL);
+        assertEquals(0, comparison.faults().size());
+        assertEquals(4, comparison.findings().size());
+        for (ReadingFinding finding : comparison.findings()) {
+            assertEquals(Verdict.PASSED, finding.finding().verdict(), finding.finding().words());
+            assertNull(finding.hidden());
+        }
+    }
+
+    @Test
+    void findsABadJointOnItsStretchAndOnlyThere() {
+        // Four joints of 10 mΩ instead of 0.5 mΩ: 38 mΩ too much.
+        Circuit bad = CircuitEdits.changed(trailer, "bench-joints", "joint-resistance", "10 mΩ").circuit();
+        Comparison comparison =
+                Comparison.of(examination, readings(bad, "breaker", "outlet-switch", "bench-joints", "outlet-pair"), Meter.USUAL);
+        ReadingFinding joint = find(comparison, "bench-joints");
+        assertEquals("outlet-switch", joint.fromPartId());
+        // The loads hold their power, so a little more current flows than the comparison takes: it finds up to a tenth too much.
+        assertEquals(38, joint.hidden().value(), 4);
+        // 17.466² A² × 38 mΩ = 11.6 W
+        assertEquals(11.6, joint.heat().value(), 1.3);
+        assertTrue(joint.finding().words().contains("extra resistance"), joint.finding().words());
+        for (String sound : new String[] {"breaker", "outlet-switch", "outlet-pair"}) {
+            assertEquals(Verdict.PASSED, find(comparison, sound).finding().verdict());
+        }
+    }
+
+    @Test
+    void saysThatAReadingTooHighMeansLessCurrent() {
+        Map<String, String> readings = readings(trailer, "accessory-outlet");
+        readings.put("accessory-outlet", "12.8 V");
+        ReadingFinding finding = Comparison.of(examination, readings, Meter.USUAL).findings().get(0);
+        assertEquals(Verdict.CAUTION, finding.finding().verdict());
+        assertTrue(finding.finding().words().contains("less current flows"), finding.finding().words());
+    }
+
+    @Test
+    void needsTheReadingAtTheBatteryAndVolts() {
+        assertEquals(1, Comparison.of(examination, Map.of("breaker", "12.7 V"), Meter.USUAL).faults().size());
+        Comparison comparison = Comparison.of(examination, Map.of("battery", "12.8", "breaker", "3 A", "strip", "much", "fan", "1e9 V"), Meter.USUAL);
+        assertEquals(3, comparison.faults().size());
+        assertEquals(0, comparison.findings().size());
+    }
+
+    private static ReadingFinding find(Comparison comparison, String partId) {
+        return comparison.findings().stream().filter(finding -> finding.partId().equals(partId)).findFirst().orElseThrow();
+    }
+
+    /** What a meter of two decimals would read in a circuit at 12.8 V. */
+    private static Map<String, String> readings(Circuit circuit, String... parts) {
+        Installation installation = Installation.of(circuit).installation();
+        Solved solved = Solved.of(installation, Situation.heaviest(installation, 12.8, 0).get(0));
+        Map<String, String> readings = new HashMap<>();
+        readings.put("battery", "12.8 V");
+        for (String part : parts) {
+            readings.put(part, String.format(Locale.ROOT, "%.2f V", solved.volts(circuit.indexOf(part))));
+        }
+        return readings;
+    }
+}
