@@ -12,7 +12,6 @@ final class JsonReader {
     static final int MOST_BYTES = 256 * 1024;
     static final int MOST_DEPTH = 6;
     static final int MOST_VALUES = 20_000;
-    static final int LONGEST_TEXT = 200;
     private static final int LONGEST_NUMBER = 20;
 
     private final JsonCursor cursor;
@@ -59,7 +58,7 @@ final class JsonReader {
             return c == '{' ? members(path, depth, line, column) : items(path, depth, line, column);
         }
         if (c == '"') {
-            return new Json.Text(line, column, text(path));
+            return new Json.Text(line, column, JsonText.read(cursor, path));
         }
         if (c == '-' || c >= '0' && c <= '9') {
             return new Json.Digits(line, column, digits(path));
@@ -78,7 +77,7 @@ final class JsonReader {
             if (cursor.peek() != '"') {
                 throw cursor.fault(path, "A name in double quotes is missing, there is " + cursor.here());
             }
-            String key = text(path);
+            String key = JsonText.read(cursor, path);
             for (Json.Member member : members) {
                 if (member.key().equals(key)) {
                     throw new JsonFault(new FileFault(
@@ -123,53 +122,6 @@ final class JsonReader {
         }
         cursor.next();
         cursor.skipSpace();
-    }
-
-    private String text(String path) {
-        cursor.next();
-        StringBuilder text = new StringBuilder();
-        while (cursor.peek() != '"') {
-            if (cursor.isAtEnd()) {
-                throw cursor.fault(path, "A text has no closing quote: the file was cut off");
-            }
-            if (cursor.peek() < ' ') {
-                throw cursor.fault(path, "A text holds a control character");
-            }
-            char c = cursor.next();
-            text.append(c == '\\' ? escaped(path) : c);
-            if (text.length() > LONGEST_TEXT) {
-                throw cursor.fault(path, "A text is longer than " + LONGEST_TEXT + " characters");
-            }
-        }
-        cursor.next();
-        return text.toString();
-    }
-
-    private char escaped(String path) {
-        char c = cursor.isAtEnd() ? 0 : cursor.next();
-        return switch (c) {
-            case '"', '\\', '/' -> c;
-            case 'b' -> '\b';
-            case 'f' -> '\f';
-            case 'n' -> '\n';
-            case 'r' -> '\r';
-            case 't' -> '\t';
-            case 'u' -> codeUnit(path);
-            default -> throw cursor.fault(path, "A backslash is followed by something it cannot stand before");
-        };
-    }
-
-    private char codeUnit(String path) {
-        int unit = 0;
-        for (int i = 0; i < 4; i++) {
-            int digit = Utf8.hexDigit(cursor.peek());
-            if (digit < 0) {
-                throw cursor.fault(path, "\\u is not followed by four hexadecimal digits");
-            }
-            cursor.next();
-            unit = unit * 16 + digit;
-        }
-        return (char) unit;
     }
 
     private String digits(String path) {
