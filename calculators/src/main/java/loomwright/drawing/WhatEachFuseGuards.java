@@ -12,7 +12,7 @@ import loomwright.picture.Style;
 import loomwright.picture.Symbol;
 import loomwright.quantity.Units;
 
-/** One line from the battery to a charger: which piece of conductor each fuse-link guards, and which none does. */
+/** One line from the battery to a charger: which piece of conductor a breaker or fuse-link guards, and which none does. */
 final class WhatEachFuseGuards implements Drawing {
     private static final double LINE = 40;
     private static final double BRACKET = 76;
@@ -45,23 +45,24 @@ final class WhatEachFuseGuards implements Drawing {
         drawn.conductor(Style.PLUS, LINE, MAIN, LINE, CHARGER);
         drawn.symbol(Symbol.BATTERY, LINE, BATTERY, Heading.SOUTH);
         drawn.sign(true, LINE - 22, BATTERY + 28);
-        for (double fuse : new double[] {MAIN, BRANCH, PLUG}) {
+        drawn.symbol(Symbol.BREAKER, LINE, MAIN, Heading.SOUTH);
+        for (double fuse : new double[] {BRANCH, PLUG}) {
             drawn.symbol(Symbol.FUSE_LINK, LINE, fuse, Heading.SOUTH);
         }
         drawn.symbol(Symbol.CONVERTER, LINE, CHARGER, Heading.SOUTH);
         strong(canvas, BATTERY, "battery");
-        strong(canvas, MAIN, "main: " + given.label("main-rating"));
-        strong(canvas, BRANCH, "panel fuse-link: " + given.label("branch-rating"));
+        strong(canvas, MAIN, "breaker Q1: " + given.label("main-rating"));
+        strong(canvas, BRANCH, "fuse-link F1: " + given.label("branch-rating"));
         strong(canvas, PLUG, "fuse-link in the plug, if any");
         strong(canvas, CHARGER, "charger");
         piece(canvas, BATTERY + 14, MAIN - 18, "nothing guards this piece:", "keep it as short as can be");
-        piece(canvas, MAIN + 18, BRANCH - 18, "the main guards the feed,", given.label("feed-size"));
-        piece(canvas, BRANCH + 18, PLUG - 18, "the panel fuse-link guards", "the run, " + given.label("branch-size"));
+        piece(canvas, MAIN + 18, BRANCH - 18, "Q1 guards the short links,", given.label("feed-size"));
+        piece(canvas, BRANCH + 18, PLUG - 18, "F1 guards the run to", "the bench, " + given.label("branch-size"));
         piece(canvas, PLUG + 18, CHARGER - 18, "the plug guards its", "own thin lead");
         return new Picture(
                 "Which piece each fuse-link guards",
-                "One line down from the battery. A short piece without protection, then the main, " + given.text("main-rating")
-                        + ", which guards the feed of " + given.text("feed-size") + ". Then the panel's fuse-link, " + given.text("branch-rating")
+                "One line down from the battery. A short piece without protection, then breaker Q1, " + given.text("main-rating")
+                        + ", which guards the links of " + given.text("feed-size") + ". Then fuse-link F1, " + given.text("branch-rating")
                         + ", which guards the run of " + given.text("branch-size")
                         + ". Then a fuse-link in the plug, which guards the thin lead of the charger.",
                 canvas,

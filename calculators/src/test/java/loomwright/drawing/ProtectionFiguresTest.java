@@ -54,7 +54,7 @@ class ProtectionFiguresTest {
     void eachFuseNamesItsPiece() {
         Map<String, String> values =
                 Map.of("main-rating", "20 A", "feed-size", "6 mm²", "branch-rating", "15 A", "branch-size", "2.5 mm²");
-        shows("what-each-fuse-guards", values, "main: 20 A", "6 mm²", "panel fuse-link: 15 A", "the run, 2.5 mm²");
+        shows("what-each-fuse-guards", values, "breaker Q1: 20 A", "6 mm²", "fuse-link F1: 15 A", "the bench, 2.5 mm²");
     }
 
     private static void shows(String drawing, Map<String, String> values, String... wanted) {
