@@ -32,12 +32,16 @@ final class FolderWatch implements AutoCloseable {
         folders.forEach(this::register);
     }
 
-    /** Whether something has changed that {@link #awaitChange} will tell of. */
+    /** Whether {@link #awaitChange} has something to tell: a change, or that the watch was closed. */
     boolean hasChanged() {
-        if (first == null) {
-            first = watch.poll();
+        try {
+            if (first == null) {
+                first = watch.poll();
+            }
+            return first != null;
+        } catch (ClosedWatchServiceException e) {
+            return true;
         }
-        return first != null;
     }
 
     /** Returns after a change, once it is quiet again; false if the watch was closed. */

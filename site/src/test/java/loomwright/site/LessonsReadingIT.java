@@ -1,0 +1,33 @@
+package loomwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.stream.Stream;
+import loomwright.generator.check.Reading;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every lesson can be read in one sitting, and by a fifteen-year-old. Needs no browser. */
+class LessonsReadingIT {
+    private static final int FEWEST_WORDS = 900;
+    private static final int MOST_WORDS = 2000;
+    /** Fairly easy: plain English for a reader of thirteen or fourteen. */
+    private static final double LEAST_EASE = 70;
+
+    @TestFactory
+    Stream<DynamicTest> areShortAndPlain() {
+        return BuiltSite.pages().stream()
+                .filter(page -> page.startsWith("lessons/"))
+                .map(page -> DynamicTest.dynamicTest(page, () -> {
+                    Reading reading = read(page);
+                    assertTrue(reading.words() >= FEWEST_WORDS && reading.words() <= MOST_WORDS, reading.words() + " words");
+                    assertTrue(reading.ease() >= LEAST_EASE, "reading ease " + reading.ease());
+                }));
+    }
+
+    private static Reading read(String page) throws IOException {
+        return Reading.of(Files.readString(BuiltSite.file(page)));
+    }
+}
