@@ -60,7 +60,7 @@ public final class Catalogue {
                         new TwoRoutes()));
     }
 
-    /** Battery, panel and fuse panel. */
+    /** The battery. */
     public static Subject supply() {
         return new Subject(
                 "supply",
@@ -68,7 +68,14 @@ public final class Catalogue {
                         new RunTime(),
                         new Peukert(),
                         new StateOfCharge(),
-                        new BatterySize(),
+                        new BatterySize()));
+    }
+
+    /** The solar panel and the fuse panel. */
+    public static Subject panels() {
+        return new Subject(
+                "panels",
+                List.of(
                         new PanelYield(),
                         new PanelHeadroom()));
     }
@@ -167,7 +174,8 @@ public final class Catalogue {
 
     public static List<Subject> subjects() {
         return List.of(
-                loads(), supply(), conductors(), runs(), sizing(), carrying(), protection(), timing(), faults(), switching(), outlets(), making());
+                loads(), supply(), panels(), conductors(), runs(), sizing(), carrying(), protection(), timing(), faults(), switching(),
+                outlets(), making());
     }
 
     /** All calculators. */
