@@ -24,25 +24,25 @@ public final class Html {
     }
 
     /** Adds markup as it stands. */
-    Html tag(String markup) {
+    public Html tag(String markup) {
         out.append(markup);
         return this;
     }
 
     /** Adds a text, escaped. */
-    Html text(String text) {
+    public Html text(String text) {
         out.append(escape(text));
         return this;
     }
 
     /** Adds {@code name="text"} with a space before it, the text escaped. */
-    Html attribute(String name, String text) {
+    public Html attribute(String name, String text) {
         out.append(' ').append(name).append("=\"").append(escape(text)).append('"');
         return this;
     }
 
     /** Adds a quantity that does not wrap. */
-    Html value(Quantity quantity) {
+    public Html value(Quantity quantity) {
         return tag("<span class=\"value\">").text(quantity.text()).tag("</span>");
     }
 

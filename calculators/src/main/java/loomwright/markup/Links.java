@@ -6,9 +6,11 @@ import loomwright.source.Source;
 /**
  * Addresses of other pages of the site.
  *
- * @param root what leads from the page to the root of the site: an empty text, or {@code ../}
+ * @param root what leads from the page to the root of the site: an empty text, or {@code ../}; null on paper that lies outside the site
  */
 public record Links(String root) {
+    /** For paper: sources are named and lead nowhere. */
+    public static final Links NONE = new Links(null);
 
     /** The place on the page of sources that describes the document of {@code source}. */
     public String source(Source source) {

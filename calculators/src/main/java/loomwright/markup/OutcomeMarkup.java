@@ -20,6 +20,11 @@ public final class OutcomeMarkup {
         return figure + ResultsMarkup.of(place, own, printed) + below(place, own);
     }
 
+    /** The steps alone. */
+    public static String steps(Links links, Working working) {
+        return StepsMarkup.of(links, working);
+    }
+
     private static String below(Place place, Working working) {
         return StepsMarkup.of(place.links(), working)
                 + FindingsMarkup.of(place.links(), working)

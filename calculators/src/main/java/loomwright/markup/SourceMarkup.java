@@ -17,8 +17,12 @@ public final class SourceMarkup {
     }
 
     private static String wrapped(String element, Links links, Source source) {
-        Html html = new Html().tag("<" + element + " class=\"source\">Source: <a");
-        html.attribute("href", links.source(source)).tag(">").text(source.document().title()).tag("</a>");
+        Html html = new Html().tag("<" + element + " class=\"source\">Source: ");
+        if (links.root() == null) {
+            html.text(source.document().title());
+        } else {
+            html.tag("<a").attribute("href", links.source(source)).tag(">").text(source.document().title()).tag("</a>");
+        }
         if (isDate(source.document().edition())) {
             html.tag(", ").text(source.document().edition());
         }

@@ -13,6 +13,8 @@ final class RoundNumbers {
     private static final double[] GAUGES = {22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3};
     /** At rest, under load and on charge. */
     private static final double[] TWELVE_VOLTS = {11.8, 12, 12.2, 12.5, 12.8, 13.2, 13.6, 14.4};
+    /** Where a 12 V system ends: a battery empty or nearly so. */
+    private static final double[] LOW_TWELVE_VOLTS = {10, 10.5, 10.8, 11, 11.4};
     private static final double[] TWENTY_FOUR_VOLTS = {23.6, 24, 24.4, 25, 25.6, 26.4, 27.2, 28, 28.8};
     private static final double[] RATINGS = {1, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300};
     /** What a port or an adapter gives. */
@@ -58,6 +60,9 @@ final class RoundNumbers {
     private static List<Double> volts(double value) {
         if (value >= 11 && value < 15) {
             return listed(TWELVE_VOLTS);
+        }
+        if (value >= 10 && value < 11) {
+            return listed(LOW_TWELVE_VOLTS);
         }
         if (value >= 22 && value <= 30) {
             return listed(TWENTY_FOUR_VOLTS);

@@ -44,10 +44,15 @@ public record Variation(Map<String, String> entries, Working working) {
      * @return null if no round numbers were found that lead through the same steps
      */
     public static Variation of(Calculator calculator, Map<String, String> given, int seed) {
+        return of(calculator, given, List.of(), seed);
+    }
+
+    /** The same, with some fields left as they are: what the story says of them holds for no other number. */
+    public static Variation of(Calculator calculator, Map<String, String> given, List<String> keep, int seed) {
         Working printed = Outcome.of(calculator, given).working();
         List<QuantityField> fields = new ArrayList<>();
         for (Field field : calculator.description().fields()) {
-            if (field instanceof QuantityField quantity && read(quantity, given) != null) {
+            if (field instanceof QuantityField quantity && !keep.contains(field.key()) && read(quantity, given) != null) {
                 fields.add(quantity);
             }
         }

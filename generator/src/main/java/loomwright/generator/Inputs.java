@@ -31,6 +31,11 @@ final class Inputs {
         return new SiteBuild(content, new Parts(parts, programs), Catalogue.all());
     }
 
+    /** The style sheet, for paper that lies outside the site. */
+    byte[] style() {
+        return new Parts(parts, programs).files().get("loomwright.css");
+    }
+
     /** Every folder a change in which changes the site. */
     List<Path> folders() {
         List<Path> folders = new ArrayList<>(List.of(content, parts));

@@ -30,7 +30,7 @@ public record Parts(Path folder, List<Path> programs) {
     }
 
     /** Everything that is copied into the site as it is, by name. */
-    Map<String, byte[]> files() {
+    public Map<String, byte[]> files() {
         Map<String, byte[]> files = new TreeMap<>();
         for (Path file : list(folder.resolve("style"))) {
             String name = file.getFileName().toString();

@@ -17,6 +17,7 @@ import loomwright.generator.page.Scripts;
 import loomwright.generator.page.SitePages;
 import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problems;
+import loomwright.handout.LessonQuestions;
 import loomwright.worked.Calculator;
 
 /** Reads the content, writes every page, checks every page. */
@@ -50,9 +51,10 @@ public final class SiteBuild {
         Checked checked = new Checked(output, new SiteCheck(problems, checks));
         parts.files().forEach(checked::file);
         Scripts scripts = new Scripts(parts.scripts());
-        new SitePages(read, calculators, book, parts.templates(), scripts, lessons, problems).write(checked);
+        SitePages pages = new SitePages(read, calculators, book, parts.templates(), scripts, lessons, problems);
+        pages.write(checked);
         checked.check.finish();
-        return new Outcome(problems, checked.pages, read.lessons().size(), book.all());
+        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions());
     }
 
     /**
@@ -62,8 +64,9 @@ public final class SiteBuild {
      * @param pages how many pages were written
      * @param lessons how many lessons there are
      * @param examples the worked examples
+     * @param questions what the sheets of a workshop day can ask, lesson by lesson
      */
-    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples) {
+    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions) {
         /** How many figures from elsewhere the examples were held against. */
         public int pins() {
             return examples.stream().mapToInt(example -> example.pins().size()).sum();

@@ -18,6 +18,7 @@ import loomwright.worked.Working;
  * @param story what it is about, in Markdown
  * @param calculator what works it out
  * @param given the entries, by field
+ * @param keep the inputs that keep their text on question sheets
  * @param show the results to put first
  * @param check the result the reader is asked for
  * @param results the results, by key
@@ -32,6 +33,7 @@ public record Example(
         Scalar story,
         Calculator calculator,
         Map<String, String> given,
+        List<String> keep,
         List<String> show,
         String check,
         Map<String, Quantity> results,

@@ -64,7 +64,7 @@ final class ExampleReader {
         }
         builtInRows.compare(trial.working());
         return new Reading(key, new Example(
-                key.text(), article, title.text(), story, trial.calculator(), trial.given(), outputs(show, trial),
+                key.text(), article, title.text(), story, trial.calculator(), trial.given(), trial.keep(), outputs(show, trial),
                 check(check, show, trial), results(trial), pins(key.text(), pins, trial), misprint(misprint, trial),
                 Uses.of(trial.working())));
     }

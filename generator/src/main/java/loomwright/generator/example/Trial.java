@@ -21,10 +21,12 @@ import loomwright.worked.Working;
  *
  * @param calculator the calculator
  * @param given the entries, by field
+ * @param keep the inputs that keep their text when a question sheet changes the numbers
  * @param working what came of it
  */
-public record Trial(Calculator calculator, Map<String, String> given, Working working) {
+public record Trial(Calculator calculator, Map<String, String> given, List<String> keep, Working working) {
     private static final String GIVEN = "given";
+    private static final String KEEP = "keep";
 
     /**
      * Reads {@code calculator} and {@code given} of a block and runs the calculator.
@@ -34,15 +36,17 @@ public record Trial(Calculator calculator, Map<String, String> given, Working wo
     public static Trial of(YamlMap block, Map<String, Calculator> calculators, Problems problems) {
         Scalar name = block.required("calculator");
         Map<String, Scalar> entries = block.textsByKey(GIVEN);
+        List<Scalar> keep = block.texts(KEEP);
         Calculator calculator = name == null ? null : calculators.get(name.text());
         if (name != null && calculator == null) {
             problems.add(name.problem(
                     "no calculator is called \"" + name.text() + "\"", Nearest.remedy(name.text(), calculators.keySet())));
         }
-        return calculator == null ? null : run(block, calculator, entries, problems);
+        return calculator == null ? null : run(block, calculator, entries, keep, problems);
     }
 
-    private static Trial run(YamlMap block, Calculator calculator, Map<String, Scalar> entries, Problems problems) {
+    private static Trial run(
+            YamlMap block, Calculator calculator, Map<String, Scalar> entries, List<Scalar> keep, Problems problems) {
         Description description = calculator.description();
         Map<String, String> given = new LinkedHashMap<>();
         boolean known = true;
@@ -56,11 +60,17 @@ public record Trial(Calculator calculator, Map<String, String> given, Working wo
             }
             given.put(entry.getKey(), entry.getValue().text());
         }
+        for (Scalar name : keep) {
+            if (!given.containsKey(name.text())) {
+                problems.add(name.problem("\"" + KEEP + "\" names \"" + name.text() + "\", which is not in \"given\"", Nearest.remedy(name.text(), given.keySet())));
+                known = false;
+            }
+        }
         Outcome outcome = Outcome.of(calculator, given);
         for (EntryFault fault : outcome.faults()) {
             report(block, entries, fault, problems);
         }
-        return known && outcome.working() != null ? new Trial(calculator, given, outcome.working()) : null;
+        return known && outcome.working() != null ? new Trial(calculator, given, keep.stream().map(Scalar::text).toList(), outcome.working()) : null;
     }
 
     private static void report(YamlMap block, Map<String, Scalar> entries, EntryFault fault, Problems problems) {

@@ -1,11 +1,13 @@
 package loomwright.generator.page;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Content;
 import loomwright.generator.example.ExampleBook;
 import loomwright.generator.example.ValueFinder;
 import loomwright.generator.problem.Problems;
+import loomwright.handout.LessonQuestions;
 import loomwright.worked.Calculator;
 
 /** Writes every page of the site. */
@@ -15,6 +17,7 @@ public final class SitePages {
     private final Templates templates;
     private final SearchData search = new SearchData();
     private final LessonMemory memory;
+    private final List<LessonQuestions> questions;
 
     public SitePages(
             Content content,
@@ -29,7 +32,13 @@ public final class SitePages {
         this.frames = new Frames(site, scripts);
         this.templates = new Templates(templateFolder, problems);
         this.memory = memory;
+        this.questions = WorkshopQuestions.of(site);
         memory.begin(site, templates, scripts);
+    }
+
+    /** What the sheets of a workshop day can ask, lesson by lesson. */
+    public List<LessonQuestions> questions() {
+        return questions;
     }
 
     /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
@@ -41,6 +50,7 @@ public final class SitePages {
         GlossaryPage.write(site, frames, templates, search, sink);
         LessonList.write(site, frames, templates, sink);
         StartPage.write(site, frames, templates, sink);
+        WorkshopPage.write(site, frames, templates, search, questions, sink);
         NumbersPage.write(site, frames, templates, sink);
         SearchPage.write(site, frames, templates, search, sink);
     }

@@ -1,0 +1,59 @@
+package loomwright.generator.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import loomwright.generator.problem.Nearest;
+import loomwright.handout.LessonQuestions;
+import loomwright.handout.Question;
+import loomwright.handout.Selection;
+
+/** Finds the lessons and questions that were named on the command line. */
+public final class Choice {
+    /** A code on a sheet has one bit for each lesson. */
+    private static final int MOST_LESSONS = 60;
+
+    private final List<LessonQuestions> lessons;
+
+    public Choice(List<LessonQuestions> lessons) {
+        this.lessons = lessons;
+    }
+
+    /** The questions of the lessons of these keys, in the order of the site. */
+    public Selection ofLessons(List<String> keys, int each) {
+        List<String> known = lessons.stream().map(LessonQuestions::key).toList();
+        TreeSet<Integer> places = new TreeSet<>();
+        for (String key : keys) {
+            int place = known.indexOf(key.strip());
+            UserMistake.unless(place >= 0, "--lessons: no lesson is called \"" + key + "\". " + Nearest.remedy(key, known));
+            UserMistake.unless(
+                    !lessons.get(place).questions().isEmpty(),
+                    "--lessons: the lesson \"" + key + "\" has no question with a number for an answer. Leave it out.");
+            UserMistake.unless(
+                    place < MOST_LESSONS,
+                    "--lessons: the codes of the sheets reach the first " + MOST_LESSONS + " lessons only. Name the questions with --questions.");
+            places.add(place);
+        }
+        return Selection.ofLessons(lessons, new ArrayList<>(places), each);
+    }
+
+    /** The questions of these keys, in the order they were named. */
+    public Selection ofQuestions(List<String> keys) {
+        List<String> known = Selection.all(lessons).stream().map(Question::key).toList();
+        List<Integer> places = new ArrayList<>();
+        for (String key : keys) {
+            int place = known.indexOf(key.strip());
+            UserMistake.unless(
+                    place >= 0,
+                    "--questions: no question or example with a number for an answer is called \"" + key + "\". " + Nearest.remedy(key, known));
+            UserMistake.unless(!places.contains(place), "--questions: \"" + key + "\" is named twice. Name it once.");
+            places.add(place);
+        }
+        return Selection.ofQuestions(lessons, places);
+    }
+
+    /** How many questions of the chosen lessons are answered in words. */
+    public int prose(Selection selection) {
+        return selection.places().stream().mapToInt(place -> lessons.get(place).prose()).sum();
+    }
+}

@@ -1,0 +1,93 @@
+package loomwright.generator.handout;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import loomwright.handout.Handout;
+import loomwright.handout.KeyMarkup;
+import loomwright.handout.RegisterMarkup;
+import loomwright.handout.Sheet;
+import loomwright.handout.SheetMarkup;
+import loomwright.markup.Html;
+import loomwright.markup.Links;
+
+/** The folder of the sheets: three pages and the style sheet, complete without the site. */
+public final class HandoutFolder {
+    private static final String STYLE = "loomwright.css";
+    private static final Set<String> OURS = Set.of("sheets.html", "answers.html", "register.html", "handout.pdf", "whole.html", STYLE);
+
+    private final Path folder;
+    private final String house;
+    private final byte[] style;
+
+    public HandoutFolder(Path folder, String house, byte[] style) {
+        this.folder = folder;
+        this.house = house;
+        this.style = style;
+    }
+
+    /** Refuses a folder that holds files of others. */
+    public static void refuseOther(Path folder) {
+        UserMistake.unless(!Files.isRegularFile(folder), "--out " + folder + " is a file. Name a folder.");
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                boolean other = files.anyMatch(file -> !OURS.contains(file.getFileName().toString()));
+                UserMistake.unless(!other, "--out " + folder + " holds files that are no sheets of this program. Name another folder, or empty it.");
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** Writes everything. */
+    public void write(Handout handout, int people, int seed) {
+        List<Sheet> sheets = handout.sheets(people);
+        StringBuilder questions = new StringBuilder();
+        StringBuilder answers = new StringBuilder(KeyMarkup.glance(sheets, house));
+        for (Sheet sheet : sheets) {
+            questions.append(SheetMarkup.of(sheet, house));
+            answers.append(KeyMarkup.of(sheet, house, Links.NONE));
+        }
+        String register = RegisterMarkup.of(handout, sheets, seed, house);
+        try {
+            Files.createDirectories(folder);
+            Files.write(folder.resolve(STYLE), style);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        page("register.html", "Register", register);
+        page("sheets.html", "Question sheets", questions.toString());
+        page("answers.html", "Answer key", answers.toString());
+    }
+
+    /** Everything on one page, for one PDF: it stands in the folder while the browser prints it. */
+    public Path whole() {
+        try {
+            StringBuilder all = new StringBuilder();
+            for (String name : List.of("register.html", "sheets.html", "answers.html")) {
+                String page = Files.readString(folder.resolve(name));
+                all.append(page, page.indexOf("<main"), page.indexOf("</main>") + "</main>".length());
+            }
+            return page("whole.html", "Sheets, register and answer key", all.toString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Path page(String name, String title, String body) {
+        String main = body.startsWith("<main") ? body : "<main class=\"sheet\">\n<h1 class=\"unseen\">" + title + "</h1>\n" + body + "</main>";
+        String html = "<!DOCTYPE html>\n<html lang=\"en\" class=\"handout-page\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title + " – " + Html.escape(house)
+                + "</title>\n<link rel=\"stylesheet\" href=\"" + STYLE + "\">\n</head>\n<body>\n" + main + "\n</body>\n</html>\n";
+        try {
+            return Files.write(folder.resolve(name), html.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

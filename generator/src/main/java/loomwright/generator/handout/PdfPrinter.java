@@ -1,0 +1,92 @@
+package loomwright.generator.handout;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Prints a page to PDF by a Chromium browser of this machine. Without one the pages are still there. */
+public final class PdfPrinter {
+    private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome", "chrome", "msedge", "chrome.exe", "msedge.exe");
+    private static final int LONGEST_SECONDS = 300;
+
+    private final Path browser;
+
+    /**
+     * A printer.
+     *
+     * @param named the browser that was named, or null to look for one
+     */
+    public PdfPrinter(Path named) {
+        UserMistake.unless(
+                named == null || Files.isExecutable(named),
+                "--browser " + named + " is not a program. Name the program file of a Chromium browser, or leave it out.");
+        this.browser = named == null ? find(System.getenv("PATH")) : named;
+    }
+
+    /** The first browser in these folders, or null. */
+    static Path find(String folders) {
+        for (String folder : (folders == null ? "" : folders).split(File.pathSeparator)) {
+            for (String name : NAMES) {
+                Path file = Path.of(folder).resolve(name);
+                if (!folder.isEmpty() && Files.isExecutable(file)) {
+                    return file;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Prints, and says in a sentence what came of it. */
+    public String print(Path page, Path pdf) {
+        try {
+            if (browser == null) {
+                return "No PDF: no Chromium browser was found on this machine. Open the pages in any browser and print them, or name one with --browser.";
+            }
+            Files.deleteIfExists(pdf);
+            run(page, pdf);
+            boolean done = Files.exists(pdf) && Files.size(pdf) > 0;
+            return done
+                    ? "One PDF with everything: " + pdf
+                    : "No PDF: " + browser + " did not print one. Open the pages in any browser and print them.";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } finally {
+            page.toFile().delete();
+        }
+    }
+
+    private void run(Path page, Path pdf) throws IOException {
+        Path profile = Files.createTempDirectory("handout-browser");
+        try {
+            Process process = new ProcessBuilder(
+                            browser.toString(), "--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking",
+                            "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage", "--user-data-dir=" + profile,
+                            "--no-pdf-header-footer", "--print-to-pdf=" + pdf.toAbsolutePath(), page.toUri().toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            if (!process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            remove(profile);
+        }
+    }
+
+    /** A browser may still write into its folder as it ends; what is left then lies in the folder for temporary files. */
+    private static void remove(Path folder) {
+        try (Stream<Path> tree = Files.walk(folder)) {
+            tree.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+        } catch (IOException | UncheckedIOException e) {
+            folder.toFile().deleteOnExit();
+        }
+    }
+}

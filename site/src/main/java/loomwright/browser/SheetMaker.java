@@ -1,0 +1,142 @@
+package loomwright.browser;
+
+import java.util.ArrayList;
+import java.util.List;
+import loomwright.handout.Handout;
+import loomwright.handout.KeyMarkup;
+import loomwright.handout.LessonQuestions;
+import loomwright.handout.RegisterMarkup;
+import loomwright.handout.Selection;
+import loomwright.handout.Sheet;
+import loomwright.handout.SheetCode;
+import loomwright.handout.SheetMarkup;
+import loomwright.markup.FieldMarkup;
+import loomwright.markup.Links;
+import org.teavm.jso.browser.Window;
+import org.teavm.jso.dom.html.HTMLDocument;
+import org.teavm.jso.dom.html.HTMLElement;
+import org.teavm.jso.dom.html.HTMLInputElement;
+import org.teavm.jso.dom.xml.NodeList;
+
+/** Makes the sheets of a day in the page, and prints them part by part. */
+final class SheetMaker {
+    private static final String EACH = "kit-each";
+    private static final String PEOPLE = "kit-people";
+    private static final String SEED = "kit-seed";
+
+    private final HTMLDocument document;
+    private final HTMLElement form;
+    private final HTMLElement error;
+    private final HTMLElement made;
+    private final HTMLElement moves;
+    private final List<LessonQuestions> lessons;
+    private boolean fine;
+
+    SheetMaker(HTMLDocument document, HTMLElement form, List<LessonQuestions> lessons) {
+        this.document = document;
+        this.form = form;
+        this.lessons = lessons;
+        this.error = document.querySelector("#kit-error");
+        this.made = document.querySelector("#kit-made");
+        this.moves = document.querySelector("#kit-moves");
+        form.setHidden(false);
+        form.addEventListener("submit", event -> {
+            event.preventDefault();
+            make();
+        });
+        Dom.onEnter(form, this::make);
+        moves.addEventListener("click", event -> {
+            HTMLElement button = Dom.closest((HTMLElement) event.getTarget(), "[data-prints]");
+            if (button != null) {
+                print("prints-" + button.getAttribute("data-prints"));
+            }
+        });
+    }
+
+    private void make() {
+        error.setInnerHTML("");
+        fine = true;
+        int seed = number(SEED, SheetCode.LARGEST_SEED, "The seed");
+        int people = number(PEOPLE, SheetCode.MOST_PEOPLE, "The number of people");
+        int each = number(EACH, Selection.ALL, "The number of questions");
+        List<Integer> places = chosen();
+        if (places.isEmpty()) {
+            fault("kit-lessons", "No lesson with a question is chosen: tick at least one.");
+        }
+        if (fine) {
+            show(new Handout(Selection.ofLessons(lessons, places, each), seed), people, seed);
+        }
+    }
+
+    private void show(Handout handout, int people, int seed) {
+        if (handout.asked().isEmpty()) {
+            fault("kit-lessons", "These questions have no other round numbers with another answer: choose more of each lesson, or another lesson.");
+            return;
+        }
+        String house = form.getAttribute("data-house");
+        List<Sheet> sheets = handout.sheets(people);
+        StringBuilder html = new StringBuilder(RegisterMarkup.of(handout, sheets, seed, house));
+        for (Sheet sheet : sheets) {
+            html.append(SheetMarkup.of(sheet, house));
+        }
+        html.append(KeyMarkup.glance(sheets, house));
+        for (Sheet sheet : sheets) {
+            html.append(KeyMarkup.of(sheet, house, Links.NONE));
+        }
+        made.setInnerHTML(html.toString());
+        moves.setHidden(false);
+        String left = handout.leftOut().isEmpty() ? "" : " " + handout.leftOut().size() + " left out: see the register.";
+        document.querySelector("#kit-said").setTextContent(
+                people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, a register and the answer key stand below." + left);
+        Dom.goTo(moves.querySelector("button"));
+    }
+
+    private List<Integer> chosen() {
+        List<Integer> places = new ArrayList<>();
+        NodeList<? extends HTMLElement> boxes = form.querySelectorAll("[data-lesson] input");
+        for (int i = 0; i < boxes.getLength(); i++) {
+            if (((HTMLInputElement) boxes.get(i)).isChecked() && !lessons.get(i).questions().isEmpty()) {
+                places.add(i);
+            }
+        }
+        return places;
+    }
+
+    private int number(String id, int most, String name) {
+        HTMLInputElement box = (HTMLInputElement) document.getElementById(id);
+        String text = box.getValue().strip();
+        int number = 0;
+        for (int i = 0; i < text.length() && number <= most; i++) {
+            char c = text.charAt(i);
+            number = c < '0' || c > '9' ? most + 1 : number * 10 + c - '0';
+        }
+        boolean good = number >= 1 && number <= most;
+        if (good) {
+            box.removeAttribute("aria-invalid");
+        } else {
+            box.setAttribute("aria-invalid", "true");
+            fault(id, name + " must be a whole number from 1 to " + most + ".");
+        }
+        return number;
+    }
+
+    /** What is typed stays; what was made before goes, so that nobody prints it for the new entries. */
+    private void fault(String id, String message) {
+        fine = false;
+        Dom.append(error, FieldMarkup.error(id, message));
+        made.setInnerHTML("");
+        moves.setHidden(true);
+        document.querySelector("#kit-said").setTextContent(message);
+    }
+
+    private void print(String part) {
+        HTMLElement page = document.getDocumentElement();
+        Dom.mark(page, "kit-only", true);
+        made.setClassName(part);
+        Dom.once(Window.current(), "afterprint", () -> {
+            Dom.mark(page, "kit-only", false);
+            made.setClassName("");
+        });
+        Dom.print();
+    }
+}
