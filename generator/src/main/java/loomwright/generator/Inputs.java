@@ -33,7 +33,7 @@ final class Inputs {
 
     /** The style sheet, for paper that lies outside the site. */
     byte[] style() {
-        return new Parts(parts, programs).files().get("loomwright.css");
+        return new Parts(parts, programs).files().getOrDefault("loomwright.css", new byte[0]);
     }
 
     /** Every folder a change in which changes the site. */
