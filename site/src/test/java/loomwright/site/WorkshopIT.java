@@ -5,21 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import loomwright.catalogue.Catalogue;
 import loomwright.handout.Handout;
 import loomwright.handout.KeyMarkup;
 import loomwright.handout.LessonQuestions;
-import loomwright.handout.Question;
 import loomwright.handout.RegisterMarkup;
 import loomwright.handout.Selection;
 import loomwright.handout.Sheet;
 import loomwright.handout.SheetMarkup;
 import loomwright.handout.Task;
-import loomwright.markup.Fragment;
 import loomwright.markup.Links;
-import loomwright.worked.Calculator;
 import loomwright.worked.Slip;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -33,7 +28,7 @@ class WorkshopIT {
     private static final String HOUSE = "Loomwright";
     private static final List<Integer> PLACES = List.of(2, 7, 9);
 
-    private final List<LessonQuestions> lessons = lessons();
+    private final List<LessonQuestions> lessons = WorkshopLessons.read();
     private Browser browser;
 
     @BeforeEach
@@ -45,22 +40,6 @@ class WorkshopIT {
     @AfterEach
     void nothingWentWrong() {
         assertEquals(List.of(), browser.messages());
-    }
-
-    private static List<LessonQuestions> lessons() {
-        List<LessonQuestions> lessons = new ArrayList<>();
-        BuiltSite.page("workshop.html").select("[data-lesson]").forEach(lesson -> {
-            List<Question> questions = new ArrayList<>();
-            lesson.select("data").forEach(each -> {
-                Calculator calculator = Catalogue.find(each.attr("data-calculator"));
-                String keep = each.attr("data-keep");
-                questions.add(new Question(
-                        each.attr("value"), each.attr("data-title"), each.attr("data-scene"), calculator, Fragment.read(each.attr("data-given")),
-                        keep.isEmpty() ? List.of() : List.of(keep.split(" ")), calculator.description().output(each.attr("data-result"))));
-            });
-            lessons.add(new LessonQuestions(lesson.attr("data-lesson"), lesson.attr("data-title"), questions, 0));
-        });
-        return lessons;
     }
 
     private Handout handout(int seed, int each) {
