@@ -43,6 +43,7 @@ class LayersTest {
                     "loomwright.worked..",
                     "loomwright.quantity..",
                     "loomwright.graph..",
+                    "loomwright.handout..",
                     "loomwright.picture..");
 
     @ArchTest
