@@ -22,54 +22,62 @@ public record Starvation(int part, Quantity asked, Quantity most, String words) 
             return null;
         }
         Situation situation = solved.situation();
-        int worst = 0;
-        double worstShare = -1;
+        Asking worst = null;
         for (int i = 1; i < installation.size(); i++) {
-            double share = share(installation, situation, i);
-            if (share > worstShare) {
-                worst = i;
-                worstShare = share;
+            Asking asking = asking(installation, situation, i);
+            if (asking != null && (worst == null || asking.share(situation.sourceVolts()) > worst.share(situation.sourceVolts()))) {
+                worst = asking;
             }
         }
-        return described(installation, situation, worst);
+        return worst.starved(situation);
     }
 
-    /** What a load asks for as a share of what could reach it at most. */
-    private static double share(Installation installation, Situation situation, int i) {
-        Load load = installation.load(i);
-        double volts = situation.sourceVolts();
-        double ohms = wayOhms(installation, situation, i);
-        if (load == null) {
-            return installation.panel(i) == null ? -1 : installation.panel(i).presentLoad().base() * ohms / volts;
+    /** What one part asks for, at the end of which resistance. Without a load of held power or current a network always works. */
+    private record Asking(int part, String title, double watts, double amperes, double ohms) {
+
+        /** As a share of what could reach it at most. */
+        double share(double volts) {
+            return 4 * watts * ohms / (volts * volts) + amperes * ohms / volts;
         }
-        double amperes = heldAmperes(load, situation, i);
-        double watts = situation.drawing()[i] && situation.starting() != i ? load.watts() : 0;
-        return 4 * watts * ohms / (volts * volts) + amperes * ohms / volts;
+
+        Starvation starved(Situation situation) {
+            double volts = situation.sourceVolts();
+            boolean byPower = watts > 0;
+            Quantity asked = byPower ? Quantity.of(watts, Units.WATT) : Quantity.of(amperes, Units.AMPERE);
+            Quantity most = byPower ? Quantity.of(volts * volts / (4 * ohms), Units.WATT) : Quantity.of(volts / ohms, Units.AMPERE);
+            String words = title + " is starved with " + situation.words() + " on at " + Quantity.of(volts, Units.VOLT).text(3)
+                    + ": it asks for " + asked.text(3) + ", and through the " + Quantity.of(1000 * ohms, Units.MILLIOHM).text(3)
+                    + " on the way to it at most " + most.text(3) + " could arrive if nothing else were on. "
+                    + (byPower
+                            ? "Its voltage would sink, it would draw more, and sink further: there is no point where it settles."
+                            : "The conductors would need more than the whole voltage of the battery.");
+            return new Starvation(part, asked, most, words);
+        }
+    }
+
+    private static Asking asking(Installation installation, Situation situation, int i) {
+        String title = installation.part(i).title();
+        double ohms = wayOhms(installation, situation, i);
+        Load load = installation.load(i);
+        if (load != null) {
+            boolean starting = situation.starting() == i && load.startCurrent() != null;
+            double watts = situation.drawing()[i] && !starting ? load.watts() : 0;
+            return new Asking(i, title, watts, starting ? load.startCurrent().base() : heldAmperes(load, situation, i), ohms);
+        }
+        if (installation.panel(i) != null) {
+            return new Asking(i, title, 0, installation.panel(i).presentLoad().base(), ohms);
+        }
+        int from = installation.trigger(i);
+        if (from < 0 || installation.switching(i).triggerCurrent() == null) {
+            return null;
+        }
+        return new Asking(
+                i, "The trigger of " + title, 0, installation.switching(i).triggerCurrent().base(),
+                wayOhms(installation, situation, from) + installation.triggerOhms(i));
     }
 
     private static double heldAmperes(Load load, Situation situation, int i) {
-        if (situation.starting() == i) {
-            return load.startCurrent().base();
-        }
         return situation.drawing()[i] ? load.amperes() : load.standing().base();
-    }
-
-    private static Starvation described(Installation installation, Situation situation, int i) {
-        Load load = installation.load(i);
-        double volts = situation.sourceVolts();
-        double ohms = wayOhms(installation, situation, i);
-        boolean byPower = load != null && load.watts() > 0 && situation.starting() != i;
-        double held = load == null ? installation.part(i).entries().quantity("present-load").base() : heldAmperes(load, situation, i);
-        Quantity asked = byPower ? Quantity.of(load.watts(), Units.WATT) : Quantity.of(held, Units.AMPERE);
-        Quantity most = byPower ? Quantity.of(volts * volts / (4 * ohms), Units.WATT) : Quantity.of(volts / ohms, Units.AMPERE);
-        String words = installation.part(i).title() + " is starved with " + situation.words() + " on at "
-                + Quantity.of(volts, Units.VOLT).text(3) + ": it asks for " + asked.text(3) + ", and through the "
-                + Quantity.of(1000 * ohms, Units.MILLIOHM).text(3) + " on the way to it at most " + most.text(3)
-                + " could arrive if nothing else were on. "
-                + (byPower
-                        ? "Its voltage would sink, it would draw more, and sink further: there is no point where it settles."
-                        : "The conductors would need more than the whole voltage of the battery.");
-        return new Starvation(i, asked, most, words);
     }
 
     private static double wayOhms(Installation installation, Situation situation, int part) {

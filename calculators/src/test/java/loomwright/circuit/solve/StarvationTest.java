@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Installation;
+import loomwright.circuit.PartKind;
 import loomwright.circuit.StartingCircuits;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +35,25 @@ class StarvationTest {
         Starvation starvation = Starvation.of(installation, solved);
         assertEquals("bilge-pump", installation.part(starvation.part()).id());
         assertTrue(starvation.words().contains("more than the whole voltage"), starvation.words());
+    }
+
+    @Test
+    void namesTheTriggerThatItsThinWireStarves() {
+        Circuit circuit = CircuitEdits.added(StartingCircuits.empty(), PartKind.SWITCH, "battery");
+        circuit = changed(circuit, "switch-1", "switching", "solid-state");
+        circuit = changed(circuit, "switch-1", "trigger-current", "500 mA");
+        circuit = changed(circuit, "switch-1", "trigger-size", "0.35 mm²");
+        circuit = changed(circuit, "switch-1", "trigger-route-length", "200 m");
+        circuit = CircuitEdits.triggered(circuit, "switch-1", "battery");
+        Installation installation = Installation.of(circuit).installation();
+        Solved solved = CircuitSolution.of(installation).lowest().get(0);
+        assertFalse(solved.exists());
+        Starvation starvation = Starvation.of(installation, solved);
+        assertEquals("switch-1", installation.part(starvation.part()).id());
+        // ISO 6722-1 allows 54.4 mΩ/m for 0.35 mm²: 400 m of it are 21.76 Ω, and 10.5 V ÷ 21.76 Ω = 0.4825 A.
+        assertEquals(0.4825, starvation.most().value(), 0.00005);
+        assertTrue(starvation.words().startsWith("The trigger of "), starvation.words());
+        assertTrue(starvation.words().contains("asks for 0.5\u00a0A"), starvation.words());
     }
 
     private static Circuit changed(Circuit circuit, String id, String field, String text) {
