@@ -21,9 +21,9 @@ class AccessibilityIT {
         Audit audit = new Audit(browser);
         return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> {
             browser.open(page);
-            assertEquals("", audit.violations());
+            assertEquals("", audit.violations(), page);
             browser.dark();
-            assertEquals("", audit.violations(CONTRAST));
+            assertEquals("", audit.violations(CONTRAST), page + " in the dark");
         })).onClose(audit::close);
     }
 
