@@ -2,10 +2,13 @@ package loomwright.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -22,48 +25,36 @@ class EveryPageIT {
                 && !element.closest('.scroll, .line, .unseen')).slice(0, 5).map(element => element.outerHTML.slice(0, 120)).join('\\n');
             """;
 
+    /** Each page is opened once and then looked at in three ways, widest first. */
     @TestFactory
-    Stream<DynamicTest> opensWithoutAWordOnTheConsoleOrARequestElsewhere(Browser browser) {
-        return each(page -> {
-            browser.open(page);
-            assertEquals(List.of(), browser.messages());
-            for (String address : browser.loaded()) {
-                assertTrue(address.startsWith("file:") || address.startsWith("data:"), address);
-            }
-        });
+    Stream<DynamicNode> everyPage(Browser browser) {
+        return BuiltSite.pages().stream().map(page -> DynamicContainer.dynamicContainer(page, List.of(
+                dynamicTest("opens without a word on the console or a request elsewhere: " + page, () -> opensQuietly(browser, page)),
+                dynamicTest("needs no sideways scroll on the smallest phone: " + page, () -> needsNoSidewaysScroll(browser)),
+                dynamicTest("is kept as a picture: " + page, () -> isKept(browser, page)))));
     }
 
-    @TestFactory
-    Stream<DynamicTest> needsNoSidewaysScrollOnTheSmallestPhone(Browser browser) {
-        return each(page -> {
-            browser.open(page);
-            browser.width(320);
-            Number width = (Number) browser.run("return document.documentElement.scrollWidth");
-            assertTrue(width.intValue() <= 320, () -> width + " wide: " + browser.run(STICKS_OUT));
-        });
+    private static void opensQuietly(Browser browser, String page) {
+        browser.open(page);
+        assertEquals(List.of(), browser.messages());
+        for (String address : browser.loaded()) {
+            assertTrue(address.startsWith("file:") || address.startsWith("data:"), address);
+        }
     }
 
-    /** Kept for people to look at. Pages of tables are many and alike. */
-    @TestFactory
-    Stream<DynamicTest> isKeptAsAPictureUnlessItIsATable(Browser browser) {
-        return each(page -> {
-            if (page.startsWith("tables/")) {
-                return;
-            }
-            browser.open(page);
+    private static void needsNoSidewaysScroll(Browser browser) {
+        browser.width(320);
+        Number width = (Number) browser.run("return document.documentElement.scrollWidth");
+        assertTrue(width.intValue() <= 320, () -> width + " wide: " + browser.run(STICKS_OUT));
+    }
+
+    /** For people to look at. Pages of tables are many and alike: they are left out. */
+    private static void isKept(Browser browser, String page) throws IOException {
+        if (!page.startsWith("tables/")) {
             for (int width : KEPT_WIDTHS) {
                 browser.width(width);
                 browser.keepPicture(page.replace('/', '-').replace(".html", "") + "-" + width);
             }
-        });
-    }
-
-    /** What is done with a page. */
-    private interface Visit {
-        void to(String page) throws Exception;
-    }
-
-    private static Stream<DynamicTest> each(Visit visit) {
-        return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> visit.to(page)));
+        }
     }
 }
