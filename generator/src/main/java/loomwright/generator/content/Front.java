@@ -9,8 +9,10 @@ import java.util.List;
  * @param summary one sentence for search
  * @param ways the ways in; only on the start page
  * @param paths the paths through the lessons; only on the page of lessons
+ * @param groups the calculators in groups; only on the page of calculators
  */
-public record Front(Article article, String summary, List<Way> ways, List<LessonPath> paths) {
+public record Front(
+        Article article, String summary, List<Way> ways, List<LessonPath> paths, List<CalculatorGroup> groups) {
 
     /**
      * A way in.
@@ -30,4 +32,13 @@ public record Front(Article article, String summary, List<Way> ways, List<Lesson
      * @param lessons the lessons in order; empty means all
      */
     public record LessonPath(String key, String title, String words, List<Scalar> lessons) {}
+
+    /**
+     * Calculators for one part of the job.
+     *
+     * @param key its anchor
+     * @param title what the reader is after
+     * @param calculators the calculators in order
+     */
+    public record CalculatorGroup(Scalar key, String title, List<Scalar> calculators) {}
 }

@@ -69,9 +69,11 @@ final class PageFolder {
     private Front front(String key, YamlMap map, Article article, String summary) {
         if (map != null && key.equals("index")) {
             settings = new Settings(text(map.required("revised")), text(map.required("licence")), map.required("safety"));
-            return new Front(article, summary, ways(map), List.of());
+            return new Front(article, summary, ways(map), List.of(), List.of());
         }
-        return new Front(article, summary, List.of(), map != null && key.equals("lessons") ? paths(map) : List.of());
+        List<Front.LessonPath> paths = map != null && key.equals("lessons") ? paths(map) : List.of();
+        List<Front.CalculatorGroup> groups = map != null && key.equals("calculators") ? groups(map) : List.of();
+        return new Front(article, summary, List.of(), paths, groups);
     }
 
     private static List<Front.Way> ways(YamlMap map) {
@@ -99,6 +101,20 @@ final class PageFolder {
             paths.add(new Front.LessonPath(key, title, words, lessons));
         }
         return List.copyOf(paths);
+    }
+
+    private static List<Front.CalculatorGroup> groups(YamlMap map) {
+        List<Front.CalculatorGroup> groups = new ArrayList<>();
+        for (YamlMap group : map.maps("groups")) {
+            Scalar key = group.required("key");
+            String title = text(group.required("title"));
+            List<Scalar> calculators = group.texts("calculators");
+            group.finish();
+            if (key != null) {
+                groups.add(new Front.CalculatorGroup(key, title, calculators));
+            }
+        }
+        return List.copyOf(groups);
     }
 
     private static String text(Scalar scalar) {

@@ -1,6 +1,5 @@
 package loomwright.generator.page;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.generator.example.Example;
 import loomwright.markup.Html;
@@ -12,15 +11,11 @@ import loomwright.worked.Option;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
 
-/** Writes the list of calculators and a page for each. */
+/** Writes a page for each calculator. */
 final class CalculatorPages {
-    private static final String LIST = "calculators.html";
+    private static final int MOST_NAMED = 7;
+    private static final int FIRST_NAMED = 5;
 
-    /** The record of calculators.mustache. */
-    record ListPage(Frame frame, String title, String intro, List<Entry> calculators) {}
-
-    /** A calculator in the list. */
-    record Entry(String question, String href, String title, String summary) {}
 
     /** The record of calculator.mustache. */
     record Page(
@@ -45,16 +40,9 @@ final class CalculatorPages {
     }
 
     void write(PageSink sink) {
-        List<Entry> entries = new ArrayList<>();
         for (Calculator calculator : site.calculators().values()) {
-            Description description = calculator.description();
-            String address = Address.calculator(description.key());
-            entries.add(new Entry(description.question(), address, description.title(), summary(description)));
-            page(calculator, address, sink);
+            page(calculator, Address.calculator(calculator.description().key()), sink);
         }
-        Intro intro = Intro.of(site, "calculators", "Calculators");
-        ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
-        sink.page(LIST, templates.fill("calculators", list), intro.places());
     }
 
     private void page(Calculator calculator, String address, PageSink sink) {
@@ -85,10 +73,15 @@ final class CalculatorPages {
         return usual.isEmpty() ? "<p>No lesson works an example of this yet.</p>\n" : usual;
     }
 
-    private static String summary(Description description) {
+    /** What it gives; of many results the first few. */
+    static String summary(Description description) {
         List<String> labels =
                 description.outputs().stream().map(Output::label).map(ExampleMarkup::small).toList();
-        return "Gives " + String.join(", ", labels) + ".";
+        if (labels.size() <= MOST_NAMED) {
+            return "Gives " + String.join(", ", labels) + ".";
+        }
+        int more = labels.size() - FIRST_NAMED;
+        return "Gives " + String.join(", ", labels.subList(0, FIRST_NAMED)) + ", and " + more + " figures more.";
     }
 
     private static Input input(Field field) {

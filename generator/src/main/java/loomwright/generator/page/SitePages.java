@@ -45,6 +45,7 @@ public final class SitePages {
     public void write(PageSink sink) {
         new LessonPages(site, frames, templates, search, memory).write(sink);
         PlainPages.write(site, frames, templates, search, sink);
+        CalculatorList.write(site, frames, templates, sink);
         new CalculatorPages(site, frames, templates, search).write(sink);
         new TablePages(site, frames, templates, search).write(sink);
         GlossaryPage.write(site, frames, templates, search, sink);

@@ -44,6 +44,32 @@ class FrontMatterErrorTest extends MistakeTest {
     }
 
     @Test
+    void rejectsGroupsThatDoNotHoldEveryCalculatorOnce() {
+        site.write("pages/calculators.md", """
+                ---
+                title: Calculators
+                summary: By question.
+                groups:
+                  - key: rods
+                    title: What is a rod?
+                    calculators: [rod-resistence, resistor-current, resistor-current]
+                ---
+                """);
+        rejects("""
+                content/pages/calculators.md:5:10: these calculators are in no group: rod-resistance. Put each into the group of its question.
+                     - key: rods
+                            ^
+                content/pages/calculators.md:7:19: no calculator is called "rod-resistence". Did you mean "rod-resistance"?
+                       calculators: [rod-resistence, resistor-current, resistor-current]
+                                     ^
+                content/pages/calculators.md:7:53: "resistor-current" is in a group already. Leave it in one of the two.
+                       calculators: [rod-resistence, resistor-current, resistor-current]
+                                                                       ^
+                3 problems
+                """);
+    }
+
+    @Test
     void rejectsLessonThatNeedsALaterOne() {
         site.write(TestSite.LESSON, site.read(TestSite.LESSON).replace("minutes: 20", "minutes: 20\nneeds: [02-second, 03-third]"));
         site.write("lessons/02-second/lesson.md", TestSite.FRONT);
