@@ -14,7 +14,7 @@ public final class FieldMarkup {
     private FieldMarkup() {}
 
     /** The field filled with {@code text}. */
-    static String of(Place place, Field field, String text) {
+    public static String of(Place place, Field field, String text) {
         String id = place.id(field.key());
         Html html = new Html().tag("<div class=\"field\"").attribute("data-input", field.key()).tag("><label");
         html.attribute("for", id).tag(">").text(label(field)).tag("</label>");

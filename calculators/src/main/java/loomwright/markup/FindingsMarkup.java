@@ -5,10 +5,10 @@ import loomwright.worked.Verdict;
 import loomwright.worked.Working;
 
 /** The checks of a working. */
-final class FindingsMarkup {
+public final class FindingsMarkup {
     private FindingsMarkup() {}
 
-    private static String name(Verdict verdict) {
+    public static String name(Verdict verdict) {
         if (verdict == Verdict.PASSED) {
             return "passed";
         }

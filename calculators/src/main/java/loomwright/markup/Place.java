@@ -10,7 +10,7 @@ import java.util.List;
  * @param show the results to put first
  */
 public record Place(String key, Links links, List<String> show) {
-    String id(String part) {
+    public String id(String part) {
         return key + "-" + part;
     }
 }

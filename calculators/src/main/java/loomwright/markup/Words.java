@@ -1,14 +1,14 @@
 package loomwright.markup;
 
 /** Small repairs to texts, so that they read well where they are put. */
-final class Words {
+public final class Words {
     /** From a capital to its small letter. The standard library's way brings tables of all alphabets into the page program. */
     private static final int CAPITAL = 'a' - 'A';
 
     private Words() {}
 
     /** The text as a sentence: a full stop at its end if it has no mark there. */
-    static String sentence(String text) {
+    public static String sentence(String text) {
         String stripped = text.strip();
         if (stripped.isEmpty()) {
             return "";
@@ -30,7 +30,7 @@ final class Words {
     }
 
     /** The text with its first letter small, unless the word is an abbreviation. */
-    static String small(String text) {
+    public static String small(String text) {
         boolean abbreviation = text.length() > 1 && isCapital(text.charAt(1));
         return text.isEmpty() || abbreviation || !isCapital(text.charAt(0))
                 ? text

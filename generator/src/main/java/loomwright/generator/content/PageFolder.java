@@ -13,7 +13,7 @@ final class PageFolder {
 
     /** Pages the generator fills. */
     private static final List<String> FILLED =
-            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop");
+            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
 
     private final Folder folder;
     private final Problems problems;

@@ -11,6 +11,7 @@ final class Frames {
     private enum Section {
         LESSONS("Lessons", "lessons"),
         CALCULATORS("Calculators", "calculators"),
+        CIRCUIT("Your circuit", "your-circuit"),
         TABLES("Tables", "tables"),
         WORDS("Words", "glossary"),
         SOURCES("Sources", "numbers"),
@@ -44,6 +45,9 @@ final class Frames {
     Frame of(String title, String summary, String address) {
         List<Frame.NavEntry> nav = new ArrayList<>();
         for (Section section : Section.values()) {
+            if (section == Section.CIRCUIT && !site.content().fronts().containsKey(section.page)) {
+                continue;
+            }
             nav.add(new Frame.NavEntry(section.title, Address.from(address, section.page + ".html"), section.holds(address)));
         }
         return new Frame(

@@ -14,7 +14,7 @@ import loomwright.generator.problem.Span;
 final class LinkAddresses {
     private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:");
     private static final Set<String> FILLED =
-            Set.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop");
+            Set.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
 
     private final Site site;
     private final Place page;

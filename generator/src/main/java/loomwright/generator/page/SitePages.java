@@ -49,6 +49,7 @@ public final class SitePages {
         new CalculatorPages(site, frames, templates, search).write(sink);
         new TablePages(site, frames, templates, search).write(sink);
         GlossaryPage.write(site, frames, templates, search, sink);
+        CircuitPage.write(site, frames, templates, search, sink);
         LessonList.write(site, frames, templates, sink);
         StartPage.write(site, frames, templates, sink);
         WorkshopPage.write(site, frames, templates, search, questions, sink);

@@ -1,0 +1,54 @@
+package loomwright.circuit.page;
+
+import java.util.HashMap;
+import java.util.Map;
+import loomwright.circuit.Installation;
+import loomwright.circuit.check.Examination;
+import loomwright.markup.Html;
+import loomwright.markup.Links;
+
+/** Everything that is worked out for a circuit, as sections of a page. */
+public final class CircuitMarkup {
+    private CircuitMarkup() {}
+
+    /** The whole page as it is printed, before any script has run. */
+    public static String printed(Links links, Examination examination) {
+        Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\"><section id=\"circuit-plan\" aria-labelledby=\"drawing\">");
+        html.tag("<h2 id=\"drawing\">Drawing</h2>").tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination));
+        html.tag("</div></section></div><div id=\"circuit-sheets\">").tag(sheets(links, examination, new HashMap<>(), false));
+        return html.tag("</div>").toString();
+    }
+
+    private static String legend() {
+        return "<p>One line stands for both conductors, out and back; two short strokes across it mark a run. Current flows downward. Each branch "
+                + "leaves its trunk at a dot.</p>";
+    }
+
+    /**
+     * Findings, results and the sheets to print.
+     *
+     * @param readings what was read with a meter under load, by part
+     * @param live whether the page can be changed
+     */
+    public static String sheets(Links links, Examination examination, Map<String, String> readings, boolean live) {
+        Installation installation = examination.solution().installation();
+        Html html = new Html();
+        section(html, "findings", "What was found", FoundMarkup.of(links, examination, live));
+        section(html, "results", "Results", ResultsSheet.of(links, examination));
+        section(html, "schedule", "Schedule of circuits", ListSheets.schedule(examination));
+        section(html, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation));
+        section(html, "labels", "Labels", ListSheets.labels(installation));
+        section(html, "test", "Test sheet", TestSheetMarkup.of(examination, readings, live));
+        return html.toString();
+    }
+
+    private static void section(Html html, String key, String title, String body) {
+        html.tag("<section class=\"sheet-of-paper\" aria-labelledby=\"" + key + "\"><h2 id=\"" + key + "\">").text(title).tag("</h2>");
+        html.tag(body).tag("</section>");
+    }
+
+    /** One sentence on what was found, for a screen reader. */
+    public static String spoken(Examination examination) {
+        return examination.findings().isEmpty() ? "" : FoundMarkup.counted(examination) + ".";
+    }
+}

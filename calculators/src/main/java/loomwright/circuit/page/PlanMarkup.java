@@ -1,0 +1,115 @@
+package loomwright.circuit.page;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
+import loomwright.circuit.check.CircuitFinding;
+import loomwright.circuit.check.Examination;
+import loomwright.circuit.sheet.Designations;
+import loomwright.markup.FindingsMarkup;
+import loomwright.markup.Html;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.worked.Verdict;
+
+/** The drawing of a circuit: a row a part, its symbol on the line and its words beside it. In the page each row is a button. */
+public final class PlanMarkup {
+    /** Nothing can be chosen: on paper, and without scripts. */
+    public static final String NOTHING_CHOSEN = "";
+
+    private final Circuit circuit;
+    private final Examination examination;
+    private final Designations designations;
+    private final Branching branching;
+    private final Set<String> faulty;
+    private final String chosen;
+
+    private PlanMarkup(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
+        this.circuit = circuit;
+        this.examination = examination;
+        this.designations = Designations.of(circuit);
+        this.branching = Branching.of(circuit);
+        this.faulty = faulty;
+        this.chosen = chosen;
+    }
+
+    /** The drawing as it is printed. */
+    static String printed(Examination examination) {
+        return new PlanMarkup(examination.circuit(), examination, new HashSet<>(), NOTHING_CHOSEN).written();
+    }
+
+    /**
+     * The drawing with a row to choose.
+     *
+     * @param faulty the parts that need another look
+     * @param chosen the part whose figures are shown
+     */
+    public static String of(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
+        return new PlanMarkup(circuit, examination, faulty, chosen).written();
+    }
+
+    private String written() {
+        Html html = new Html().tag("<ol class=\"plan\">");
+        for (int at : branching.order()) {
+            row(html, at);
+        }
+        return html.tag("</ol>").toString();
+    }
+
+    private void row(Html html, int at) {
+        Part part = circuit.parts().get(at);
+        Verdict worst = worst(part.id());
+        boolean isChosen = part.id().equals(chosen);
+        html.tag("<li").attribute("data-part", part.id());
+        if (faulty.contains(part.id())) {
+            html.tag(" data-verdict=\"fault\"");
+        } else if (worst != null) {
+            html.attribute("data-verdict", FindingsMarkup.name(worst));
+        }
+        html.tag(">").tag(PlanRow.svg(branching, at, part));
+        html.tag(chosen.equals(NOTHING_CHOSEN)
+                ? "<span class=\"pick\">"
+                : "<button type=\"button\" class=\"pick\" aria-pressed=\"" + isChosen + "\" tabindex=\"" + (isChosen ? "0" : "-1") + "\">");
+        html.tag("<strong>").text(designations.titled(part.id())).tag("</strong> <span class=\"what\">").text(PartWords.of(part));
+        html.tag("</span> ").tag(state(at)).tag(fedBy(part)).tag(mark(part.id(), worst));
+        html.tag(chosen.equals(NOTHING_CHOSEN) ? "</span></li>" : "</button></li>");
+    }
+
+    private String fedBy(Part part) {
+        Html html = new Html();
+        if (!part.fedBy().isEmpty()) {
+            html.tag("<span class=\"unseen\">Fed by ").text(designations.of(part.fedBy())).tag(".</span> ");
+        }
+        if (!part.triggeredFrom().isEmpty()) {
+            html.tag("<span class=\"what\">Trigger from ").text(designations.of(part.triggeredFrom())).tag(".</span> ");
+        }
+        return html.toString();
+    }
+
+    private String state(int at) {
+        if (examination == null || examination.solution() == null) {
+            return "";
+        }
+        double least = examination.solution().leastVolts(at);
+        if (Double.isNaN(least)) {
+            return "";
+        }
+        String amperes = Quantity.of(examination.solution().designAmperes(at), Units.AMPERE).text(3);
+        String volts = Quantity.of(least, Units.VOLT).text(4);
+        return "<span class=\"what\">" + Html.escape("At most " + amperes + ", at least " + volts + ".") + "</span> ";
+    }
+
+    private Verdict worst(String id) {
+        List<CircuitFinding> found = examination == null ? List.of() : examination.findingsOn(id);
+        return found.isEmpty() ? null : found.get(0).finding().verdict();
+    }
+
+    private String mark(String id, Verdict worst) {
+        if (faulty.contains(id)) {
+            return "<span class=\"mark\">Needs another look</span>";
+        }
+        return worst == null || worst == Verdict.PASSED ? "" : "<span class=\"mark\">" + worst.words() + "</span>";
+    }
+}

@@ -1,0 +1,105 @@
+package loomwright.circuit.page;
+
+import java.util.List;
+import java.util.Map;
+import loomwright.circuit.Installation;
+import loomwright.circuit.PartFault;
+import loomwright.circuit.check.Examination;
+import loomwright.circuit.sheet.Comparison;
+import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Meter;
+import loomwright.circuit.sheet.ReadingFinding;
+import loomwright.circuit.sheet.TestSheet;
+import loomwright.circuit.sheet.TestStep;
+import loomwright.markup.FindingsMarkup;
+import loomwright.markup.Html;
+import loomwright.markup.Words;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Units;
+import loomwright.worked.Finding;
+
+/** The test sheet with its expected readings, and what readings say that were typed in. */
+public final class TestSheetMarkup {
+    private TestSheetMarkup() {}
+
+    /**
+     * The sheet.
+     *
+     * @param readings what was typed under load, by part
+     * @param live whether readings can be typed
+     */
+    static String of(Examination examination, Map<String, String> readings, boolean live) {
+        Installation installation = examination.solution().installation();
+        Designations designations = Designations.of(examination.circuit());
+        Quantity battery = battery(installation, readings);
+        Html html = new Html().tag("<p>").text(
+                "Voltages are expected with " + battery.text(4) + " at the terminals of the battery. With another voltage there, they shift with it"
+                        + (live ? ": type your reading at the battery first." : ".")).tag("</p>");
+        TestStep.Phase phase = null;
+        TableHtml table = null;
+        int number = 0;
+        for (TestStep step : TestSheet.of(installation, battery)) {
+            if (step.phase() != phase) {
+                phase = step.phase();
+                if (table != null) {
+                    table.end();
+                }
+                html.tag("<h3").attribute("id", "circuit-test-" + phase.ordinal()).tag(">").text(phase.words()).tag("</h3>");
+                table = new TableHtml(html, phase.words(), "Step", "What to do", "Expected", "Your reading", "Initials");
+            }
+            number++;
+            table.row(number + ". " + designations.titled(step.partId())).words(step.what()).words(step.expected());
+            boolean asked = live && phase == TestStep.Phase.LOADED && step.low() != null;
+            table.cell(asked ? box(step, number, readings.get(step.partId())) : "<span class=\"write\"></span>").cell("").endRow();
+        }
+        if (table != null) {
+            table.end();
+        }
+        html.tag("<div id=\"circuit-compared\">").tag(live ? compared(examination, readings) : "").tag("</div>");
+        return html.tag(signature()).toString();
+    }
+
+    /** What the readings say. */
+    public static String compared(Examination examination, Map<String, String> readings) {
+        if (readings.isEmpty()) {
+            return "";
+        }
+        Comparison comparison = Comparison.of(examination, readings, Meter.USUAL);
+        Designations designations = Designations.of(examination.circuit());
+        Html html = new Html().tag("<h3 id=\"circuit-readings\">What your readings say</h3><div class=\"findings\"><ul>");
+        for (PartFault fault : comparison.faults()) {
+            html.tag("<li class=\"finding\" data-verdict=\"caution\"><p><strong>Look again:</strong> ");
+            html.text(fault.partId().isEmpty() ? "" : designations.titled(fault.partId()) + ": ").text(Words.sentence(fault.message())).tag("</p></li>");
+        }
+        for (ReadingFinding reading : comparison.findings()) {
+            Finding finding = reading.finding();
+            html.tag("<li class=\"finding\"").attribute("data-verdict", FindingsMarkup.name(finding.verdict())).tag("><p><strong class=\"verdict\">");
+            html.text(Words.sentence(finding.verdict().words())).tag("</strong> ").text(Words.sentence(finding.words())).tag("</p>");
+            if (!finding.remedy().isEmpty()) {
+                html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
+            }
+            html.tag("</li>");
+        }
+        return html.tag("</ul></div>").toString();
+    }
+
+    private static Quantity battery(Installation installation, Map<String, String> readings) {
+        String typed = readings.get(installation.part(0).id());
+        Quantity read = typed == null ? null : QuantityText.read(typed, Units.VOLT).quantity();
+        boolean plausible = read != null && read.dimension().equals(Units.VOLT.dimension()) && read.base() >= 5 && read.base() <= 32;
+        return plausible ? read : installation.supply().resting();
+    }
+
+    private static String box(TestStep step, int number, String typed) {
+        Html html = new Html().tag("<input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" class=\"reading\" size=\"8\"");
+        html.attribute("id", "reading-" + step.partId()).attribute("data-reading", step.partId());
+        html.attribute("aria-label", "Your reading in volts, step " + number + ", " + step.designation());
+        return html.attribute("value", typed == null ? "" : typed).tag(">").toString();
+    }
+
+    private static String signature() {
+        return "<dl class=\"sign\"><div><dt>Tested by</dt><dd></dd></div><div><dt>Signature</dt><dd></dd></div><div><dt>Date</dt><dd></dd></div>"
+                + "<div><dt>Meter used</dt><dd></dd></div></dl>";
+    }
+}
