@@ -38,6 +38,7 @@ class LayersTest {
                     "org.teavm.jso..",
                     "loomwright.browser..",
                     "loomwright.catalogue..",
+                    "loomwright.circuit..",
                     "loomwright.markup..",
                     "loomwright.practice..",
                     "loomwright.worked..",

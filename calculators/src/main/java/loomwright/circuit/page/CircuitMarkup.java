@@ -1,11 +1,16 @@
 package loomwright.circuit.page;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Installation;
+import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.sheet.Designations;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
+import loomwright.markup.Words;
 
 /** Everything that is worked out for a circuit, as sections of a page. */
 public final class CircuitMarkup {
@@ -45,6 +50,21 @@ public final class CircuitMarkup {
     private static void section(Html html, String key, String title, String body) {
         html.tag("<section class=\"sheet-of-paper\" aria-labelledby=\"" + key + "\"><h2 id=\"" + key + "\">").text(title).tag("</h2>");
         html.tag(body).tag("</section>");
+    }
+
+    /** What cannot be understood yet, each with a button that leads there. */
+    public static String faults(Circuit circuit, List<PartFault> faults) {
+        Designations designations = Designations.of(circuit);
+        Html html = new Html().tag("<div class=\"summary\"><p><strong>Below are the figures from before: this needs another look first.</strong></p><ul>");
+        for (PartFault fault : faults) {
+            html.tag("<li>");
+            if (circuit.part(fault.partId()) != null) {
+                html.tag("<button type=\"button\" class=\"quiet\"").attribute("data-go", fault.partId()).tag(">");
+                html.text(designations.titled(fault.partId())).tag("</button> ");
+            }
+            html.text(Words.sentence(fault.message())).tag("</li>");
+        }
+        return html.tag("</ul></div>").toString();
     }
 
     /** One sentence on what was found, for a screen reader. */

@@ -80,10 +80,7 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
 
     /** The circuit's parts counted, alike ones together. */
     private static final class Tally {
-        private final List<String> what = new ArrayList<>();
-        private final List<Double> counts = new ArrayList<>();
-        private final List<String> places = new ArrayList<>();
-        private final List<Boolean> metres = new ArrayList<>();
+        private final List<Count> counts = new ArrayList<>();
 
         void add(String name, String designation, double count) {
             add(name, designation, count, false);
@@ -94,27 +91,40 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
         }
 
         private void add(String name, String designation, double count, boolean inMetres) {
-            int at = what.indexOf(name);
-            if (at < 0) {
-                what.add(name);
-                counts.add(count);
-                places.add(designation);
-                metres.add(inMetres);
-            } else {
-                counts.set(at, counts.get(at) + count);
-                places.set(at, places.get(at) + ", " + designation);
+            for (Count each : counts) {
+                if (each.what.equals(name)) {
+                    each.count += count;
+                    each.places += ", " + designation;
+                    return;
+                }
             }
+            counts.add(new Count(name, designation, count, inMetres));
         }
 
         List<PartsLine> lines() {
             List<PartsLine> lines = new ArrayList<>();
-            for (int i = 0; i < what.size(); i++) {
-                boolean cable = metres.get(i);
+            for (Count each : counts) {
                 // Cable is bought by the tenth of a metre and more, so it is rounded up.
-                String count = NumberText.fixed(cable ? Math.ceil(10 * counts.get(i) - 1e-6) / 10 : counts.get(i), cable ? 1 : 0);
-                lines.add(new PartsLine(what.get(i), count, cable ? "m" : "", places.get(i)));
+                double count = each.inMetres ? Math.ceil(10 * each.count - 1e-6) / 10 : each.count;
+                lines.add(new PartsLine(
+                        each.what, NumberText.fixed(count, each.inMetres ? 1 : 0), each.inMetres ? "m" : "", each.places));
             }
             return List.copyOf(lines);
+        }
+    }
+
+    /** How many of one part. Not a list of {@code Double}: that would bring the library's printing of numbers into the page. */
+    private static final class Count {
+        private final String what;
+        private final boolean inMetres;
+        private String places;
+        private double count;
+
+        Count(String what, String places, double count, boolean inMetres) {
+            this.what = what;
+            this.places = places;
+            this.count = count;
+            this.inMetres = inMetres;
         }
     }
 }

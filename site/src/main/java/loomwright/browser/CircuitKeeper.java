@@ -1,0 +1,78 @@
+package loomwright.browser;
+
+import java.util.HashMap;
+import java.util.Map;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.file.CircuitFile;
+import loomwright.circuit.file.FileRead;
+import loomwright.markup.Fragment;
+import org.teavm.jso.JSBody;
+
+/**
+ * Keeps the circuit, and the readings, under one name in the storage of the browser. Another tab of the same page may do the same; nothing is
+ * written over what this tab has not seen.
+ */
+final class CircuitKeeper {
+    /** What came of keeping. */
+    enum Kept {
+        YES,
+        /** Storage is forbidden or full. */
+        REFUSED,
+        /** Another tab has kept something else in between. */
+        OTHER
+    }
+
+    private static final String NAME = "loomwright-circuit";
+    /** Stands between circuit and readings; a file cannot hold it. */
+    private static final char BETWEEN = '\u001e';
+
+    private String seen = "";
+
+    /** What is kept, or empty if nothing is; null if storage is forbidden. */
+    String text() {
+        return read(NAME);
+    }
+
+    /** Takes what is kept for seen. */
+    void see() {
+        String text = text();
+        seen = text == null ? "" : text;
+    }
+
+    boolean isOther() {
+        String text = text();
+        return text != null && !text.isEmpty() && !text.equals(seen);
+    }
+
+    Kept keep(Circuit circuit, Map<String, String> readings) {
+        if (isOther()) {
+            return Kept.OTHER;
+        }
+        String text = CircuitFile.write(circuit) + BETWEEN + Fragment.write(readings);
+        if (!write(NAME, text)) {
+            return Kept.REFUSED;
+        }
+        seen = text;
+        return Kept.YES;
+    }
+
+    /** The circuit in what is kept. */
+    static FileRead circuit(String text) {
+        int between = text.indexOf(BETWEEN);
+        return CircuitFile.read(between < 0 ? text : text.substring(0, between));
+    }
+
+    /** The readings in what is kept. */
+    static Map<String, String> readings(String text) {
+        int between = text.indexOf(BETWEEN);
+        return between < 0 ? new HashMap<>() : new HashMap<>(Fragment.read(text.substring(between + 1)));
+    }
+
+    @JSBody(params = "name", script = "try { return window.localStorage.getItem(name) || ''; } catch (refused) { return null; }")
+    private static native String read(String name);
+
+    @JSBody(
+            params = {"name", "text"},
+            script = "try { window.localStorage.setItem(name, text); return true; } catch (refused) { return false; }")
+    private static native boolean write(String name, String text);
+}
