@@ -75,8 +75,11 @@ final class FoundMarkup {
     private void item(Html html, CircuitFinding found) {
         Finding finding = found.finding();
         html.tag("<li class=\"finding\"").attribute("data-verdict", FindingsMarkup.name(finding.verdict())).tag("><p><strong class=\"verdict\">");
-        html.text(Words.sentence(finding.verdict().words())).tag("</strong> <strong>").text(designations.titled(found.partId()));
-        html.tag(".</strong> ").text(found.check().label()).tag(": ").text(Words.small(Words.sentence(finding.words()))).tag("</p>");
+        html.text(Words.sentence(finding.verdict().words())).tag("</strong> <strong>").text(Words.sentence(found.check().label())).tag("</strong> ");
+        if (finding.words().indexOf(circuit.part(found.partId()).title()) < 0) {
+            html.text(designations.titled(found.partId())).tag(": ");
+        }
+        html.text(Words.sentence(finding.words())).tag("</p>");
         if (!finding.remedy().isEmpty()) {
             html.tag("<p class=\"remedy\">What to change: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
         }

@@ -9,7 +9,7 @@ final class TableHtml {
     /** @param heads the heads of the columns; one that ends in {@code #} stands over numbers */
     TableHtml(Html html, String label, String... heads) {
         this.html = html;
-        html.tag("<div class=\"scroll\" role=\"region\" tabindex=\"0\"").attribute("aria-label", label).tag("><table class=\"dense\"");
+        html.tag("<div class=\"scroll\" role=\"region\" tabindex=\"0\"").attribute("aria-label", "Table: " + label).tag("><table class=\"dense\"");
         html.attribute("aria-label", label).tag("><thead><tr>");
         for (String head : heads) {
             boolean number = head.endsWith("#");
