@@ -45,12 +45,12 @@ class CircuitPageIT {
         assertTrue(row(browser, "main-lead").contains("25 mm2, route 0.4 m"), row(browser, "main-lead"));
         tabTo(browser, "part-kind");
         keys.sendKeys("Load", Keys.TAB, Keys.ENTER).perform();
-        assertEquals("E8 Load “load-1”", browser.text("#part-title"));
+        assertEquals("E7 Load “load-1”", browser.text("#part-title"));
         tabTo(browser, "part-power");
         key(browser, "a");
         keys.sendKeys("45").perform();
         assertTrue(row(browser, "load-1").contains("45 W at 12 V"), row(browser, "load-1"));
-        browser.until(() -> browser.text("#circuit-sheets").contains("E8 Load “load-1”"));
+        browser.until(() -> browser.text("#circuit-sheets").contains("E7 Load “load-1”"));
     }
 
     @Test
@@ -65,7 +65,9 @@ class CircuitPageIT {
         assertTrue(row(browser, "bench-run").contains("Needs another look"));
         choose(browser, "feed");
         choose(browser, "bench-run");
-        assertEquals("900 m", browser.run("return document.getElementById('part-route-length').value"), "kept while looking elsewhere");
+        String again = (String) browser.run(
+                "return document.getElementById('part-route-length').value + ' ' + document.getElementById('part-route-length-unit').value");
+        assertEquals("900 m", again, "kept while looking elsewhere");
         enter(browser, "route-length", "5 m");
         assertFalse((boolean) browser.run("return document.querySelector('.old, #part-route-length-error') !== null"));
     }
