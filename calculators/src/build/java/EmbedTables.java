@@ -10,7 +10,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * Writes the published tables and the list of documents as Java constants, so that the calculators need no files in the browser.
+ * Writes the published tables, the list of documents and the circuits of the lessons as Java constants, so that the calculators need no
+ * files in the browser.
  *
  * <p>Run by the build before the calculators are compiled: {@code java EmbedTables.java CONTENT_FOLDER OUTPUT_FOLDER}. It only copies
  * text; mistakes in a table are reported by the generator, with their line. A table or document that no calculator names is dropped by
@@ -24,6 +25,9 @@ final class EmbedTables {
         Map<String, String> documents = documents(content.resolve("sources.csv"));
         write(folder.resolve("Documents.java"), documentsClass(documents));
         write(folder.resolve("PublishedTables.java"), tablesClass(content.resolve("tables"), documents));
+        Path circuits = Path.of(arguments[1]).resolve("loomwright/circuit/file");
+        Files.createDirectories(circuits);
+        write(circuits.resolve("CircuitTexts.java"), circuitsClass(content.resolve("circuits")));
     }
 
     private static Map<String, String> documents(Path file) throws IOException {
@@ -51,7 +55,7 @@ final class EmbedTables {
     private static String tablesClass(Path tables, Map<String, String> documents) throws IOException {
         StringBuilder text = opening("The tables of {@code content/tables}, one method each; read once, when first asked for.", "PublishedTables");
         text.insert(text.indexOf("/**"), "import java.util.List;\n\n");
-        for (Path file : csvFiles(tables)) {
+        for (Path file : files(tables, ".csv")) {
             String key = file.getFileName().toString().replace(".csv", "");
             String table = withoutRemarks(Files.readAllLines(file));
             String holder = "Held_" + javaName(key);
@@ -63,9 +67,23 @@ final class EmbedTables {
         return text.append("}\n").toString();
     }
 
-    private static List<Path> csvFiles(Path folder) throws IOException {
+    private static String circuitsClass(Path circuits) throws IOException {
+        StringBuilder text = new StringBuilder("package loomwright.circuit.file;\n\n/** The files of {@code content/circuits}, one method each."
+                + " Written by the build. */\nfinal class CircuitTexts {\n    private CircuitTexts() {}\n\n");
+        for (Path file : files(circuits, ".json")) {
+            StringBuilder joined = new StringBuilder();
+            for (String line : Files.readAllLines(file)) {
+                joined.append(line.strip()).append(line.isBlank() ? "" : " ");
+            }
+            text.append("    static String ").append(javaName(file.getFileName().toString().replace(".json", ""))).append("() {\n        return ")
+                    .append(quoted(joined.toString().strip())).append(";\n    }\n\n");
+        }
+        return text.append("}\n").toString();
+    }
+
+    private static List<Path> files(Path folder, String ending) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".csv")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
         }
     }
 

@@ -29,13 +29,13 @@ final class TrailerSchematic implements Drawing {
 
     @Override
     public List<String> takes() {
-        return List.of("battery-voltage", "breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse");
+        return List.of("battery-voltage", "main-fuse", "breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse");
     }
 
     @Override
     public Picture draw(Given given) {
         given.number("battery-voltage", Units.VOLT);
-        for (String rating : takes().subList(1, 5)) {
+        for (String rating : takes().subList(1, 6)) {
             given.number(rating, Units.AMPERE);
         }
         Canvas canvas = new Canvas();
@@ -46,7 +46,8 @@ final class TrailerSchematic implements Drawing {
         numbers(canvas);
         return new Picture(
                 "Schematic of the new circuit",
-                "Battery G1, breaker Q1 of " + given.text("breaker-rating") + " and the contact of relay K1 stand one after the other. Behind K1"
+                "Battery G1, main fuse F3 of " + given.text("main-fuse") + ", breaker Q1 of " + given.text("breaker-rating")
+                        + " and the contact of relay K1 stand one after the other. Behind K1"
                         + " the circuit parts: fuse-link F1 of " + given.text("accessory-fuse") + " feeds accessory outlet X1, and fuse-link F2 of "
                         + given.text("usb-fuse") + " feeds the converter of outlet pair X2. Both return to the negative busbar N by wires of"
                         + " their own. Below, way 6 of the fuse panel, with fuse-link F6 of " + given.text("trigger-fuse")
@@ -57,9 +58,9 @@ final class TrailerSchematic implements Drawing {
     }
 
     private static void conductors(Schematic drawn) {
-        drawn.conductor(Style.PLUS, 236, SUPPLY, PLUS, SUPPLY, PLUS, PAIR, 206, PAIR);
+        drawn.conductor(Style.PLUS, 246, SUPPLY, PLUS, SUPPLY, PLUS, PAIR, 206, PAIR);
         drawn.conductor(Style.PLUS, PLUS, ACCESSORY, 206, ACCESSORY).junction(PLUS, ACCESSORY);
-        drawn.conductor(Style.MINUS, 236, SUPPLY, MINUS, SUPPLY, MINUS, TRIGGER + 36);
+        drawn.conductor(Style.MINUS, 246, SUPPLY, MINUS, SUPPLY, MINUS, TRIGGER + 36);
         drawn.conductor(Style.MINUS, 206, ACCESSORY, MINUS, ACCESSORY).conductor(Style.MINUS, 206, PAIR, MINUS, PAIR);
         drawn.conductor(Style.INK, PLUS, TRIGGER, MINUS, TRIGGER);
         for (double y : new double[] {ACCESSORY, PAIR, TRIGGER}) {
@@ -69,8 +70,9 @@ final class TrailerSchematic implements Drawing {
     }
 
     private static void parts(Schematic drawn, Given given) {
-        drawn.symbol(Symbol.BATTERY, 236, SUPPLY, Heading.WEST, Side.ABOVE, "G1 battery " + given.label("battery-voltage"), 100);
-        drawn.symbol(Symbol.BREAKER, 110, SUPPLY, Heading.WEST, Side.ABOVE, "Q1 breaker " + given.label("breaker-rating"), 100);
+        drawn.symbol(Symbol.BATTERY, 246, SUPPLY, Heading.WEST, Side.ABOVE, "G1 battery " + given.label("battery-voltage"), 76);
+        drawn.symbol(Symbol.FUSE_LINK, 166, SUPPLY, Heading.WEST, Side.ABOVE, "F3 main " + given.label("main-fuse"), 66);
+        drawn.symbol(Symbol.BREAKER, 98, SUPPLY, Heading.WEST, Side.ABOVE, "Q1 breaker " + given.label("breaker-rating"), 74);
         drawn.symbol(Symbol.MAKE_CONTACT, PLUS, SWITCH, Heading.SOUTH, Side.RIGHT, "K1, its contact", 130);
         drawn.symbol(Symbol.FUSE_LINK, 92, ACCESSORY, Heading.EAST, Side.ABOVE, "F1 " + given.label("accessory-fuse"), 90);
         drawn.symbol(Symbol.OUTLET, 206, ACCESSORY, Heading.EAST, Side.ABOVE, "X1 accessory outlet", 110);
@@ -83,7 +85,7 @@ final class TrailerSchematic implements Drawing {
 
     private static void numbers(Canvas canvas) {
         double[][] places = {
-            {1, 180, SUPPLY}, {2, 62, SUPPLY}, {3, PLUS, 186}, {4, 150, ACCESSORY}, {5, 150, PAIR}, {6, 258, ACCESSORY}, {7, 258, PAIR},
+            {1, 206, SUPPLY}, {2, 58, SUPPLY}, {3, PLUS, 186}, {4, 150, ACCESSORY}, {5, 150, PAIR}, {6, 258, ACCESSORY}, {7, 258, PAIR},
             {8, 150, TRIGGER}, {9, 258, TRIGGER}, {10, MINUS, 140}
         };
         for (double[] place : places) {

@@ -11,7 +11,7 @@ import loomwright.quantity.Units;
 
 /** The new circuit of the trailer as it is built: parts where they sit, in the battery box and at the bench, and every wire with its number. */
 final class TrailerWiring implements Drawing {
-    private static final List<String> RATINGS = List.of("breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse");
+    private static final List<String> RATINGS = List.of("main-fuse", "breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse");
 
     @Override
     public String name() {
@@ -20,7 +20,8 @@ final class TrailerWiring implements Drawing {
 
     @Override
     public List<String> takes() {
-        return List.of("breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse", "bench-size", "trigger-size", "bench-cut", "trigger-cut");
+        return List.of(
+                "main-fuse", "breaker-rating", "accessory-fuse", "usb-fuse", "trigger-fuse", "bench-size", "trigger-size", "bench-cut", "trigger-cut");
     }
 
     @Override
@@ -41,8 +42,8 @@ final class TrailerWiring implements Drawing {
         canvas.text(8, 449, Anchor.START, Lettering.SMALL, "8 and 9: " + given.label("trigger-size") + ", cut " + given.label("trigger-cut"));
         return new Picture(
                 "Wiring view of the new circuit",
-                "In the battery box: battery G1, breaker Q1, relay K1, one holder with fuse-links F1 and F2, fuse panel P1 and the negative busbar"
-                        + " N. Wire 1 runs from G1 to Q1, 2 to K1, 3 to the holder. Wires 4 and 5 run to the bench, to X1 and X2; 6 and 7 come back"
+                "In the battery box: battery G1, main fuse F3, breaker Q1, relay K1, one holder with fuse-links F1 and F2, fuse panel P1 and the negative busbar"
+                        + " N. Wire 1 runs from G1 to F3, and Q1 stands on F3. Wire 2 runs from Q1 to K1, 3 to the holder. Wires 4 and 5 run to the bench, to X1 and X2; 6 and 7 come back"
                         + " to N, each " + given.text("bench-size") + ", cut " + given.text("bench-cut")
                         + ". Wire 8 runs from P1 to terminal 86 of K1, 9 from terminal 85 to N, 10 from the minus of G1 to N.",
                 canvas,
@@ -51,19 +52,20 @@ final class TrailerWiring implements Drawing {
     }
 
     private static void wires(Schematic drawn) {
-        drawn.conductor(Style.PLUS, 82, 60, 112, 60).conductor(Style.PLUS, 174, 60, 214, 60);
+        drawn.conductor(Style.PLUS, 64, 66, 92, 66).conductor(Style.PLUS, 188, 66, 222, 66);
         drawn.conductor(Style.PLUS, 290, 108, 290, 158);
         drawn.conductor(Style.MINUS, 120, 236, 120, 276, 200, 276, 200, 352).conductor(Style.MINUS, 70, 236, 70, 352);
         drawn.conductor(Style.PLUS, 234, 208, 234, 316, 130, 316, 130, 352).conductor(Style.PLUS, 284, 208, 284, 352);
-        drawn.conductor(Style.PLUS, 174, 131, 228, 131, 228, 108);
-        drawn.conductor(Style.MINUS, 254, 108, 254, 150, 192, 150, 192, 226, 182, 226);
+        drawn.conductor(Style.PLUS, 174, 131, 236, 131, 236, 108);
+        drawn.conductor(Style.MINUS, 262, 108, 262, 150, 192, 150, 192, 226, 182, 226);
         drawn.conductor(Style.MINUS, 30, 94, 30, 216);
     }
 
     private static void boxes(Canvas canvas, Given given) {
-        box(canvas, 12, 44, 70, 50, "G1", "battery");
-        box(canvas, 112, 44, 62, 50, "Q1", given.label("breaker-rating"));
-        box(canvas, 214, 44, 96, 64, "K1", "relay");
+        box(canvas, 8, 44, 56, 50, "G1", "battery");
+        box(canvas, 92, 44, 46, 50, "F3", given.label("main-fuse"));
+        box(canvas, 138, 44, 50, 50, "Q1", given.label("breaker-rating"));
+        box(canvas, 222, 44, 88, 64, "K1", "relay");
         box(canvas, 100, 116, 74, 50, "P1, F6", given.label("trigger-fuse"));
         box(canvas, 210, 158, 50, 50, "F1", given.label("accessory-fuse"));
         box(canvas, 260, 158, 50, 50, "F2", given.label("usb-fuse"));
@@ -71,9 +73,9 @@ final class TrailerWiring implements Drawing {
         canvas.text(97, 231, Anchor.MIDDLE, Lettering.SMALL, "N negative busbar");
         box(canvas, 36, 352, 120, 46, "", "X1 accessory");
         box(canvas, 178, 352, 132, 46, "", "X2 outlet pair");
-        canvas.text(228, 104, Anchor.MIDDLE, Lettering.SMALL, "86");
-        canvas.text(254, 104, Anchor.MIDDLE, Lettering.SMALL, "85");
-        double[][] signs = {{74, 56, 1}, {19, 110, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
+        canvas.text(236, 104, Anchor.MIDDLE, Lettering.SMALL, "86");
+        canvas.text(262, 104, Anchor.MIDDLE, Lettering.SMALL, "85");
+        double[][] signs = {{72, 54, 1}, {19, 110, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
         for (double[] at : signs) {
             canvas.text(at[0], at[1], Anchor.MIDDLE, Lettering.SMALL_STRONG, at[2] == 1 ? "+" : "\u2212");
         }
@@ -87,7 +89,7 @@ final class TrailerWiring implements Drawing {
     }
 
     private static void numbers(Canvas canvas) {
-        int[][] places = {{1, 97, 60}, {2, 194, 60}, {3, 290, 133}, {4, 166, 316}, {5, 284, 296}, {6, 70, 296}, {7, 160, 276}, {8, 200, 131}, {9, 192, 188}, {10, 30, 150}};
+        int[][] places = {{1, 79, 66}, {2, 205, 66}, {3, 290, 133}, {4, 166, 316}, {5, 284, 296}, {6, 70, 296}, {7, 160, 276}, {8, 200, 131}, {9, 192, 188}, {10, 30, 150}};
         for (int[] place : places) {
             WireNumber.draw(canvas, place[1], place[2], place[0]);
         }

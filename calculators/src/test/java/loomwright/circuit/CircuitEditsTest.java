@@ -9,13 +9,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class CircuitEditsTest {
-    private final Circuit trailer = StartingCircuits.reedmereTrailer();
+    private final Circuit trailer = WorkedCircuits.trailer();
 
     @Test
     void givesANewCircuitAndLeavesTheOldOne() {
         Circuit changed = CircuitEdits.changed(trailer, "bench-run", "size", "10 mm²").circuit();
         assertEquals("10 mm²", changed.part("bench-run").text("size"));
-        assertEquals(StartingCircuits.reedmereTrailer(), trailer);
+        assertEquals(WorkedCircuits.trailer(), trailer);
         assertEquals(trailer, CircuitEdits.changed(changed, "bench-run", "size", "6 mm²").circuit());
     }
 

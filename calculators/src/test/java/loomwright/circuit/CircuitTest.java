@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.circuit.file.StartingCircuits;
 import org.junit.jupiter.api.Test;
 
 class CircuitTest {

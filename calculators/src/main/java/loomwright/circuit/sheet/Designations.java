@@ -1,26 +1,76 @@
 package loomwright.circuit.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 
-/** Short designations of the parts, such as {@code W3}: a letter for the kind and a number along the way from the battery. */
+/**
+ * Short designations of the parts, such as {@code W3}: a letter for the kind and a number along the way from the battery.
+ *
+ * <p>A name that begins with a designation of the reader's own keeps it: {@code F1 Fuse-link of the outlet}. A run may begin with the two
+ * numbers of its conductors, positive first: {@code 4/6 Run to the outlet}.
+ */
 public final class Designations {
+    private static final int MOST_DIGITS = 3;
+
     private final Circuit circuit;
     private final String[] designations;
+    private final boolean[] own;
 
     private Designations(Circuit circuit) {
+        int size = circuit.parts().size();
         this.circuit = circuit;
-        this.designations = new String[circuit.parts().size()];
-        int[] counts = new int[PartKind.values().length];
-        for (int i = 0; i < designations.length; i++) {
-            Part part = circuit.parts().get(i);
-            designations[i] = letter(part.kind()) + ++counts[part.kind().ordinal()];
+        this.designations = new String[size];
+        this.own = new boolean[size];
+        List<String> taken = new ArrayList<>();
+        for (int i = 0; i < size; i++) {
+            String given = given(circuit.parts().get(i));
+            own[i] = !given.isEmpty() && !taken.contains(given);
+            if (own[i]) {
+                designations[i] = given;
+                taken.add(given);
+            }
         }
+        number(taken);
     }
 
     public static Designations of(Circuit circuit) {
         return new Designations(circuit);
+    }
+
+    private void number(List<String> taken) {
+        int[] counts = new int[PartKind.values().length];
+        for (int i = 0; i < designations.length; i++) {
+            PartKind kind = circuit.parts().get(i).kind();
+            while (designations[i] == null) {
+                String next = letter(kind) + ++counts[kind.ordinal()];
+                designations[i] = taken.contains(next) ? null : next;
+            }
+        }
+    }
+
+    /** The designation a name begins with, or an empty text. */
+    private static String given(Part part) {
+        int space = part.name().indexOf(' ');
+        String word = space < 0 ? "" : part.name().substring(0, space);
+        int slash = word.indexOf('/');
+        if (slash > 0) {
+            boolean pair = part.kind() == PartKind.CONDUCTOR && isNumber(word.substring(0, slash)) && isNumber(word.substring(slash + 1));
+            return pair ? word : "";
+        }
+        boolean lettered = word.length() > 1 && word.charAt(0) >= 'A' && word.charAt(0) <= 'Z' && isNumber(word.substring(1));
+        return lettered ? word : "";
+    }
+
+    private static boolean isNumber(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !text.isEmpty() && text.length() <= MOST_DIGITS;
     }
 
     private static String letter(PartKind kind) {
@@ -41,8 +91,23 @@ public final class Designations {
         return designations[circuit.indexOf(partId)];
     }
 
+    /** What a part is called without its designation. */
+    public String title(String partId) {
+        int at = circuit.indexOf(partId);
+        String title = circuit.parts().get(at).title();
+        return own[at] ? title.substring(designations[at].length()).strip() : title;
+    }
+
     /** Designation and title, such as {@code W3 Run to the bench}. */
     public String titled(String partId) {
-        return of(partId) + " " + circuit.part(partId).title();
+        return of(partId) + " " + title(partId);
+    }
+
+    /** One conductor of a run: {@code W3 +}, or {@code 4 +} where the two have numbers of their own. */
+    String conductor(String partId, boolean positive) {
+        String both = of(partId);
+        int slash = both.indexOf('/');
+        String one = slash < 0 ? both : positive ? both.substring(0, slash) : both.substring(slash + 1);
+        return one + (positive ? " +" : " \u2212");
     }
 }

@@ -22,7 +22,7 @@ public record Label(String partId, String where, String text) {
         List<Label> labels = new ArrayList<>();
         for (int i = 1; i < installation.size(); i++) {
             Part part = installation.part(i);
-            String text = designations.of(part.id()) + " " + part.title();
+            String text = designations.titled(part.id());
             switch (part.kind()) {
                 case CONDUCTOR -> addRun(labels, installation, i, designations);
                 case PROTECTION -> labels.add(new Label(part.id(), "on or beside it", text + ", " + installation.protection(i).rating().text()));
@@ -41,8 +41,9 @@ public record Label(String partId, String where, String text) {
         String near = part.fedBy();
         String far = nextPart(installation.circuit(), part.id());
         String size = installation.conductor(i).size().text();
-        for (String pole : new String[] {"+", "\u2212"}) {
-            String text = designations.of(part.id()) + " " + pole + " " + size;
+        for (boolean positive : new boolean[] {true, false}) {
+            String pole = positive ? "+" : "\u2212";
+            String text = designations.conductor(part.id(), positive) + ", " + size;
             labels.add(new Label(part.id(), pole + " conductor, end at " + designations.titled(near), text + " to " + reach(designations, far)));
             labels.add(new Label(part.id(), pole + " conductor, end at " + reachTitled(designations, far), text + " from " + designations.of(near)));
         }

@@ -19,11 +19,13 @@ import loomwright.source.Source;
  * @param allowanceSource where the allowance comes from
  */
 public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source allowanceSource) {
-    /** The usual allowance: a tenth more for bends. */
-    public static final Quantity USUAL_SHARE = Quantity.of(10, Units.PERCENT);
+    /** The usual allowance in proportion: none, for the route is measured along its bends. */
+    public static final Quantity USUAL_SHARE = Quantity.of(0, Units.PERCENT);
 
-    /** The usual allowance for each end, to strip, crimp and crimp again. */
-    public static final Quantity USUAL_END = Quantity.of(0.15, Units.METRE);
+    /** The usual allowance for each end: for a terminal, for one that is spoiled, and for a loop that takes the strain. */
+    public static final Quantity USUAL_END = Quantity.of(0.25, Units.METRE);
+
+    private static final Quantity NOTHING = Quantity.of(0, Units.METRE);
 
     /** The lists with the usual allowance. */
     public static PartsAndCuts of(Installation installation) {
@@ -31,7 +33,8 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
     }
 
     /**
-     * The lists with another allowance: each conductor is cut to route length × (1 + share) + 2 × end.
+     * The lists with another allowance: each conductor is cut to route length × (1 + share) + 2 × end. A run that no device
+     * protects gets none, for it must stay as short as it was planned.
      */
     public static PartsAndCuts of(Installation installation, Quantity share, Quantity end) {
         Designations designations = Designations.of(installation.circuit());
@@ -43,13 +46,16 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
             Switching switching = installation.switching(i);
             String designation = designations.of(part.id());
             if (conductor != null) {
-                cuts.add(cut(tally, part, designation, conductor.size(), conductor.kind().label(), conductor.routeLength(), share, end));
+                boolean open = installation.deviceBefore(i) < 0;
+                cuts.add(cut(
+                        tally, part, designation, designations.title(part.id()), conductor.size(), conductor.kind().label(),
+                        conductor.routeLength(), open ? USUAL_SHARE : share, open ? NOTHING : end));
             } else {
-                tally.add(described(installation, i), designation, 1);
+                tally.add(described(installation, i, designations), designation, 1);
             }
             if (switching != null && switching.isTriggered()) {
                 cuts.add(cut(
-                        tally, part, designation + " trigger", switching.triggerSize(), switching.triggerKind().label(),
+                        tally, part, designation + " trigger", designations.title(part.id()), switching.triggerSize(), switching.triggerKind().label(),
                         switching.triggerRoute(), share, end));
                 tally.add("fuse-link of " + switching.triggerFuse().text() + " with holder, for a trigger", designation, 1);
             }
@@ -58,23 +64,23 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
     }
 
     private static CutLine cut(
-            Tally tally, Part part, String designation, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
+            Tally tally, Part part, String designation, String title, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
         Quantity each = Quantity.of(route.base() * (1 + share.base()) + 2 * end.base(), Units.METRE);
         String conductor = size.text() + ", " + kind;
         tally.addMetres(conductor, designation, 2 * each.value());
-        return new CutLine(part.id(), designation, part.title(), conductor, route, each);
+        return new CutLine(part.id(), designation, title, conductor, route, each);
     }
 
-    private static String described(Installation installation, int i) {
+    private static String described(Installation installation, int i, Designations designations) {
         Part part = installation.part(i);
         return switch (part.kind()) {
             case PROTECTION -> installation.protection(i).words();
-            case JOINT -> installation.joint(i).count() + " terminals or connectors: " + part.title();
+            case JOINT -> installation.joint(i).count() + " terminals or connectors: " + designations.title(part.id());
             case SWITCH -> installation.switching(i).device().words() + " for " + installation.switching(i).continuousCurrent().text();
             case ISOLATOR -> "isolating switch for " + installation.isolator(i).continuousCurrent().text();
             case SUPPLY -> installation.supply().chemistry().label() + " battery of " + installation.supply().capacity().text();
             case PANEL -> "fuse panel for " + installation.panel(i).limit().text();
-            case LOAD, CONDUCTOR -> part.title();
+            case LOAD, CONDUCTOR -> designations.title(part.id());
         };
     }
 

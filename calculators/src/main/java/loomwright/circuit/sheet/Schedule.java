@@ -50,13 +50,13 @@ public final class Schedule {
                 conductors.add(designations.of(installation.part(i).id()) + ", " + installation.conductor(i).words());
                 ampacity = smaller(ampacity, ampacity(installation.conductor(i)));
             } else if (installation.load(i) != null) {
-                loads.add(installation.part(i).title());
+                loads.add(designations.titled(installation.part(i).id()));
                 worst = larger(worst, drop(i));
             }
         }
         String id = installation.part(device).id();
         return new ScheduleRow(
-                id, designations.of(id), installation.part(device).title(), installation.protection(device).words(), List.copyOf(conductors),
+                id, designations.of(id), designations.title(id), installation.protection(device).words(), List.copyOf(conductors),
                 List.copyOf(loads), Quantity.of(examination.solution().designAmperes(device), Units.AMPERE), ampacity,
                 examination.faultCurrents().highest(installation.feeding(device)), lowest, worst);
     }

@@ -9,19 +9,22 @@ import loomwright.source.Source;
 /**
  * The prospective fault current behind every part, as a range.
  *
- * <p>E/R: highest with the battery at its least resistance, cold copper of the full area, joints, contacts and switches perfect; lowest with
+ * <p>E/R: highest at the voltage of charging, with the battery at its least resistance, cold copper of the full area, joints, contacts and switches perfect; lowest with
  * the battery at its greatest, conductors as warm as they work, and all joints. Steady direct current; the arc is left out.
  */
 public final class FaultCurrents {
     private final double[] leastOhms;
     private final double[] mostOhms;
-    private final double volts;
+    private final double restingVolts;
+    private final double chargingVolts;
     private final FaultBattery battery;
 
     private FaultCurrents(Installation installation) {
         int size = installation.size();
         this.battery = installation.supply().resistance();
-        this.volts = installation.supply().resting().base();
+        this.restingVolts = installation.supply().resting().base();
+        // A charger that is on, and a battery just charged, drive more than a battery at rest.
+        this.chargingVolts = Math.max(restingVolts, installation.supply().highest().base());
         this.leastOhms = new double[size];
         this.mostOhms = new double[size];
         leastOhms[0] = battery.low() == null ? Double.NaN : battery.low().base();
@@ -38,12 +41,12 @@ public final class FaultCurrents {
 
     /** The highest current into a short circuit behind a part; null if nothing says how little resistance the battery has. */
     public Quantity highest(int part) {
-        return Double.isNaN(leastOhms[part]) ? null : Quantity.of(volts / leastOhms[part], Units.AMPERE);
+        return Double.isNaN(leastOhms[part]) ? null : Quantity.of(chargingVolts / leastOhms[part], Units.AMPERE);
     }
 
     /** The lowest current into a short circuit behind a part. */
     public Quantity lowest(int part) {
-        return Quantity.of(volts / mostOhms[part], Units.AMPERE);
+        return Quantity.of(restingVolts / mostOhms[part], Units.AMPERE);
     }
 
     /** Where the resistance of the battery comes from; it bounds what the range is worth. */

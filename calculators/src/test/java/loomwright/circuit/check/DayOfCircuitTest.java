@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import org.junit.jupiter.api.Test;
 
 class DayOfCircuitTest {
-    private final Circuit trailer = StartingCircuits.reedmereTrailer();
-    private final Circuit punt = StartingCircuits.punt();
+    private final Circuit trailer = WorkedCircuits.trailer();
+    private final Circuit punt = WorkedCircuits.punt();
 
     @Test
     void countsADayByHand() {

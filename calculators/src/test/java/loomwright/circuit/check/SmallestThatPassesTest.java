@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import org.junit.jupiter.api.Test;
 
 class SmallestThatPassesTest {
-    private final Circuit trailer = StartingCircuits.reedmereTrailer();
+    private final Circuit trailer = WorkedCircuits.trailer();
 
     @Test
     void findsTheSmallestSizeOfARunAndSaysWhatItChanged() {

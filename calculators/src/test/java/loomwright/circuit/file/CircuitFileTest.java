@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import org.junit.jupiter.api.Test;
 
 class CircuitFileTest {
@@ -28,7 +28,7 @@ class CircuitFileTest {
 
     @Test
     void keepsWhatWasTyped() {
-        Circuit circuit = CircuitEdits.changed(StartingCircuits.punt(), "lamp-run", "route-length", "4,5").circuit();
+        Circuit circuit = CircuitEdits.changed(WorkedCircuits.punt(), "lamp-run", "route-length", "4,5").circuit();
         String text = CircuitFile.write(circuit);
         assertTrue(text.contains("\"route-length\": \"4,5 m\""), text);
         assertTrue(text.contains("\"size\": \"1.5 mm²\""), text);
@@ -37,7 +37,7 @@ class CircuitFileTest {
     @Test
     void carriesTextThatLooksLikeAScriptAsText() {
         String script = "</script><script>alert('1')</script> \"\\ & \ud83d\ude80 é";
-        Circuit circuit = CircuitEdits.named(StartingCircuits.punt(), "lamp-run", script).circuit();
+        Circuit circuit = CircuitEdits.named(WorkedCircuits.punt(), "lamp-run", script).circuit();
         String text = CircuitFile.write(CircuitEdits.renamed(circuit, script));
         assertFalse(text.contains("<"), text);
         assertEquals(script, CircuitFile.read(text).circuit().part("lamp-run").name());

@@ -10,7 +10,6 @@ import java.util.Random;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.PartKind;
-import loomwright.circuit.StartingCircuits;
 import org.junit.jupiter.api.Test;
 
 class CircuitLinkTest {

@@ -12,10 +12,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.PartKind;
-import loomwright.circuit.StartingCircuits;
 import org.junit.jupiter.api.Test;
 
 /** The published schema against what is written, by a validator that is not ours; and against the fields, so that neither can drift. */
@@ -48,6 +48,18 @@ class CircuitSchemaTest {
                 every, StartingCircuits.empty(), StartingCircuits.punt(), StartingCircuits.reedmereTrailer(),
                 CircuitEdits.named(every, "joint-1", "</script> \ud83d\ude80").circuit())) {
             assertEquals(List.of(), List.copyOf(schema().validate(CircuitFile.write(circuit), InputFormat.JSON)));
+        }
+    }
+
+    @Test
+    void holdsForTheCircuitsOfTheLessons() throws IOException {
+        try (Stream<Path> files = Files.list(FILE.resolveSibling("circuits"))) {
+            List<Path> all = files.toList();
+            assertTrue(all.size() >= 2);
+            for (Path file : all) {
+                assertEquals(List.of(), List.copyOf(schema().validate(Files.readString(file), InputFormat.JSON)), file.toString());
+                assertEquals(List.of(), CircuitFile.read(Files.readString(file)).faults(), file.toString());
+            }
         }
     }
 

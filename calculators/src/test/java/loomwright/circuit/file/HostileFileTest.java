@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import loomwright.circuit.Installation;
-import loomwright.circuit.StartingCircuits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Installation;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Situation;
 import loomwright.circuit.solve.Solved;
@@ -18,7 +18,7 @@ import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
-    private final Circuit trailer = StartingCircuits.reedmereTrailer();
+    private final Circuit trailer = WorkedCircuits.trailer();
     private final Examination examination = Examination.of(trailer);
 
     @Test

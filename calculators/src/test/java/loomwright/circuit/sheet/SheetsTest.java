@@ -8,14 +8,14 @@ import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Installation;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Examination;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class SheetsTest {
-    private static final Circuit TRAILER = StartingCircuits.reedmereTrailer();
+    private static final Circuit TRAILER = WorkedCircuits.trailer();
     private static final Installation INSTALLATION = Installation.of(TRAILER).installation();
 
     @Test
@@ -29,12 +29,12 @@ class SheetsTest {
         assertEquals(17.466452, bench.designCurrent().value(), 5e-6);
         // 10 AWG of Table 5 with 105 °C insulation stands in for 6 mm²
         assertEquals(60, bench.ampacity().value(), 1e-9);
-        // 12.8 V ÷ (2 mΩ + 0.8 m/(58 × 16) Ω) = 12.8/(2 + 0.862069) mΩ
-        assertEquals(4472.3, bench.highestFault().value(), 0.1);
+        // Charging, 14.6 V ÷ (2 mΩ + 0.8 m/(58 × 16) Ω) = 14.6/(2 + 0.862069) mΩ
+        assertEquals(5101.2, bench.highestFault().value(), 0.1);
         // 12.8 V ÷ (10 + 1.00093 + 3 + 28.44877 + 2) mΩ = 12.8/0.0444497
         assertEquals(287.97, bench.lowestFault().value(), 0.01);
         ScheduleRow pair = rows.stream().filter(row -> row.partId().equals("usb-fuse")).findFirst().orElseThrow();
-        assertEquals(List.of("Outlet pair, USB"), pair.loads());
+        assertEquals(List.of("E5 Outlet pair, USB"), pair.loads());
         // 10.5 − 9.855620 V
         assertEquals(0.644380, pair.worstDrop().value(), 1e-5);
     }
@@ -43,11 +43,13 @@ class SheetsTest {
     void cutsWithAllowance() {
         PartsAndCuts lists = PartsAndCuts.of(INSTALLATION);
         CutLine bench = lists.cuts().stream().filter(cut -> cut.partId().equals("bench-run")).findFirst().orElseThrow();
-        // 4.2 m × 1.1 + 2 × 0.15 m
-        assertEquals(4.92, bench.each().value(), 1e-9);
-        // 6 mm²: two of 4.92 m and two of 2 × 1.1 + 0.3 = 2.5 m: 14.84 m, bought as 14.9 m
+        // 4.2 m + 2 × 0.25 m
+        assertEquals(4.7, bench.each().value(), 1e-9);
+        // 6 mm²: two of 4.7 m and two of 2 + 0.5 = 2.5 m: 14.4 m; with a tenth and 0.15 m: two of 4.92 m and two of 2.5 m, bought as 14.9 m
         PartsLine cable = lists.parts().stream().filter(line -> line.what().startsWith("6\u00a0mm²")).findFirst().orElseThrow();
-        assertEquals("14.9 m, W2, W7", cable.count() + " " + cable.unit() + ", " + cable.designations());
+        assertEquals("14.4 m, W2, W7", cable.count() + " " + cable.unit() + ", " + cable.designations());
+        PartsAndCuts tenth = PartsAndCuts.of(INSTALLATION, Quantity.of(10, Units.PERCENT), Quantity.of(0.15, Units.METRE));
+        assertEquals("14.9", tenth.parts().stream().filter(line -> line.what().startsWith("6\u00a0mm²")).findFirst().orElseThrow().count());
         PartsLine breakers = lists.parts().stream().filter(line -> line.what().startsWith("blade fuse-link of 10")).findFirst().orElseThrow();
         assertEquals("1", breakers.count());
         assertTrue(lists.cuts().stream().anyMatch(cut -> cut.designation().equals("K2 trigger")));
@@ -58,7 +60,7 @@ class SheetsTest {
         List<Label> labels = Label.of(INSTALLATION);
         List<Label> bench = labels.stream().filter(label -> label.partId().equals("bench-run")).toList();
         assertEquals(4, bench.size());
-        assertEquals("W7 + 6\u00a0mm² to J1", bench.get(0).text());
+        assertEquals("W7 +, 6\u00a0mm² to J1", bench.get(0).text());
         assertEquals("+ conductor, end at K2 Solid-state switch of the outlets", bench.get(0).where());
         assertTrue(labels.stream().anyMatch(label -> label.text().equals("F8 In-line fuse-link of the outlet pair, 10\u00a0A")), labels.toString());
     }

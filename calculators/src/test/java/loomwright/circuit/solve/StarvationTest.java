@@ -8,13 +8,14 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Installation;
 import loomwright.circuit.PartKind;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
+import loomwright.circuit.file.StartingCircuits;
 import org.junit.jupiter.api.Test;
 
 class StarvationTest {
     @Test
     void namesTheLoadThatItsConductorStarves() {
-        Circuit thin = changed(StartingCircuits.reedmereTrailer(), "bench-run", "size", "0.5 mm²");
+        Circuit thin = changed(WorkedCircuits.trailer(), "bench-run", "size", "0.5 mm²");
         thin = changed(thin, "bench-run", "route-length", "6 m");
         Installation installation = Installation.of(thin).installation();
         Solved solved = CircuitSolution.of(installation).lowest().get(0);
@@ -29,7 +30,7 @@ class StarvationTest {
 
     @Test
     void saysThatHeldCurrentNeedsMoreThanTheWholeVoltage() {
-        Circuit long1 = changed(StartingCircuits.punt(), "pump-run", "route-length", "200 m");
+        Circuit long1 = changed(WorkedCircuits.punt(), "pump-run", "route-length", "200 m");
         Installation installation = Installation.of(changed(long1, "pump-run", "size", "0.5 mm²")).installation();
         Solved solved = CircuitSolution.of(installation).lowest().get(0);
         Starvation starvation = Starvation.of(installation, solved);

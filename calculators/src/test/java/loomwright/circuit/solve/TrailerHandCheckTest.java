@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import loomwright.circuit.Installation;
-import loomwright.circuit.StartingCircuits;
+import loomwright.circuit.WorkedCircuits;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -39,7 +39,7 @@ class TrailerHandCheckTest {
     /** The hand working carries seven digits. */
     private static final double HAND = 5e-6;
 
-    private final Installation trailer = Installation.of(StartingCircuits.reedmereTrailer()).installation();
+    private final Installation trailer = Installation.of(WorkedCircuits.trailer()).installation();
     private final Solved solved = CircuitSolution.of(trailer).lowest().get(0);
 
     @Test
