@@ -1,0 +1,170 @@
+package loomwright.generator;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import loomwright.circuit.file.CircuitFile;
+import loomwright.circuit.file.StartingCircuits;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code loomwright circuit}: what it says of sound, bad, damaged and hostile files, and with which number it ends. */
+@Timeout(60)
+class CircuitCommandTest {
+    private static final String LAMP = """
+            {"format": "loomwright-circuit", "version": 1, "name": "Ann's hut", "parts": [
+              {"id": "battery", "kind": "supply", "battery": "given", "battery-resistance-low": "8 mΩ", "battery-resistance-high": "25 mΩ"},
+              {"id": "fuse", "kind": "protection", "name": "F7 Main fuse", "fed-by": "battery", "device": "large-strip", "rating": "30 A"},
+              {"id": "run", "kind": "conductor", "name": "4/6 Run to the lamp", "fed-by": "fuse", "size": "2.5 mm²", "route-length": "3 m"},
+              {"id": "lamp", "kind": "load", "name": "Lamp", "fed-by": "run", "power": "12 W"}
+            ]}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final PrintStream realOut = System.out;
+    private final PrintStream realErr = System.err;
+
+    @BeforeEach
+    void begin() {
+        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+    }
+
+    @AfterEach
+    void end() {
+        System.setOut(realOut);
+        System.setErr(realErr);
+    }
+
+    private int run(Object... arguments) {
+        int code = Loomwright.run(Stream.concat(Stream.of("circuit"), Stream.of(arguments)).map(Object::toString).toArray(String[]::new));
+        assertFalse(all().contains("\tat ") || all().contains("Exception"), () -> "a stack trace: " + all());
+        return code;
+    }
+
+    private String all() {
+        return out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8);
+    }
+
+    private Path file(String name, String text) throws IOException {
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, text);
+    }
+
+    private void says(String words) {
+        assertTrue(all().contains(words), () -> "not said: " + words + "\n" + all());
+    }
+
+    @Test
+    void tellsEachFindingWithFigureLimitSourceAndRemedy() throws IOException {
+        Path file = file("ann.json", LAMP.replace("\"size\"", "\"insulation-temperature\": \"t60\", \"size\""));
+        assertEquals(1, run(file));
+        says("/ann.json: Ann's hut: 1 stop, ");
+        // 33 CFR 183.425 Table 5: 14 AWG (2.08 mm²) stands in for 2.5 mm²; 60 °C: 20 A
+        says("  STOP     Device against conductor, 4/6 Run to the lamp\n");
+        says("           F7 Main fuse, 30 A, protects 4/6 Run to the lamp: it is above its ampacity of 20 A.\n");
+        says("           Figure: 30 A. Limit: 20 A. Source: ");
+        says("Table 5");
+        says("           What to change: Take a smaller rating there, put a device before this run, or take a thicker conductor.\n");
+        String told = all();
+        assertTrue(told.indexOf("STOP  ") < told.indexOf("caution  "), "worst first");
+        assertFalse(told.contains("  passed   "), told);
+        says("1 file: 0 refused, 0 with figures that do not go together, 1 with a stop.");
+    }
+
+    @Test
+    void listsThePassedChecksWhenAsked() throws IOException {
+        assertEquals(0, run("--passed", file("ann.json", LAMP.replace("30 A", "20 A"))));
+        says("  passed   What the conductor may carry, 4/6 Run to the lamp\n");
+        says(": 0 stops, ");
+    }
+
+    @Test
+    void findsNoStopInTheCircuitsOfTheLessons() {
+        assertEquals(0, run("../content/circuits"));
+        says("reedmere-punt.json: Reedmere punt: 0 stops, ");
+        says("reedmere-trailer.json: Reedmere field trailer: 0 stops, ");
+        says("2 files: 0 refused");
+    }
+
+    @Test
+    void looksThroughFoldersOnceAndInOrder() throws IOException {
+        Path bob = file("members/b/bob.json", LAMP.replace("Ann", "Bob").replace("30 A", "20 A"));
+        file("members/a/ann.json", LAMP.replace("30 A", "20 A"));
+        file("members/a/notes.txt", "not looked at");
+        Files.createSymbolicLink(folder.resolve("members/a/circle.json"), folder.resolve("members"));
+        assertEquals(0, run(folder.resolve("members"), bob));
+        String told = all();
+        assertTrue(told.indexOf("Ann's hut") < told.indexOf("Bob's hut"), told);
+        assertEquals(told.indexOf("Bob's hut"), told.lastIndexOf("Bob's hut"));
+        says("2 files: 0 refused");
+    }
+
+    @Test
+    void tellsPartAndFieldOfAFault() throws IOException {
+        assertEquals(1, run(file("ann.json", LAMP.replace("\"power\": \"12 W\"", "\"power\": \"12 W\", \"current\": \"1 A\""))));
+        says("ann.json: Ann's hut: 1 fault, nothing checked\n");
+        says("  fault    E1 Lamp, power: More than one of power, current and resistance is entered: keep one and empty the others.\n");
+        assertEquals(1, run(file("far.json", LAMP.replace("3 m", "3 parsec"))));
+        says("far.json: refused\n  refused  line 4, column ");
+        says("parts[2].route-length: ");
+    }
+
+    @Test
+    void refusesWithAReasonAndGoesOn() throws IOException {
+        file("1.json", "");
+        file("2.json", LAMP.substring(0, 300));
+        file("3.json", LAMP.replace("\"version\": 1", "\"version\": 9"));
+        file("4.json", "{\"name\": \"package\"}");
+        file("5.json", "[".repeat(100_000));
+        Files.write(folder.resolve("6.json"), new byte[] {'{', (byte) 0xff, (byte) 0xfe, '}'});
+        try (RandomAccessFile huge = new RandomAccessFile(folder.resolve("7.json").toFile(), "rw")) {
+            huge.setLength(40L << 30);
+        }
+        file("8.json", CircuitFile.write(StartingCircuits.punt()));
+        assertEquals(1, run(folder, folder.resolve("missing.json")));
+        says("1.json: refused\n  refused  line 1, column 1: The file is empty.");
+        says("2.json: refused\n");
+        says("3.json: refused\n  refused  line 1, column 45: version: The file is of version 9, made by a newer copy of this site; this one reads version 1. Open it there.");
+        says("4.json: refused\n  refused  line 1, column 1: format: This is no circuit file");
+        says("5.json: refused\n  refused  line 1, column 7: [0][0][0][0][0][0]: Lists and objects are nested more than 6 deep");
+        says("6.json: refused\n  refused  The file is not UTF-8 text: it is damaged, or no circuit file.");
+        says("7.json: refused\n  refused  The file is larger than 256 KB. No circuit needs so much: is it the right file?");
+        says("8.json: Reedmere punt: 0 stops");
+        says("missing.json: refused\n  refused  There is no such file: check its name.");
+        says("9 files: 8 refused");
+    }
+
+    @Test
+    void letsNothingInAFileDriveTheTerminal() throws IOException {
+        file("1.json", LAMP.replace("Ann's hut", "\\u001b[2J"));
+        file("2.json", "{\"format\": \"loomwright-circuit\", \"version\": 1, \"\\u001b]0;taken\\u0007\": 1, \"parts\": []}");
+        file("3.json", LAMP.replace("\"kind\": \"load\"", "\"kind\": \"\\u202eevil\\u0000\""));
+        assertEquals(1, run(folder));
+        assertTrue(all().chars().noneMatch(c -> c < ' ' && c != '\n' || c >= 0x7f && c < 0xa0 || c == 0x202e), all());
+        says("3 files: 3 refused");
+    }
+
+    @Test
+    void saysThatThereIsNothingToCheck() {
+        assertEquals(1, run(folder));
+        says("There is no circuit file here");
+    }
+}
