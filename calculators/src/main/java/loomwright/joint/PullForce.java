@@ -38,8 +38,11 @@ public final class PullForce implements Calculator {
             new Option("ul-486a", "UL 486A, commercial terminals"),
             new Option("military", "military column of the same maker's table"),
             new Option("iec-60352-2", "IEC 60352-2, from memory only"));
+    /** The gauge 4/0 as a number: the thicker the wire, the smaller the number. */
+    private static final double OF_4_0 = -3;
+
     private static final QuantityField SIZE = QuantityField.of(
-            "size", "Size of conductor", "As printed on the cable.", 0.05, 150, Units.AWG, Units.SQUARE_MILLIMETRE);
+            "size", "Size of conductor", "As printed on the cable.", 40, OF_4_0, Units.AWG, Units.SQUARE_MILLIMETRE);
     private static final QuantityField PULLED = QuantityField.of(
                     "pulled", "Pull it held", "From a test piece on a spring balance. Leave it empty if you have not tested.", 0, 5000,
                     Units.NEWTON, Units.POUND_FORCE)
@@ -58,6 +61,9 @@ public final class PullForce implements Calculator {
     private static final Formula POUNDS_AS_NEWTONS = new Formula(FORCE, FORCE.over(ONE_POUND).times(ONE_NEWTON));
     private static final Formula NEWTONS_AS_POUNDS = new Formula(FORCE, FORCE.over(ONE_NEWTON).times(ONE_POUND));
     private static final Formula NEWTONS_AS_KILOGRAMS = new Formula(FORCE, FORCE.over(ONE_NEWTON).times(KILOGRAM_WEIGHT));
+
+    /** More than the rounding of the printed newtons, which is 0.5 % at most. */
+    private static final double ROUNDING = 0.01;
 
     private static final Description DESCRIPTION = new Description(
             "pull-force",
@@ -80,9 +86,10 @@ public final class PullForce implements Calculator {
     @Override
     public void work(Entries entries, WorkingBuilder working) {
         Row row = row(entries);
-        Quantity least = working.lookUp(
+        Quantity printed = working.lookUp(
                 "Read the least pull for " + row.text("conductor") + " from the table", FORCE, row, "force",
                 "A crimp that holds less has not gripped the strands.");
+        Quantity least = larger(working, row, printed);
         Values values = Values.of(FORCE, least);
         working.result("least-pull", least);
         if (row.source().standing() == Standing.FROM_MEMORY) {
@@ -102,6 +109,23 @@ public final class PullForce implements Calculator {
         working.slip(
                 "newtons-for-kilograms", "least-pull", "Newtons taken as kilograms",
                 "A spring balance in kilograms reads about a tenth of the newtons.", NEWTONS_AS_KILOGRAMS, values);
+    }
+
+    /** A row whose newtons and pounds disagree has a misprint in one of them: the larger counts, so that no weak joint passes. */
+    private static Quantity larger(WorkingBuilder working, Row row, Quantity printed) {
+        if (!row.has("force-pounds") || row.quantity("force-pounds").base() <= printed.base() * (1 + ROUNDING)) {
+            return printed;
+        }
+        Quantity pounds = row.quantity("force-pounds");
+        Quantity larger = working.convert(
+                "Turn the pounds of the same row into newtons", pounds, Units.NEWTON,
+                "Its two columns disagree, so one is a misprint. The larger counts.");
+        working.finding(new Finding(
+                Verdict.CAUTION,
+                "For " + row.text("conductor") + " the table prints " + printed.text() + " beside " + pounds.text() + ", which is "
+                        + larger.text(4) + ". One of the two is a misprint; the larger is taken.",
+                printed, larger, row.source(), "Ask the maker of the terminal which of the two holds."));
+        return larger;
     }
 
     private static void compare(WorkingBuilder working, Quantity pulled, Values least, Row row) {

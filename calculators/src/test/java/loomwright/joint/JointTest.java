@@ -48,6 +48,15 @@ class JointTest {
         assertEquals(2, Trial.of("pull-force", "size=14 AWG", "pulled=266.8 N").value("held-ratio"), 1e-9);
     }
 
+    /** 300 lb is 1334 N, not the 1235 N printed beside it. */
+    @Test
+    void noJointPassesByAMisprint() {
+        Trial trial = Trial.of("pull-force", "rule-set=ul-486a", "size=2/0 AWG", "pulled=1300 N");
+        assertEquals(Verdict.CAUTION, trial.finding("For 2/0").verdict());
+        assertEquals(Verdict.STOP, trial.finding("The test piece held").verdict());
+        assertFalse(Trial.of("pull-force", "rule-set=ul-486a", "size=1/0 AWG").hasFinding("For 1/0"));
+    }
+
     @Test
     void aFigureFromMemoryDecidesNothing() {
         Trial trial = Trial.of("pull-force", "rule-set=iec-60352-2", "size=2.5 mm2", "pulled=10 N");
