@@ -37,12 +37,12 @@ class CircuitPageIT {
         Actions keys = new Actions(browser.driver());
         browser.run("document.querySelector('.plan .pick[tabindex=\"0\"]').focus()");
         keys.sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ENTER).perform();
-        assertEquals("W1 Main lead", browser.text("#part-title"));
+        assertEquals("1/10 Lead to the main fuse", browser.text("#part-title"));
         assertEquals("part-title", browser.run("return document.activeElement.id"));
         tabTo(browser, "part-size");
         key(browser, "a");
         keys.sendKeys("25 mm2").perform();
-        assertTrue(row(browser, "main-lead").contains("25 mm2, route 0.4 m"), row(browser, "main-lead"));
+        assertTrue(row(browser, "main-lead").contains("25 mm2, route 0.15 m"), row(browser, "main-lead"));
         tabTo(browser, "part-kind");
         keys.sendKeys("Load", Keys.TAB, Keys.ENTER).perform();
         assertEquals("E7 Load “load-1”", browser.text("#part-title"));
@@ -183,7 +183,7 @@ class CircuitPageIT {
         try (PDDocument paper = Loader.loadPDF(Base64.getDecoder().decode((String) printed.get("data")))) {
             String text = new PDFTextStripper().getText(paper).replaceAll("[\\s\u00a0]+", "");
             for (String words : List.of(
-                    "G1Battery", "Scheduleofcircuits", "F7Breakerofthebenchcircuit", "Conductorstocut", "4.35m", "Labels", "Testsheet",
+                    "G1Battery", "Scheduleofcircuits", "Q1Breakerofthebenchcircuit", "Conductorstocut", "4.35m", "Labels", "Testsheet",
                     "Signature", "Date", "Cautionsforthedayofthework")) {
                 assertTrue(text.contains(words), () -> "not on paper: " + words);
             }

@@ -61,8 +61,8 @@ final class ListSheets {
         }
         parts.end();
         html.tag("<h3 id=\"circuit-cuts\">Conductors to cut</h3><p>").text(
-                "Cut two of each, out and back. To the route, " + PartsAndCuts.USUAL_SHARE.text() + " is added for bends and "
-                        + PartsAndCuts.USUAL_END.text() + " at each end. Measure the route on the job before you cut.").tag("</p>");
+                "Cut two of each, out and back. To the route, " + PartsAndCuts.USUAL_END.text() + " is added at each end; nothing to a run that no "
+                        + "device protects. Measure the route on the job before you cut.").tag("</p>");
         TableHtml cuts = new TableHtml(html, "Conductors to cut", "Run", "Conductor", "Route#", "Cut two of#", "Done");
         for (CutLine line : lists.cuts()) {
             cuts.row(line.designation() + " " + line.title()).words(line.conductor()).number(line.route().text()).number(line.each().text(3));

@@ -1,7 +1,7 @@
 package loomwright.generator.page;
 
-import loomwright.circuit.StartingCircuits;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.file.StartingCircuits;
 import loomwright.circuit.page.CircuitMarkup;
 import loomwright.generator.markdown.PlainText;
 import loomwright.markup.Links;
