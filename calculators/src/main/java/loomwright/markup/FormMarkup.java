@@ -16,12 +16,30 @@ public final class FormMarkup {
         html.attribute("aria-labelledby", place.id("try") + " " + place.id("title")).tag("><h4");
         html.attribute("id", place.id("try")).tag(">Put in your own figures</h4><div class=\"summary\"");
         html.attribute("id", place.id("summary")).tag(" tabindex=\"-1\" hidden></div>");
-        for (Field field : description.fields()) {
-            html.tag(FieldMarkup.of(place, field, Entered.text(field, entries)));
-        }
+        fields(html, place, description.fields(), entries);
         html.tag("<p class=\"actions\"><button type=\"reset\" class=\"quiet\">Back to the printed example</button></p>");
         html.tag("<p class=\"unseen\" role=\"status\"").attribute("id", place.id("status")).tag("></p>");
         return html.tag("</form>").toString();
+    }
+
+    /** All fields in order. Loads or ports that are not in use wait in a fold, so that the form is no longer than the example. */
+    private static void fields(Html html, Place place, List<Field> fields, Map<String, String> entries) {
+        FieldGroup folded = null;
+        FieldGroup group;
+        for (int at = 0; at < fields.size(); at = group.to()) {
+            group = FieldGroup.at(fields, at);
+            boolean folds = !group.isFirst() && group.isEmpty(fields, entries);
+            if (folds && folded == null) {
+                html.tag("<details class=\"unused\"><summary>").text(group.name()).tag(" and on, if you need it</summary>");
+            } else if (!folds && folded != null) {
+                html.tag("</details>");
+            }
+            folded = folds ? group : null;
+            for (int i = at; i < group.to(); i++) {
+                html.tag(FieldMarkup.of(place, fields.get(i), Entered.text(fields.get(i), entries)));
+            }
+        }
+        html.tag(folded == null ? "" : "</details>");
     }
 
     /** The inside of the summary of what needs another look: a link to each field. */

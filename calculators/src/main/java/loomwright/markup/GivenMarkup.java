@@ -1,5 +1,6 @@
 package loomwright.markup;
 
+import java.util.List;
 import java.util.Map;
 import loomwright.quantity.QuantityText;
 import loomwright.worked.ChoiceField;
@@ -8,7 +9,10 @@ import loomwright.worked.Field;
 import loomwright.worked.Option;
 import loomwright.worked.QuantityField;
 
-/** What a worked example starts from. What is taken without being written is shown too, so that nothing is hidden. */
+/**
+ * What a worked example starts from. What is taken without being written is shown too, so that nothing is hidden; only a load or a port
+ * that is not in use is left out.
+ */
 public final class GivenMarkup {
     private GivenMarkup() {}
 
@@ -20,16 +24,26 @@ public final class GivenMarkup {
     /** The inside of the block. */
     public static String inside(String heading, Description description, Map<String, String> given) {
         Html html = new Html().tag("<h4>").text(heading).tag("</h4><dl>");
-        for (Field field : description.fields()) {
-            String text = Entered.text(field, given);
-            if (!text.isEmpty()) {
-                html.tag("<div").attribute("data-input", field.key()).attribute("data-given", text);
-                html.tag("><dt>").text(field.label()).tag("</dt><dd>");
-                entry(field, text, html);
-                html.tag("</dd></div>");
+        List<Field> fields = description.fields();
+        FieldGroup group;
+        for (int at = 0; at < fields.size(); at = group.to()) {
+            group = FieldGroup.at(fields, at);
+            if (!group.isEmpty(fields, given)) {
+                for (Field field : fields.subList(at, group.to())) {
+                    line(field, Entered.text(field, given), html);
+                }
             }
         }
         return html.tag("</dl>").toString();
+    }
+
+    private static void line(Field field, String text, Html html) {
+        if (!text.isEmpty()) {
+            html.tag("<div").attribute("data-input", field.key()).attribute("data-given", text);
+            html.tag("><dt>").text(field.label()).tag("</dt><dd>");
+            entry(field, text, html);
+            html.tag("</dd></div>");
+        }
     }
 
     private static void entry(Field field, String text, Html html) {

@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import loomwright.supply.DayEnergy;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.Description;
 import loomwright.worked.EntryFault;
@@ -47,6 +50,27 @@ class FormMarkupTest {
     @Test
     void leavesAnOptionalFieldEmpty() {
         assertContains(form("8 A", "2.5"), "name=\"spare\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" spellcheck=\"false\" value=\"\"");
+    }
+
+    @Test
+    void foldsAwayTheLoadsThatAreNotInUse() {
+        Description day = new DayEnergy().description();
+        Map<String, String> entries = new HashMap<>(Map.of("load-1-power", "75 W", "load-1-hours", "4 h", "load-3-power", "5 W"));
+        String form = FormMarkup.of(Sample.PLACE, day, entries);
+        assertFolded(form, "load-2-power", true);
+        assertFolded(form, "load-3-power", false);
+        assertFolded(form, "load-4-power", true);
+        assertFolded(form, "load-8-duty", true);
+        assertEquals(2, form.split("<details").length - 1);
+        assertContains(form, "<summary>Load 4 and on, if you need it</summary>");
+        assertFalse(GivenMarkup.of(day, entries).contains("Load 2"));
+        entries.clear();
+        assertFolded(FormMarkup.of(Sample.PLACE, day, entries), "load-1-power", false);
+    }
+
+    private static void assertFolded(String form, String field, boolean folded) {
+        String before = form.substring(0, form.indexOf("name=\"" + field + "\""));
+        assertEquals(folded, before.lastIndexOf("<details") > before.lastIndexOf("</details>"), field);
     }
 
     @Test
