@@ -34,18 +34,15 @@ record FieldGroup(String name, int from, int to) {
         return !name.isEmpty();
     }
 
-    /** Whether it is the first of its kind, "Load 1": that one is always wanted. */
+    /** Whether a group is the first of its kind, "Load 1": that one is always wanted. */
     boolean isFirst() {
-        return name.endsWith(" 1");
+        return name.charAt(name.length() - 1) == '1';
     }
 
     private static String name(Field field) {
-        int colon = field.label().indexOf(": ");
-        boolean numbered = colon > 1 && isDigit(field.label().charAt(colon - 1)) && field.label().charAt(colon - 2) == ' ';
-        return numbered ? field.label().substring(0, colon) : "";
-    }
-
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
+        String label = field.label();
+        int colon = label.indexOf(':');
+        boolean numbered = colon > 1 && label.charAt(colon - 1) <= '9' && label.charAt(colon - 2) == ' ';
+        return numbered ? label.substring(0, colon) : "";
     }
 }

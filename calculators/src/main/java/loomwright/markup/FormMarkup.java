@@ -28,7 +28,7 @@ public final class FormMarkup {
         FieldGroup group;
         for (int at = 0; at < fields.size(); at = group.to()) {
             group = FieldGroup.at(fields, at);
-            boolean folds = !group.isFirst() && group.isEmpty(fields, entries);
+            boolean folds = group.isEmpty(fields, entries) && !group.isFirst();
             if (folds && folded == null) {
                 html.tag("<details class=\"unused\"><summary>").text(group.name()).tag(" and on, if you need it</summary>");
             } else if (!folds && folded != null) {

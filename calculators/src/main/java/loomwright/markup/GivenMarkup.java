@@ -29,8 +29,8 @@ public final class GivenMarkup {
         for (int at = 0; at < fields.size(); at = group.to()) {
             group = FieldGroup.at(fields, at);
             if (!group.isEmpty(fields, given)) {
-                for (Field field : fields.subList(at, group.to())) {
-                    line(field, Entered.text(field, given), html);
+                for (int i = at; i < group.to(); i++) {
+                    line(fields.get(i), Entered.text(fields.get(i), given), html);
                 }
             }
         }

@@ -22,7 +22,6 @@ public final class Units {
     public static final Unit MILLIAMPERE = unit("mA", "milliamperes", Dimension.CURRENT, 1e-3);
     public static final Unit KILOAMPERE = unit("kA", "kiloamperes", Dimension.CURRENT, 1e3);
     public static final Unit OHM = unit("Ω", "ohms", Dimension.RESISTANCE, 1);
-    public static final Unit KILOHM = unit("kΩ", "kilohms", Dimension.RESISTANCE, 1000);
     public static final Unit MILLIOHM = unit("mΩ", "milliohms", Dimension.RESISTANCE, 1e-3);
     public static final Unit WATT = unit("W", "watts", Dimension.POWER, 1);
     public static final Unit MILLIWATT = unit("mW", "milliwatts", Dimension.POWER, 1e-3);

@@ -68,7 +68,7 @@ public final class CoilSuppression implements Calculator {
             "What voltage does the relay coil make when it is switched off, and does the part across it slow it down?",
             List.of(
                     "The coil had its full current at the moment of switching off.",
-                    "Release times depend on the relay: those in the table are of one reference relay and are from memory."),
+                    "Release times depend on the relay: those in the table are of one relay, and from memory."),
             List.of(CoilFields.COIL_RESISTANCE, CoilFields.COIL_POWER, CoilFields.RATED_VOLTAGE, CoilFields.SUPPLY_VOLTAGE, PART, RESISTOR, ZENER, DIODE),
             List.of(
                     new Output("coil-current", "Current in the coil", Units.MILLIAMPERE),

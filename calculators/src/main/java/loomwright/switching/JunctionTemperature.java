@@ -57,7 +57,7 @@ public final class JunctionTemperature implements Calculator {
             "How warm does the solid-state switch get, and what heat sink does it need?",
             List.of(
                     "Steady current, after the parts have warmed through.",
-                    "The heat sink stands in free air as its data sheet wants it. In a closed box the air itself warms up."),
+                    "The heat sink stands in free air. In a closed box the air itself warms up."),
             List.of(CURRENT, DROP, JUNCTION_CASE, CASE_SINK, SINK_AIR, AMBIENT, LIMIT),
             List.of(
                     new Output("heat", "Heat in the switch", Units.WATT),

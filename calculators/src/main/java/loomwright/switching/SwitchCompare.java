@@ -60,8 +60,8 @@ public final class SwitchCompare implements Calculator {
             "Relay or solid state",
             "Which switch loses less at my current: a relay or a solid-state one?",
             List.of(
-                    "Steady current. The resistance of contact and semiconductor is taken as entered; both rise as they warm.",
-                    "Both switches are held on for the whole time entered, with the loads drawing their current throughout."),
+                    "Steady current. Both resistances are taken as entered; they rise as they warm.",
+                    "Both are held on for the whole time entered, with the loads drawing throughout."),
             List.of(
                     CURRENT,
                     CoilFields.COIL_RESISTANCE,
@@ -178,7 +178,7 @@ public final class SwitchCompare implements Calculator {
         boolean solidAlways = coil > trigger;
         boolean relayAlways = solid > contact;
         String words = solidAlways
-                ? "At every current the solid-state switch loses less: it has no coil and no more resistance than the contact."
+                ? "At every current the solid-state switch loses less: no coil, and no more resistance than the contact."
                 : relayAlways
                         ? "At every current the relay loses less: its coil takes no more than the trigger of the other."
                         : "The relay loses less at small currents and the solid-state switch at large ones: compare the two figures above.";
