@@ -52,6 +52,8 @@ class AuthorsGuideTest {
         }
         Files.createDirectories(folder.resolve("tables"));
         Files.copy(CONTENT.resolve("tables/awg-copper-20c.csv"), folder.resolve("tables/awg-copper-20c.csv"));
+        Files.createDirectories(folder.resolve("circuits"));
+        Files.copy(CONTENT.resolve("circuits/reedmere-trailer.json"), folder.resolve("circuits/reedmere-trailer.json"));
         write("lessons/08-voltage-drop/lesson.md", TestSite.FRONT + "Text.\n");
         write("lessons/99-guide/lesson.md", lesson);
         Map<String, String> files = new TreeMap<>();
@@ -86,7 +88,7 @@ class AuthorsGuideTest {
         while (matcher.find()) {
             shown.add(matcher.group(1));
         }
-        for (String kind : List.of("example", "caution", "task", "figure", "formula", "question", "table")) {
+        for (String kind : List.of("example", "caution", "task", "figure", "formula", "question", "table", "circuit")) {
             assertTrue(shown.contains(kind), "no piece shows the block " + kind);
         }
     }
@@ -94,7 +96,7 @@ class AuthorsGuideTest {
     @Test
     void itsCommandsExist() {
         for (String line : guide.lines().filter(each -> each.startsWith("java -jar")).toList()) {
-            String command = line.substring(line.lastIndexOf(' ') + 1);
+            String command = line.split(" ")[3];
             assertEquals(0, Loomwright.run(command, "--help"), line);
         }
     }

@@ -3,6 +3,7 @@ package loomwright.circuit.page;
 import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.sheet.Extent;
 
 /** How a circuit spreads over the paper: its parts one below the other, each branch one column further to the right. */
 final class Branching {
@@ -11,20 +12,20 @@ final class Branching {
     private final List<List<Integer>> fed = new ArrayList<>();
     private final List<Integer> order = new ArrayList<>();
 
-    private Branching(Circuit circuit) {
+    private Branching(Circuit circuit, Extent extent) {
         this.feeding = circuit.feeding();
         this.column = new int[feeding.length];
         for (int i = 0; i < feeding.length; i++) {
             fed.add(new ArrayList<>());
-            if (feeding[i] >= 0) {
+            if (feeding[i] >= 0 && extent.has(circuit.parts().get(i).id())) {
                 fed.get(feeding[i]).add(i);
             }
         }
         place();
     }
 
-    static Branching of(Circuit circuit) {
-        return new Branching(circuit);
+    static Branching of(Circuit circuit, Extent extent) {
+        return new Branching(circuit, extent);
     }
 
     /** Down each branch to its end, then the next. */

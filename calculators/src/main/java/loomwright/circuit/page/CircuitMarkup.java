@@ -8,6 +8,7 @@ import loomwright.circuit.Installation;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Extent;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.markup.Words;
@@ -19,12 +20,12 @@ public final class CircuitMarkup {
     /** The whole page as it is printed, before any script has run. */
     public static String printed(Links links, Examination examination) {
         Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\"><section id=\"circuit-plan\" aria-labelledby=\"drawing\">");
-        html.tag("<h2 id=\"drawing\">Drawing</h2>").tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination));
+        html.tag("<h2 id=\"drawing\">Drawing</h2>").tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination, Extent.WHOLE));
         html.tag("</div></section></div><div id=\"circuit-sheets\">").tag(sheets(links, examination, new HashMap<>(), false));
         return html.tag("</div>").toString();
     }
 
-    private static String legend() {
+    static String legend() {
         return "<p>One line stands for both conductors, out and back; two short strokes across it mark a run. Current flows downward. Each branch "
                 + "leaves its trunk at a dot.</p>";
     }
@@ -40,10 +41,10 @@ public final class CircuitMarkup {
         Html html = new Html();
         section(html, "findings", "What was found", FoundMarkup.of(links, examination, live));
         section(html, "results", "Results", ResultsSheet.of(links, examination));
-        section(html, "schedule", "Schedule of circuits", ListSheets.schedule(examination));
-        section(html, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation));
-        section(html, "labels", "Labels", ListSheets.labels(installation));
-        section(html, "test", "Test sheet", TestSheetMarkup.of(examination, readings, live));
+        section(html, "schedule", "Schedule of circuits", ListSheets.schedule(examination, Extent.WHOLE));
+        section(html, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
+        section(html, "labels", "Labels", ListSheets.labels(installation, Extent.WHOLE));
+        section(html, "test", "Test sheet", TestSheetMarkup.of(examination, Extent.WHOLE, readings, live));
         return html.toString();
     }
 

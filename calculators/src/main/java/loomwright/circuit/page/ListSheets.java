@@ -4,6 +4,7 @@ import java.util.List;
 import loomwright.circuit.Installation;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.CutLine;
+import loomwright.circuit.sheet.Extent;
 import loomwright.circuit.sheet.Label;
 import loomwright.circuit.sheet.PartsAndCuts;
 import loomwright.circuit.sheet.PartsLine;
@@ -20,7 +21,7 @@ final class ListSheets {
 
     private ListSheets() {}
 
-    static String schedule(Examination examination) {
+    static String schedule(Examination examination, Extent extent) {
         Html html = new Html();
         List<ScheduleRow> rows = Schedule.of(examination);
         if (rows.isEmpty()) {
@@ -31,13 +32,16 @@ final class ListSheets {
                 html, "Schedule of circuits", "Circuit", "Device", "Conductors", "Loads", "Design current#", "Ampacity#", "Fault current#",
                 "Largest drop#");
         for (ScheduleRow row : rows) {
+            if (!extent.has(row.partId())) {
+                continue;
+            }
             table.row(row.designation() + " " + row.title()).words(row.device()).words(joined(row.conductors())).words(joined(row.loads()));
             table.number(text(row.designCurrent())).number(text(row.ampacity()));
             table.number(text(row.lowestFault()) + " to " + text(row.highestFault())).number(text(row.worstDrop())).endRow();
         }
         table.end();
         return html.tag("<p class=\"help\">Ampacity is the least of the conductors behind the device. The fault current is lowest at the far ends and ")
-                .tag("highest at the device. Each check above names its source.</p>").toString();
+                .tag("highest at the device. Each check of the circuit names its source.</p>").toString();
     }
 
     private static String joined(List<String> words) {
@@ -52,8 +56,8 @@ final class ListSheets {
         return quantity == null ? NONE : quantity.text(3);
     }
 
-    static String partsAndCuts(Links links, Installation installation) {
-        PartsAndCuts lists = PartsAndCuts.of(installation);
+    static String partsAndCuts(Links links, Installation installation, Extent extent) {
+        PartsAndCuts lists = PartsAndCuts.of(installation, extent);
         Html html = new Html().tag("<h3 id=\"circuit-parts-list\">Parts</h3>");
         TableHtml parts = new TableHtml(html, "Parts", "Part", "How many#", "Where");
         for (PartsLine line : lists.parts()) {
@@ -72,9 +76,12 @@ final class ListSheets {
         return html.tag(SourceMarkup.paragraph(links, lists.allowanceSource())).toString();
     }
 
-    static String labels(Installation installation) {
+    static String labels(Installation installation, Extent extent) {
         Html html = new Html().tag("<p>Print, cut out, and fix one at each place named. The large words are the label.</p><ul class=\"labels\">");
         for (Label label : Label.of(installation)) {
+            if (!extent.has(label.partId())) {
+                continue;
+            }
             html.tag("<li><strong>").text(label.text()).tag("</strong> <span class=\"where\">").text(label.where()).tag("</span></li>");
         }
         return html.tag("</ul>").toString();

@@ -8,6 +8,7 @@ import loomwright.circuit.Part;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Extent;
 import loomwright.markup.FindingsMarkup;
 import loomwright.markup.Html;
 import loomwright.quantity.Quantity;
@@ -26,18 +27,18 @@ public final class PlanMarkup {
     private final Set<String> faulty;
     private final String chosen;
 
-    private PlanMarkup(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
+    private PlanMarkup(Circuit circuit, Examination examination, Extent extent, Set<String> faulty, String chosen) {
         this.circuit = circuit;
         this.examination = examination;
         this.designations = Designations.of(circuit);
-        this.branching = Branching.of(circuit);
+        this.branching = Branching.of(circuit, extent);
         this.faulty = faulty;
         this.chosen = chosen;
     }
 
     /** The drawing as it is printed. */
-    static String printed(Examination examination) {
-        return new PlanMarkup(examination.circuit(), examination, new HashSet<>(), NOTHING_CHOSEN).written();
+    static String printed(Examination examination, Extent extent) {
+        return new PlanMarkup(examination.circuit(), examination, extent, new HashSet<>(), NOTHING_CHOSEN).written();
     }
 
     /**
@@ -47,7 +48,7 @@ public final class PlanMarkup {
      * @param chosen the part whose figures are shown
      */
     public static String of(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
-        return new PlanMarkup(circuit, examination, faulty, chosen).written();
+        return new PlanMarkup(circuit, examination, Extent.WHOLE, faulty, chosen).written();
     }
 
     private String written() {

@@ -7,6 +7,7 @@ import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Comparison;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Extent;
 import loomwright.circuit.sheet.Meter;
 import loomwright.circuit.sheet.ReadingFinding;
 import loomwright.circuit.sheet.TestSheet;
@@ -26,10 +27,11 @@ public final class TestSheetMarkup {
     /**
      * The sheet.
      *
+     * @param extent the parts it is about
      * @param readings what was typed under load, by part
      * @param live whether readings can be typed
      */
-    static String of(Examination examination, Map<String, String> readings, boolean live) {
+    static String of(Examination examination, Extent extent, Map<String, String> readings, boolean live) {
         Installation installation = examination.solution().installation();
         Designations designations = Designations.of(examination.circuit());
         Quantity battery = battery(installation, readings);
@@ -40,6 +42,9 @@ public final class TestSheetMarkup {
         TableHtml table = null;
         int number = 0;
         for (TestStep step : TestSheet.of(installation, battery)) {
+            if (!extent.has(step.partId())) {
+                continue;
+            }
             if (step.phase() != phase) {
                 phase = step.phase();
                 if (table != null) {

@@ -103,6 +103,23 @@ public final class Designations {
         return of(partId) + " " + title(partId);
     }
 
+    /** What stands on a label for where a conductor ends, short or with its title; the part −1 is an open end. */
+    String end(int part, boolean positive, boolean withTitle) {
+        if (part == Label.NONE) {
+            return "its open end";
+        }
+        Part at = circuit.parts().get(part);
+        if (positive) {
+            return withTitle ? titled(at.id()) : of(at.id());
+        }
+        String title = withTitle && at.kind() != PartKind.LOAD ? ", by a negative busbar if there is one" : withTitle ? " " + title(at.id()) : "";
+        return switch (at.kind()) {
+            case CONDUCTOR -> conductor(at.id(), false) + title;
+            case LOAD -> of(at.id()) + title;
+            default -> "negative of " + of(at.id()) + title;
+        };
+    }
+
     /** One conductor of a run: {@code W3 +}, or {@code 4 +} where the two have numbers of their own. */
     String conductor(String partId, boolean positive) {
         String both = of(partId);

@@ -2,7 +2,6 @@ package loomwright.circuit.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.circuit.Circuit;
 import loomwright.circuit.Installation;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
@@ -15,6 +14,7 @@ import loomwright.circuit.PartKind;
  * @param text what stands on it
  */
 public record Label(String partId, String where, String text) {
+    static final int NONE = -1;
 
     /** The labels of a circuit: both ends of both conductors of each run, and one on each device, switch, panel and load. */
     public static List<Label> of(Installation installation) {
@@ -37,33 +37,94 @@ public record Label(String partId, String where, String text) {
     }
 
     private static void addRun(List<Label> labels, Installation installation, int i, Designations designations) {
-        Part part = installation.part(i);
-        String near = part.fedBy();
-        String far = nextPart(installation.circuit(), part.id());
+        Part run = installation.part(i);
         String size = installation.conductor(i).size().text();
-        for (boolean positive : new boolean[] {true, false}) {
-            String pole = positive ? "+" : "\u2212";
-            String text = designations.conductor(part.id(), positive) + ", " + size;
-            labels.add(new Label(part.id(), pole + " conductor, end at " + designations.titled(near), text + " to " + reach(designations, far)));
-            labels.add(new Label(part.id(), pole + " conductor, end at " + reachTitled(designations, far), text + " from " + designations.of(near)));
+        addNear(labels, run, designations, true, size, installation.feeding(i), next(installation, i));
+        addFar(labels, run, designations, true, size, installation.feeding(i), next(installation, i));
+        Return back = new Return(installation, designations, i);
+        if (!back.goesOnBefore()) {
+            addNear(labels, run, designations, false, size, back.before(), back.behind());
+        }
+        if (!back.goesOnBehind()) {
+            addFar(labels, run, designations, false, size, back.before(), back.behind());
         }
     }
 
-    private static String reach(Designations designations, String id) {
-        return id.isEmpty() ? "its open end" : designations.of(id);
+    private static void addNear(List<Label> labels, Part run, Designations designations, boolean positive, String size, int near, int far) {
+        labels.add(new Label(
+                run.id(), pole(positive) + designations.end(near, positive, true),
+                designations.conductor(run.id(), positive) + ", " + size + " to " + designations.end(far, positive, false)));
     }
 
-    private static String reachTitled(Designations designations, String id) {
-        return id.isEmpty() ? "its open end" : designations.titled(id);
+    private static void addFar(List<Label> labels, Part run, Designations designations, boolean positive, String size, int near, int far) {
+        labels.add(new Label(
+                run.id(), pole(positive) + designations.end(far, positive, true),
+                designations.conductor(run.id(), positive) + ", " + size + " from " + designations.end(near, positive, false)));
     }
 
-    /** The first part a run feeds; empty if it feeds none. */
-    private static String nextPart(Circuit circuit, String id) {
-        for (Part part : circuit.parts()) {
-            if (part.fedBy().equals(id) && part.kind() != PartKind.SUPPLY) {
-                return part.id();
+    private static String pole(boolean positive) {
+        return (positive ? "+" : "\u2212") + " conductor, end at ";
+    }
+
+    /** The first part a part feeds; −1 if it feeds none. */
+    private static int next(Installation installation, int part) {
+        for (int i = part + 1; i < installation.size(); i++) {
+            if (installation.feeding(i) == part) {
+                return i;
             }
         }
-        return "";
+        return NONE;
+    }
+
+    /**
+     * The negative conductor of a run. No device stands in it: it leads from the negative conductor, panel or battery before, and past the
+     * devices behind. One wire may serve runs that follow each other; then it has no ends between them.
+     */
+    private record Return(Installation installation, Designations designations, int run) {
+        boolean goesOnBefore() {
+            return isSameWire(past(installation.feeding(run), true));
+        }
+
+        boolean goesOnBehind() {
+            return isSameWire(past(next(installation, run), false));
+        }
+
+        int before() {
+            int at = past(installation.feeding(run), true);
+            while (isSameWire(at)) {
+                at = past(installation.feeding(at), true);
+            }
+            return at;
+        }
+
+        int behind() {
+            int at = past(next(installation, run), false);
+            while (isSameWire(at)) {
+                at = past(next(installation, at), false);
+            }
+            return at;
+        }
+
+        /** From a part on, past all that stands in the positive only. */
+        private int past(int from, boolean towardsBattery) {
+            int at = from;
+            while (at >= 0 && isInPositiveOnly(installation.part(at).kind())) {
+                at = towardsBattery ? installation.feeding(at) : next(installation, at);
+            }
+            return at;
+        }
+
+        private static boolean isInPositiveOnly(PartKind kind) {
+            return kind == PartKind.PROTECTION || kind == PartKind.SWITCH || kind == PartKind.ISOLATOR || kind == PartKind.JOINT;
+        }
+
+        private boolean isSameWire(int part) {
+            return part >= 0 && installation.conductor(part) != null && number(part).equals(number(run))
+                    && designations.of(installation.part(run).id()).indexOf('/') > 0;
+        }
+
+        private String number(int part) {
+            return designations.conductor(installation.part(part).id(), false);
+        }
     }
 }

@@ -29,7 +29,12 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
 
     /** The lists with the usual allowance. */
     public static PartsAndCuts of(Installation installation) {
-        return of(installation, USUAL_SHARE, USUAL_END);
+        return of(installation, Extent.WHOLE);
+    }
+
+    /** The lists of a piece of the circuit with the usual allowance. */
+    public static PartsAndCuts of(Installation installation, Extent extent) {
+        return of(installation, extent, USUAL_SHARE, USUAL_END);
     }
 
     /**
@@ -37,11 +42,18 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
      * protects gets none, for it must stay as short as it was planned.
      */
     public static PartsAndCuts of(Installation installation, Quantity share, Quantity end) {
+        return of(installation, Extent.WHOLE, share, end);
+    }
+
+    private static PartsAndCuts of(Installation installation, Extent extent, Quantity share, Quantity end) {
         Designations designations = Designations.of(installation.circuit());
         List<CutLine> cuts = new ArrayList<>();
         Tally tally = new Tally();
         for (int i = 0; i < installation.size(); i++) {
             Part part = installation.part(i);
+            if (!extent.has(part.id())) {
+                continue;
+            }
             Conductor conductor = installation.conductor(i);
             Switching switching = installation.switching(i);
             String designation = designations.of(part.id());

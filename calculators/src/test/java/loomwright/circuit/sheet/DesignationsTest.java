@@ -54,7 +54,16 @@ class DesignationsTest {
                 .map(Label::text)
                 .toList();
         assertEquals("4 +, 4\u00a0mm² to E1", texts.get(0));
-        assertEquals("6 \u2212, 4\u00a0mm² from F2", texts.get(3));
+        // The return passes no fuse-link: it ends at the panel's negative, not at F2.
+        assertEquals("6 \u2212, 4\u00a0mm² from negative of P1", texts.get(3));
+    }
+
+    @Test
+    void leadsTheReturnPastDevicesAndKeepsOneWireWhole() {
+        Circuit shared = CircuitEdits.named(CircuitEdits.named(punt, "lead", "1/9 Lead").circuit(), "pump-run", "2/9 Run").circuit();
+        shared = CircuitEdits.without(shared, "fuse-panel");
+        List<String> texts = Label.of(Installation.of(shared).installation()).stream().map(Label::text).filter(text -> text.startsWith("9")).toList();
+        assertEquals(List.of("9 \u2212, 4\u00a0mm² to E1", "9 \u2212, 4\u00a0mm² from negative of G1"), texts);
     }
 
     private static String all(Designations designations, String... parts) {

@@ -13,5 +13,5 @@ import loomwright.generator.problem.Span;
  */
 public record Block(String kind, String title, Span info, Span body) {
     /** The kinds there are. */
-    public static final Set<String> KINDS = Set.of("example", "caution", "task", "figure", "formula", "question", "table");
+    public static final Set<String> KINDS = Set.of("example", "caution", "task", "figure", "formula", "question", "table", "circuit");
 }

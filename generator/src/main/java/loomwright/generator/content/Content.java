@@ -12,6 +12,7 @@ import loomwright.source.Document;
  * @param tables the tables by key, in order
  * @param terms the glossary by key, in order of the alphabet
  * @param scenario the figures of the scenario by key
+ * @param circuits the circuits by key; one with a mistake has no examination
  * @param lessons the lessons in order
  * @param pages the plain pages by name
  * @param fronts what authors write on the pages the generator fills, by name
@@ -23,6 +24,7 @@ public record Content(
         Map<String, TableFile> tables,
         Map<String, Term> terms,
         Map<String, Fact> scenario,
+        Map<String, CircuitText> circuits,
         List<Lesson> lessons,
         List<PlainPage> pages,
         Map<String, Front> fronts,

@@ -33,6 +33,7 @@ public final class ContentReader {
                 tables,
                 Glossary.read(folder, problems),
                 scenario(),
+                new CircuitFolder(folder, problems).circuits(),
                 lessons(),
                 pages.pages(),
                 pages.fronts(),

@@ -24,6 +24,7 @@ final class BlockWriter {
     private final FigureMarkup figures;
     private final QuestionMarkup questions;
     private final TableMarkup tables;
+    private final CircuitBlockMarkup circuits;
 
     BlockWriter(Site site, Place page, ArticleWriter article) {
         this.site = site;
@@ -33,6 +34,7 @@ final class BlockWriter {
         this.figures = new FigureMarkup(site, article);
         this.questions = new QuestionMarkup(site, page, article);
         this.tables = new TableMarkup(site, page);
+        this.circuits = new CircuitBlockMarkup(site, page, article);
     }
 
     String write(Block block) {
@@ -53,6 +55,7 @@ final class BlockWriter {
             case "figure" -> figures.write(map);
             case "formula" -> formula(map);
             case "question" -> questions.write(map);
+            case "circuit" -> circuits.write(map);
             default -> tables.block(map);
         };
     }

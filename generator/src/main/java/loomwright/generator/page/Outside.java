@@ -13,6 +13,7 @@ record Outside(
         List<String> tables,
         Set<String> terms,
         Map<String, Fact> scenario,
+        List<String> circuits,
         List<List<Object>> lessons,
         List<String> pages,
         List<String> settings,
@@ -27,6 +28,7 @@ record Outside(
                 site.content().tables().values().stream().map(each -> each.file().text()).toList(),
                 Set.copyOf(site.content().terms().keySet()),
                 site.content().scenario(),
+                site.content().circuits().values().stream().map(each -> each.key() + each.file().text()).toList(),
                 site.content().lessons().stream().<List<Object>>map(each -> List.of(each.key(), each.title())).toList(),
                 site.content().pages().stream().map(each -> each.key()).toList(),
                 List.of(
