@@ -52,7 +52,7 @@ final class TrailerWiring implements Drawing {
     }
 
     private static void wires(Schematic drawn) {
-        drawn.conductor(Style.PLUS, 64, 66, 92, 66).conductor(Style.PLUS, 188, 66, 222, 66);
+        drawn.conductor(Style.PLUS, 67, 66, 92, 66).conductor(Style.PLUS, 188, 66, 222, 66);
         drawn.conductor(Style.PLUS, 290, 108, 290, 158);
         drawn.conductor(Style.MINUS, 120, 236, 120, 276, 200, 276, 200, 352).conductor(Style.MINUS, 70, 236, 70, 352);
         drawn.conductor(Style.PLUS, 234, 208, 234, 316, 130, 316, 130, 352).conductor(Style.PLUS, 284, 208, 284, 352);
@@ -62,7 +62,7 @@ final class TrailerWiring implements Drawing {
     }
 
     private static void boxes(Canvas canvas, Given given) {
-        box(canvas, 8, 44, 56, 50, "G1", "battery");
+        box(canvas, 5, 44, 62, 50, "G1", "battery");
         box(canvas, 92, 44, 46, 50, "F3", given.label("main-fuse"));
         box(canvas, 138, 44, 50, 50, "Q1", given.label("breaker-rating"));
         box(canvas, 222, 44, 88, 64, "K1", "relay");
@@ -75,7 +75,7 @@ final class TrailerWiring implements Drawing {
         box(canvas, 178, 352, 132, 46, "", "X2 outlet pair");
         canvas.text(236, 104, Anchor.MIDDLE, Lettering.SMALL, "86");
         canvas.text(262, 104, Anchor.MIDDLE, Lettering.SMALL, "85");
-        double[][] signs = {{72, 54, 1}, {19, 110, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
+        double[][] signs = {{73, 54, 1}, {19, 110, 0}, {70, 368, 0}, {130, 368, 1}, {200, 368, 0}, {284, 368, 1}};
         for (double[] at : signs) {
             canvas.text(at[0], at[1], Anchor.MIDDLE, Lettering.SMALL_STRONG, at[2] == 1 ? "+" : "\u2212");
         }
@@ -89,7 +89,7 @@ final class TrailerWiring implements Drawing {
     }
 
     private static void numbers(Canvas canvas) {
-        int[][] places = {{1, 79, 66}, {2, 205, 66}, {3, 290, 133}, {4, 166, 316}, {5, 284, 296}, {6, 70, 296}, {7, 160, 276}, {8, 200, 131}, {9, 192, 188}, {10, 30, 150}};
+        int[][] places = {{1, 80, 66}, {2, 205, 66}, {3, 290, 133}, {4, 166, 316}, {5, 284, 296}, {6, 70, 296}, {7, 160, 276}, {8, 200, 131}, {9, 192, 188}, {10, 30, 150}};
         for (int[] place : places) {
             WireNumber.draw(canvas, place[1], place[2], place[0]);
         }
