@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 class GraphsTest {
+    private static final int ENTRIES = Integer.getInteger("graph.entries", 500);
+
     private static final Map<String, String> BENCH = Map.of(
             "current", "10 A", "route-length", "4.2 m", "length-counts", "one-way", "conductor", "iso-6722-1", "size", "2.5 mm²");
 
@@ -89,10 +91,10 @@ class GraphsTest {
             return DynamicTest.dynamicTest(key, () -> {
                 TypedEntries typed = new TypedEntries(calculator, List.of(), 5);
                 int drawn = 0;
-                for (int i = 0; i < 500; i++) {
+                for (int i = 0; i < ENTRIES; i++) {
                     drawn += isDrawn(set, key, calculator, typed.next()) ? 1 : 0;
                 }
-                assertTrue(drawn > 50, "only " + drawn + " graphs");
+                assertTrue(drawn > ENTRIES / 10, "only " + drawn + " graphs");
             });
         }));
     }

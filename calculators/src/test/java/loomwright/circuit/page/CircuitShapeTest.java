@@ -10,9 +10,9 @@ import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.RandomCircuit;
-import loomwright.circuit.StartingCircuits;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.WorkedCircuits;
 import loomwright.markup.Links;
 import loomwright.shape.Golden;
 import loomwright.shape.LinesOnce;
@@ -29,7 +29,7 @@ class CircuitShapeTest {
     @Test
     void findsTheSameOnTheCircuitsOfTheLessonsWithOneEntryChanged() {
         LinesOnce found = new LinesOnce();
-        for (Circuit circuit : List.of(StartingCircuits.reedmereTrailer(), StartingCircuits.punt())) {
+        for (Circuit circuit : List.of(WorkedCircuits.trailer(), WorkedCircuits.punt())) {
             found.add(circuit.name(), findings(circuit));
             for (Part part : circuit.parts()) {
                 for (Field field : part.kind().fields()) {
@@ -55,7 +55,7 @@ class CircuitShapeTest {
     @Test
     void showsTheCircuitsOfTheLessons() {
         StringBuilder text = new StringBuilder();
-        for (Circuit circuit : List.of(StartingCircuits.reedmereTrailer(), StartingCircuits.punt())) {
+        for (Circuit circuit : List.of(WorkedCircuits.trailer(), WorkedCircuits.punt())) {
             Examination examination = Examination.of(circuit);
             Map<String, String> readings = new HashMap<>();
             readings.put(circuit.parts().get(circuit.parts().size() - 1).id(), "11.4 V");
@@ -70,7 +70,7 @@ class CircuitShapeTest {
     @Test
     void asksForEveryKindOfPart() {
         StringBuilder text = new StringBuilder();
-        Circuit trailer = StartingCircuits.reedmereTrailer();
+        Circuit trailer = WorkedCircuits.trailer();
         Set<String> shown = new java.util.TreeSet<>();
         for (Part part : trailer.parts()) {
             if (shown.add(part.kind().key())) {
