@@ -11,7 +11,7 @@ final class PlainLine {
     }
 
     private static boolean isSpace(int c) {
-        return c == '\u00a0' || c == '\t';
+        return c == '\u00a0' || c == '\u2009' || c == '\t';
     }
 
     private static boolean isHarmful(int c) {

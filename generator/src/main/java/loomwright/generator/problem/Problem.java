@@ -38,7 +38,7 @@ public record Problem(String file, int line, int column, String words, String re
     }
 
     private static String plain(String text) {
-        return text.replace('\u201c', '"').replace('\u201d', '"').replace('\u00a0', ' ');
+        return text.replace('\u201c', '"').replace('\u201d', '"').replace('\u00a0', ' ').replace('\u2009', ' ');
     }
 
     @Override

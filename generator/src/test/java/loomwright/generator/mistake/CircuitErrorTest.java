@@ -92,7 +92,7 @@ class CircuitErrorTest extends MistakeTest {
     void rejectsCircuitFileWithAFaultAtItsPlace() {
         hut(HUT.replace("12 W", "bright"), "drawing");
         rejects("""
-                content/circuits/hut.json:4:66: parts[1].power: Power it takes has no number. Enter a number between 0.001 W and 10\u202f000 W.
+                content/circuits/hut.json:4:66: parts[1].power: Power it takes has no number. Enter a number between 0.001 W and 10 000 W.
                        {"id": "lamp", "kind": "load", "fed-by": "battery", "power": "bright"}
                                                                                     ^
                 1 problem
