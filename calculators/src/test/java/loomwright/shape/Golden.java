@@ -13,6 +13,8 @@ import java.util.regex.Pattern;
 /** Files of expected shapes. With {@code -Dgolden.rewrite=true} they are written anew; read the difference before you commit it. */
 public final class Golden {
     private static final Path FOLDER = Path.of("src", "test", "resources", "loomwright", "shape");
+    private static final String IF_MEANT = "If you meant it: mvn -pl calculators verify -Dtest='*ShapeTest' -Dgolden.rewrite=true, then read"
+            + " the difference";
     private static final Pattern NUMBER = Pattern.compile("[−-]?[0-9]+(?:[.,/][0-9]+)*");
     /** The prefix of a unit goes with the size of its number. */
     private static final Pattern FIGURE = Pattern.compile(
@@ -68,10 +70,20 @@ public final class Golden {
         }
     }
 
+    /** Names the first line that differs, and what to do if it should. */
+    static void assertSame(String where, String expected, String actual) {
+        String[] wanted = expected.split("\n");
+        String[] got = actual.split("\n");
+        for (int i = 0; i < Math.max(wanted.length, got.length); i++) {
+            String line = where + ", line " + (i + 1) + ". " + IF_MEANT;
+            assertEquals(i < wanted.length ? wanted[i] : "the end", i < got.length ? got[i] : "the end", line);
+        }
+    }
+
     public static void assertIs(String name, String text) {
         if (isRewritten()) {
             write(name, text);
         }
-        assertEquals(read(name), text);
+        assertSame(name, read(name), text);
     }
 }

@@ -1,7 +1,5 @@
 package loomwright.shape;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -50,7 +48,8 @@ class OutcomeShapeTest {
             for (String number : line.substring(end + 2).strip().split(" ")) {
                 expected.add(lines.get(Integer.parseInt(number)));
             }
-            assertEquals(String.join("\n", expected), String.join("\n", OutcomeShape.of(Outcome.of(calculator, entries))), entries::toString);
+            String given = String.join("\n", OutcomeShape.of(Outcome.of(calculator, entries)));
+            Golden.assertSame(name + " " + entries, String.join("\n", expected), given);
         }
     }
 
