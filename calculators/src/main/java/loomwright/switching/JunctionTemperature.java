@@ -122,7 +122,7 @@ public final class JunctionTemperature implements Calculator {
         boolean close = junction.base() > limit.base() - 10;
         working.finding(new Finding(
                 above ? Verdict.STOP : close ? Verdict.CAUTION : Verdict.PASSED,
-                "The junction at " + junction.text(3) + " is " + (above ? "above" : "below") + " the limit entered, " + limit.text()
+                "The junction at " + junction.text(3) + " is " + (above ? "above" : "within") + " the limit entered, " + limit.text()
                         + (close && !above ? ", by less than the margin of 10 K" : "") + ".",
                 junction, limit, usual,
                 above || close ? "Take a larger heat sink, a switch with less drop, a cooler place or less current." : ""));

@@ -175,9 +175,9 @@ public final class SwitchCompare implements Calculator {
                     "Below it the solid-state switch loses less; above it the relay does."));
             return;
         }
-        boolean solidAlways = coil > trigger;
-        boolean relayAlways = solid > contact;
-        String words = solidAlways
+        boolean solidAlways = coil >= trigger && solid <= contact;
+        boolean relayAlways = coil <= trigger && solid >= contact;
+        String words = solidAlways && relayAlways ? "At every current both lose the same." : solidAlways
                 ? "At every current the solid-state switch loses less: no coil, and no more resistance than the contact."
                 : relayAlways
                         ? "At every current the relay loses less: its coil takes no more than the trigger of the other."
