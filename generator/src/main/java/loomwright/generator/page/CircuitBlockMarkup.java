@@ -86,8 +86,11 @@ final class CircuitBlockMarkup {
         Examination examination = text.examination();
         String name = examination.circuit().name().isEmpty() ? text.key() : examination.circuit().name();
         String about = branch == null ? name : name + ", branch of " + Designations.of(examination.circuit()).titled(branch.text());
-        // The sheets are written for a page of their own; on a lesson each takes the key of its block into its ids.
-        String markup = sheet.markup(new Links(Address.root(page.address())), examination, extent).replace("id=\"circuit-", "id=\"" + key + "-");
+        // The sheets are written for a page of their own; on a lesson each takes the key of its block into its ids, and the circuit into the
+        // names of its tables, so that two sheets of a kind can be told apart.
+        String markup = sheet.markup(new Links(Address.root(page.address())), examination, extent)
+                .replace("id=\"circuit-", "id=\"" + key + "-")
+                .replace("aria-label=\"Table: ", "aria-label=\"Table: " + Html.escape(about) + ": ");
         return "<details class=\"circuit-sheet\" id=\"" + Html.escape(key) + "\">\n<summary>" + Html.escape(sheet.title() + ": " + about)
                 + "</summary>\n<section class=\"sheet-body\">\n" + markup + "\n</section>\n</details>\n";
     }
