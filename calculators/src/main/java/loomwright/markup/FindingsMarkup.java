@@ -21,14 +21,19 @@ public final class FindingsMarkup {
         }
         Html html = new Html().tag("<div class=\"findings\"><h4>Checks</h4><ul>");
         for (Finding finding : working.findings()) {
-            html.tag("<li class=\"finding\"").attribute("data-verdict", name(finding.verdict()));
-            html.tag("><p><strong class=\"verdict\">").text(Words.sentence(finding.verdict().words())).tag("</strong> ");
-            html.text(Words.sentence(finding.words())).tag("</p>");
-            if (!finding.remedy().isEmpty()) {
-                html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
-            }
-            html.tag(SourceMarkup.paragraph(links, finding.source())).tag("</li>");
+            item(html, links, finding);
         }
         return html.tag("</ul></div>").toString();
+    }
+
+    /** One check, as an item of a list. */
+    static void item(Html html, Links links, Finding finding) {
+        html.tag("<li class=\"finding\"").attribute("data-verdict", name(finding.verdict()));
+        html.tag("><p><strong class=\"verdict\">").text(Words.sentence(finding.verdict().words())).tag("</strong> ");
+        html.text(Words.sentence(finding.words())).tag("</p>");
+        if (!finding.remedy().isEmpty()) {
+            html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
+        }
+        html.tag(SourceMarkup.paragraph(links, finding.source())).tag("</li>");
     }
 }

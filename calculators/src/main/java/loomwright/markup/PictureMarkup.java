@@ -21,6 +21,11 @@ public final class PictureMarkup {
         return "<figure class=\"figure graph\" id=\"" + id + "\" data-program=\"" + program + "\">" + inside(id, picture) + "</figure>\n";
     }
 
+    /** The graph alone, for a screen; empty if there is no picture. */
+    public static String projected(String exampleKey, Picture picture) {
+        return picture == null ? "" : "<figure class=\"figure\">" + picture.svg(Html.escape(exampleKey) + "-graph") + "</figure>\n";
+    }
+
     /** The inside of that figure: the picture, its figures as a folded table, and its title as the caption. */
     public static String inside(String id, Picture picture) {
         return picture.svg(id) + figures(picture.figures(), picture.title()) + "<figcaption>" + Html.escape(picture.title()) + "</figcaption>";

@@ -30,6 +30,13 @@ final class StepsMarkup {
         return markup.html.tag("</ol></div>").toString();
     }
 
+    /** The inside of one step, with the reason for it. */
+    static String whole(Links links, Step step, int number) {
+        StepsMarkup markup = new StepsMarkup(links);
+        markup.content(step, number);
+        return markup.html.toString();
+    }
+
     /** The inside of one step, without the reason for it. */
     static String inside(Links links, Step step, int number) {
         StepsMarkup markup = new StepsMarkup(links);
@@ -47,9 +54,14 @@ final class StepsMarkup {
     }
 
     private void step(Step step, int number) {
-        html.tag("<li><p class=\"words\">").text(Words.sentences(step.words(), step.why())).tag("</p>");
-        figures(step, number);
+        html.tag("<li>");
+        content(step, number);
         html.tag("</li>");
+    }
+
+    private void content(Step step, int number) {
+        html.tag("<p class=\"words\">").text(Words.sentences(step.words(), step.why())).tag("</p>");
+        figures(step, number);
     }
 
     private void figures(Step step, int number) {

@@ -84,9 +84,13 @@ final class Browser implements AutoCloseable {
     }
 
     void width(int width) {
+        size(width, 900);
+    }
+
+    void size(int width, int height) {
         command(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
     void scripts(boolean on) {

@@ -2,6 +2,7 @@ package loomwright.generator.markdown;
 
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
 import java.util.List;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.problem.Problems;
@@ -44,6 +45,14 @@ public final class MarkdownWriter {
         return write(text.text(), (start, end) -> file.span(base + start, base + end));
     }
 
+    /** A stretch of a file, piece by piece. */
+    public List<Part> parts(Span text) {
+        SourceFile file = text.file();
+        int base = text.start();
+        NodeWriter writer = new NodeWriter((start, end) -> file.span(base + start, base + end), surroundings, problems);
+        return writer.parts(parsed(text.text()));
+    }
+
     /** A text from a YAML value. Its problems are placed by looking for their words inside the value. */
     public String write(Scalar text) {
         String words = text.text();
@@ -71,7 +80,11 @@ public final class MarkdownWriter {
 
     private Markup write(String text, Origin origin) {
         NodeWriter writer = new NodeWriter(origin, surroundings, problems);
-        writer.children((text.indexOf('|') < 0 ? WITHOUT_TABLES : WITH_TABLES).parse(text));
+        writer.children(parsed(text));
         return new Markup(writer.html(), List.copyOf(writer.headings()));
+    }
+
+    private static Document parsed(String text) {
+        return (text.indexOf('|') < 0 ? WITHOUT_TABLES : WITH_TABLES).parse(text);
     }
 }

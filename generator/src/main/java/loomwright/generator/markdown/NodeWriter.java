@@ -48,6 +48,40 @@ final class NodeWriter {
         }
     }
 
+    /** The pieces of a text, lists taken apart into their items. */
+    List<Part> parts(Node document) {
+        List<Part> parts = new ArrayList<>();
+        for (Node child = document.getFirstChild(); child != null; child = child.getNext()) {
+            if (child instanceof ListBlock list) {
+                items(list, parts);
+            } else {
+                out.setLength(0);
+                int before = headings.size();
+                node(child);
+                Heading heading = headings.size() > before ? headings.get(before) : null;
+                parts.add(new Part("", html(), "", heading, child instanceof FencedCodeBlock fence ? info(fence) : null));
+            }
+        }
+        return parts;
+    }
+
+    private void items(ListBlock list, List<Part> parts) {
+        String element = list instanceof OrderedList ? "ol" : "ul";
+        int number = list instanceof OrderedList ordered ? ordered.getStartNumber() : 0;
+        for (Node item = list.getFirstChild(); item != null; item = item.getNext(), number++) {
+            out.setLength(0);
+            out.append("<li>");
+            children(item);
+            out.append("</li>\n");
+            String open = list instanceof OrderedList && number != 1 ? "<ol start=\"" + number + "\">\n" : "<" + element + ">\n";
+            parts.add(new Part(open, html(), "</" + element + ">\n", null, null));
+        }
+    }
+
+    private Span info(FencedCodeBlock fence) {
+        return origin.place(fence.getInfo().getStartOffset(), fence.getInfo().getEndOffset());
+    }
+
     private void node(Node node) {
         if (node instanceof Paragraph) {
             paragraph(node);
@@ -118,8 +152,7 @@ final class NodeWriter {
     }
 
     private void fence(FencedCodeBlock fence) {
-        Span info = origin.place(fence.getInfo().getStartOffset(), fence.getInfo().getEndOffset());
-        String block = surroundings.block(info);
+        String block = surroundings.block(info(fence));
         if (block != null) {
             out.append(block);
         } else {

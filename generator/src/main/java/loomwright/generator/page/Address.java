@@ -23,6 +23,11 @@ final class Address {
         return "lessons/" + key + ".html";
     }
 
+    /** The projector view of a lesson. */
+    static String projector(String key) {
+        return "projector/" + key + ".html";
+    }
+
     static String calculator(String key) {
         return "calculators/" + key + ".html";
     }

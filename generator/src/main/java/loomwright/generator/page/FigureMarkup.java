@@ -22,6 +22,11 @@ final class FigureMarkup {
     }
 
     String write(YamlMap map) {
+        return write(map, true);
+    }
+
+    /** A figure, with or without the folded table of what it shows. */
+    String write(YamlMap map, boolean withTable) {
         Scalar key = map.required("key");
         Scalar drawing = map.required("drawing");
         Scalar title = map.required("title");
@@ -39,7 +44,7 @@ final class FigureMarkup {
         }
         return "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n"
                 + picture.named(title.text(), description.text()).svg(key.text())
-                + PictureMarkup.figures(picture.figures(), title.text())
+                + (withTable ? PictureMarkup.figures(picture.figures(), title.text()) : "")
                 + (caption == null ? "" : "\n<figcaption>" + article.inLine(caption) + "</figcaption>") + "\n</figure>\n";
     }
 

@@ -21,12 +21,16 @@ final class LessonPages {
             int minutes,
             Links needs,
             Links contents,
+            String projector,
             String body,
             Link previous,
             Link next) {}
 
     /** A lesson as a page, with what it adds to other pages. */
-    record Written(Lesson lesson, String html, Places places, Reliance reliance, String words) {}
+    record Written(Lesson lesson, String html, Places places, Reliance reliance, String words, Projected projected) {}
+
+    /** The projector view of it. */
+    record Projected(String html, Places places) {}
 
     private static final int AT_A_TIME = 32;
 
@@ -74,17 +78,20 @@ final class LessonPages {
                 lesson.minutes(),
                 needs(lesson),
                 contents(markup.headings()),
+                Address.from(address, Address.projector(lesson.key())),
                 markup.html(),
                 neighbour(address, at - 1),
                 neighbour(address, at + 1));
         return new Written(
-                lesson, templates.fill("lesson", page), writer.places(), apart.reliance(), PlainText.of(markup.html()));
+                lesson, templates.fill("lesson", page), writer.places(), apart.reliance(), PlainText.of(markup.html()),
+                ProjectorPage.of(apart, lesson, frames, templates));
     }
 
     private void handOn(Written written, PageSink sink) {
         Lesson lesson = written.lesson();
         memory.keep(written, site.problems());
         sink.page(lesson.address(), written.html(), written.places());
+        sink.page(Address.projector(lesson.key()), written.projected().html(), written.projected().places());
         site.reliance().add(written.reliance());
         search.add(Site.numbered(lesson), lesson.address(), "lesson", lesson.summary(), written.words());
     }

@@ -1,5 +1,6 @@
 package loomwright.generator.page;
 
+import java.util.List;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.example.Trial;
@@ -21,20 +22,41 @@ final class QuestionMarkup {
         this.article = article;
     }
 
+    /** A question and its answer, as they are found in a block. */
+    private record Asked(String key, String ask, String answer) {}
+
     String write(YamlMap map) {
+        Asked asked = read(map);
+        if (asked == null) {
+            return "";
+        }
+        return "<div class=\"question\" id=\"" + Html.escape(asked.key()) + "\">\n<p class=\"label\">Question " + count + "</p>\n"
+                + "<div class=\"ask\">" + asked.ask() + "</div>\n<details><summary>Answer</summary><div class=\"answer\">"
+                + asked.answer() + "</div></details>\n</div>\n";
+    }
+
+    /** The question, and the question with its answer: what is shown first and what after it. Empty if the block has a mistake. */
+    List<String> apart(YamlMap map) {
+        Asked asked = read(map);
+        if (asked == null) {
+            return List.of();
+        }
+        String ask = "<p class=\"label\">Question " + count + "</p>\n<div class=\"ask\">" + asked.ask() + "</div>\n";
+        return List.of(ask, ask + "<div class=\"answer\">" + asked.answer() + "</div>\n");
+    }
+
+    private Asked read(YamlMap map) {
         Scalar key = map.required("key");
         Scalar ask = map.required("ask");
         boolean computed = map.has("calculator");
         String answer = computed ? computed(map) : written(map);
         map.finish();
         if (key == null || ask == null) {
-            return "";
+            return null;
         }
         article.places().id(key.text(), key.at());
         count++;
-        return "<div class=\"question\" id=\"" + Html.escape(key.text()) + "\">\n<p class=\"label\">Question " + count + "</p>\n"
-                + "<div class=\"ask\">" + article.write(ask) + "</div>\n<details><summary>Answer</summary><div class=\"answer\">"
-                + answer + "</div></details>\n</div>\n";
+        return new Asked(key.text(), article.write(ask), answer);
     }
 
     private String written(YamlMap map) {

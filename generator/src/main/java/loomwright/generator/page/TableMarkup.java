@@ -17,6 +17,8 @@ import loomwright.table.Table;
 
 /** Writes published tables, whole or by single rows. */
 final class TableMarkup {
+    private static final int ROWS_ON_A_SCREEN = 8;
+
     private final Site site;
     private final Place page;
 
@@ -25,7 +27,30 @@ final class TableMarkup {
         this.page = page;
     }
 
+    /** What a block asks to show of a table. */
+    private record Asked(Table table, List<Column> columns, List<Row> rows, String caption) {}
+
     String block(YamlMap map) {
+        Asked asked = read(map);
+        return asked == null ? "" : write(asked.table(), "table-" + asked.table().key(), asked.columns(), asked.rows(), asked.caption());
+    }
+
+    /** The same table on screens, so many rows on each that a room can read them. */
+    List<String> screens(YamlMap map) {
+        Asked asked = read(map);
+        List<String> screens = new ArrayList<>();
+        int count = asked == null ? 0 : asked.rows().size();
+        for (int from = 0; from < count; from += ROWS_ON_A_SCREEN) {
+            int end = Math.min(count, from + ROWS_ON_A_SCREEN);
+            String part = count > ROWS_ON_A_SCREEN ? ", rows " + (from + 1) + " to " + end + " of " + count : "";
+            String id = "table-" + asked.table().key() + (from == 0 ? "" : "-" + from);
+            screens.add(write(asked.table(), id, asked.columns(), asked.rows().subList(from, end), asked.caption() + part));
+        }
+        return screens;
+    }
+
+    /** What the block asks for, or null with a problem if there is no such table. */
+    private Asked read(YamlMap map) {
         Scalar key = map.required("key");
         List<Scalar> columnNames = map.texts("columns");
         List<Scalar> rowNames = map.texts("rows");
@@ -33,7 +58,7 @@ final class TableMarkup {
         map.finish();
         TableFile file = key == null ? null : find(key);
         if (file == null) {
-            return "";
+            return null;
         }
         Table table = file.table();
         if (rowNames.isEmpty() && !table.shownWhole()) {
@@ -42,7 +67,7 @@ final class TableMarkup {
         }
         site.reliance().onTable(table.key(), page);
         List<Row> rows = rowNames.isEmpty() ? table.rows() : rows(table, rowNames);
-        return write(table, "table-" + table.key(), columns(table, columnNames), rows, caption == null ? table.title() : caption.text());
+        return new Asked(table, columns(table, columnNames), rows, caption == null ? table.title() : caption.text());
     }
 
     private TableFile find(Scalar key) {

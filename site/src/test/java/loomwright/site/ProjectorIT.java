@@ -1,0 +1,173 @@
+package loomwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
+
+/** The projector view of each lesson: every screen whole on a projector and on a phone, moved by keys, kept in the address. */
+@ExtendWith(WithBrowser.class)
+class ProjectorIT {
+    private static final String LESSON = "projector/08-voltage-drop.html";
+
+    /** Goes through all screens and lists what is cut, what scrolls, and what is set too small to read across a room. */
+    private static final String CUT =
+            """
+            const phone = innerWidth < 600, main = document.querySelector('main'), wrong = [];
+            const count = document.querySelectorAll('.screen').length;
+            for (let i = 0; i < count; i++) {
+              const screen = document.querySelector('.screen.now'), name = screen.id + ' ' + screen.dataset.kind;
+              if (screen.id !== 'screen-' + (i + 1)) { wrong.push('expected screen ' + (i + 1) + ', is ' + name); }
+              const type = parseFloat(getComputedStyle(document.documentElement).fontSize);
+              if (type < (phone ? 16 : innerHeight / 60)) { wrong.push(name + ': type ' + type); }
+              if (main.scrollWidth > main.clientWidth + 1) { wrong.push(name + ': scrolls sideways'); }
+              if (!phone && main.scrollHeight > main.clientHeight + 1) { wrong.push(name + ': higher than the screen'); }
+              const bottom = document.getElementById('mover').getBoundingClientRect().top;
+              for (const part of screen.querySelectorAll('svg, math, p, li, td, th, dd')) {
+                const box = part.getBoundingClientRect(), picture = part.matches('svg, math');
+                const outside = part.closest('.unseen, .scroll') === null || picture && !phone;
+                if (outside && (box.left < -1 || box.right > innerWidth + 1)) { wrong.push(name + ': wider than the screen: ' + part.outerHTML.slice(0, 80)); }
+                if (!phone && (box.top < -1 || box.bottom > bottom + 1)) { wrong.push(name + ': below the screen: ' + part.outerHTML.slice(0, 80)); }
+                if (part.matches('svg') && box.height > bottom) { wrong.push(name + ': picture higher than the screen'); }
+                if (part.matches('svg.drawing') && box.height < innerHeight * (phone ? 0.2 : 0.3)) { wrong.push(name + ': picture only ' + box.height + ' high'); }
+              }
+              document.body.dispatchEvent(new KeyboardEvent('keydown', {key: 'PageDown', bubbles: true}));
+            }
+            return wrong.slice(0, 8).join('\\n');
+            """;
+
+    @TestFactory
+    Stream<DynamicTest> everyScreenIsWhole(Browser browser) {
+        List<String> views = BuiltSite.pages().stream().filter(page -> page.startsWith("projector/")).toList();
+        long lessons = BuiltSite.pages().stream().filter(page -> page.startsWith("lessons/")).count();
+        assertEquals(lessons, views.size());
+        return views.stream().map(page -> DynamicTest.dynamicTest(page, () -> {
+            browser.open(page);
+            for (int[] size : new int[][] {{1280, 720}, {1920, 1080}, {360, 640}}) {
+                browser.size(size[0], size[1]);
+                browser.visit(page);
+                assertEquals("", browser.run(CUT), size[0] + " x " + size[1]);
+            }
+            assertEquals(List.of(), browser.messages());
+        }));
+    }
+
+    private static String screen(Browser browser) {
+        return (String) browser.run("return document.querySelector('.screen.now').id + ' ' + location.hash + ' ' + document.getElementById('where').textContent");
+    }
+
+    private static void press(Browser browser, CharSequence... keys) {
+        browser.find("body").sendKeys(keys);
+    }
+
+    @Test
+    void keysGoOnAndBackAndReloadingStays(Browser browser) {
+        browser.open("lessons/08-voltage-drop.html");
+        browser.find("a[href*='projector/']").click();
+        long count = (long) browser.run("return document.querySelectorAll('.screen').length");
+        assertEquals("screen-1 #screen-1 1 of " + count, screen(browser));
+        press(browser, Keys.ARROW_RIGHT);
+        press(browser, " ");
+        press(browser, Keys.PAGE_DOWN);
+        press(browser, Keys.ARROW_LEFT);
+        assertEquals("screen-3 #screen-3 3 of " + count, screen(browser));
+        browser.driver().navigate().refresh();
+        assertEquals("screen-3 #screen-3 3 of " + count, screen(browser));
+        press(browser, Keys.chord(Keys.SHIFT, " "));
+        assertEquals("screen-2 #screen-2 2 of " + count, screen(browser));
+        press(browser, Keys.END);
+        press(browser, Keys.ARROW_RIGHT);
+        assertEquals("screen-" + count + " #screen-" + count + " " + count + " of " + count, screen(browser));
+        press(browser, Keys.HOME);
+        press(browser, Keys.ARROW_LEFT);
+        assertEquals("screen-1 #screen-1 1 of " + count, screen(browser));
+        assertEquals(List.of(), browser.messages());
+    }
+
+    @Test
+    void buttonsAndFingersMoveToo(Browser browser) {
+        browser.open(LESSON + "#screen-5");
+        browser.find("#on").click();
+        press(browser, " ");
+        assertTrue(screen(browser).startsWith("screen-7 "), () -> "the space bar on the button presses it once: " + screen(browser));
+        browser.find("#back").click();
+        assertTrue(screen(browser).startsWith("screen-6 "), () -> screen(browser));
+        swipe(browser, 300, 100);
+        assertTrue(screen(browser).startsWith("screen-7 "), () -> screen(browser));
+        swipe(browser, 100, 300);
+        assertTrue(screen(browser).startsWith("screen-6 "), () -> screen(browser));
+        swipe(browser, 100, 120);
+        assertTrue(screen(browser).startsWith("screen-6 "), () -> "a touch that hardly moves: " + screen(browser));
+    }
+
+    private static void swipe(Browser browser, int from, int to) {
+        browser.run("const main = document.querySelector('main');"
+                + "const at = x => new Touch({identifier: 1, target: main, clientX: x, clientY: 200});"
+                + "main.dispatchEvent(new TouchEvent('touchstart', {bubbles: true, touches: [at(arguments[0])], changedTouches: [at(arguments[0])]}));"
+                + "main.dispatchEvent(new TouchEvent('touchend', {bubbles: true, touches: [], changedTouches: [at(arguments[1])]}))", from, to);
+    }
+
+    @Test
+    void anAddressOfAHeadingShowsItsScreen(Browser browser) {
+        browser.open(LESSON + "#out-and-back");
+        assertTrue((boolean) browser.run("return document.querySelector('.screen.now').contains(document.getElementById('out-and-back'))"));
+    }
+
+    @Test
+    void everythingOfTheLessonIsThere() {
+        String lesson = BuiltSite.page("lessons/08-voltage-drop.html").select(".caution, .task").text().replaceAll("Caution|Do it|\\d", "");
+        String view = BuiltSite.page(LESSON).text().replaceAll("Caution|Do it|\\d", "");
+        for (String sentence : lesson.split("[.:] ")) {
+            assertTrue(view.contains(sentence.strip()), "not on a screen: " + sentence);
+        }
+        int steps = BuiltSite.page("lessons/08-voltage-drop.html").select(".steps > li").size();
+        assertTrue(BuiltSite.page(LESSON).select(".screen[data-kind=step] .label:contains(Worked example)").size() >= steps);
+        assertEquals(
+                BuiltSite.page("lessons/08-voltage-drop.html").select("svg.drawing").size(), BuiltSite.page(LESSON).select("svg.drawing").size());
+    }
+
+    @Test
+    void withoutScriptsTheScreensFollowEachOther(Browser browser) {
+        browser.open("about.html");
+        browser.scripts(false);
+        browser.visit(LESSON);
+        assertEquals(0L, browser.run("return [...document.querySelectorAll('.screen')].filter(each => each.getBoundingClientRect().height < 20).length"));
+        assertFalse((boolean) browser.run("return document.getElementById('on').checkVisibility()"), "a button that does nothing");
+    }
+
+    @Test
+    void noScreenBreaksARule(Browser browser) throws IOException {
+        try (Audit audit = new Audit(browser)) {
+            browser.open(LESSON);
+            Number kinds = (Number) browser.run("return document.querySelectorAll('.screen').length");
+            for (int i = 1; i <= kinds.intValue(); i += 7) {
+                browser.run("location.hash = 'screen-' + arguments[0]", i);
+                browser.until(() -> screen(browser).startsWith("screen-"));
+                assertEquals("", audit.violations(), "screen " + i);
+            }
+            browser.dark();
+            assertEquals("", audit.violations("color-contrast"));
+            browser.scripts(false);
+            browser.visit(LESSON);
+            browser.scripts(true);
+            assertEquals("", audit.violations(), "all screens below each other");
+        }
+        // the audit asks for the style sheet, which the policy of the page refuses
+        browser.messages();
+    }
+
+    @AfterEach
+    void scriptsOn(Browser browser) {
+        browser.scripts(true);
+        browser.light();
+    }
+}
