@@ -39,9 +39,9 @@
   function fits(size, tables) {
     root.style.setProperty("--type", size + "px");
     fitFormulas();
-    var whole = main.scrollHeight <= main.clientHeight + 1 && main.scrollWidth <= main.clientWidth + 1;
+    var whole = main.scrollHeight <= main.clientHeight && main.scrollWidth <= main.clientWidth;
     each(tables ? ".scroll, pre, .content" : ".content", function (box) {
-      whole = whole && box.scrollWidth <= box.clientWidth + 1;
+      whole = whole && box.scrollWidth <= box.clientWidth + 1 && box.scrollHeight <= box.clientHeight + 1;
     });
     return whole;
   }
@@ -50,6 +50,7 @@
   function fit() {
     var phone = window.innerWidth < PHONE;
     var most = Math.max(phone ? 19 : LEAST, Math.min(window.innerHeight * 0.056, window.innerWidth * 0.036));
+    main.classList.remove("scrolls");
     var least = phone ? LEAST_ON_A_PHONE : LEAST;
     if (fits(most, !phone)) {
       return;
@@ -64,7 +65,8 @@
         large = middle;
       }
     }
-    fits(small, !phone);
+    // a scroll bar would change the width while it is measured, so it comes last
+    main.classList.toggle("scrolls", !fits(small, !phone));
   }
 
   function show(number) {

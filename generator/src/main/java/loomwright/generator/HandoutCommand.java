@@ -41,7 +41,7 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1", description = "the same seed gives the same sheets (${DEFAULT-VALUE})")
     private int seed;
 
-    @Option(names = "--house", paramLabel = "WORDS", defaultValue = "Loomwright", description = "whose sheets they are: stands at the top of each (${DEFAULT-VALUE})")
+    @Option(names = "--house", paramLabel = "WORDS", description = "whose sheets they are: stands at the top of each (the name of the club, or Loomwright)")
     private String house;
 
     @Option(names = "--pdf", description = "one PDF file as well, printed by a Chromium browser if there is one")
@@ -64,7 +64,7 @@ final class HandoutCommand implements Callable<Integer> {
                 System.err.println("Nothing was written; " + out + " is as it was.");
                 return Loomwright.AUTHORS_MISTAKE;
             }
-            write(outcome.questions());
+            write(outcome.questions(), house == null ? outcome.house() : house);
             return Loomwright.FINE;
         } catch (UserMistake mistake) {
             System.err.println(mistake.getMessage());
@@ -81,14 +81,14 @@ final class HandoutCommand implements Callable<Integer> {
                 "Say what to ask: either --lessons with the keys of lessons or --questions with the keys of questions, one of the two.");
     }
 
-    private void write(List<LessonQuestions> all) {
+    private void write(List<LessonQuestions> all, String owner) {
         Choice choice = new Choice(all);
         Selection selection = lessons.isEmpty() ? choice.ofQuestions(questions) : choice.ofLessons(lessons, each);
         Handout handout = new Handout(selection, seed);
         UserMistake.unless(
                 !handout.asked().isEmpty(),
                 "None of these questions has other round numbers with another answer, so neighbours would share it. Choose more lessons or questions.");
-        HandoutFolder folder = new HandoutFolder(out, house, inputs.style());
+        HandoutFolder folder = new HandoutFolder(out, owner, inputs.style());
         folder.write(handout, people, seed);
         System.out.println(people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, seed " + seed + ": "
                 + out.resolve("sheets.html") + ", answers.html, register.html");

@@ -1,5 +1,6 @@
 package loomwright.generator;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,12 +11,17 @@ import picocli.CommandLine.Option;
 
 /** The folders every command reads from. */
 final class Inputs {
+    private static final Path COMPILED = Path.of("site/target/program");
+
     @Option(
             names = "--content",
             paramLabel = "FOLDER",
             defaultValue = "content",
             description = "lessons, tables and pages (${DEFAULT-VALUE})")
     private Path content;
+
+    @Option(names = "--club", paramLabel = "FOLDER", description = "a club's own lessons and pages, added to ours")
+    private Path club;
 
     @Option(
             names = "--parts",
@@ -24,22 +30,36 @@ final class Inputs {
             description = "templates, style and scripts (${DEFAULT-VALUE})")
     private Path parts;
 
-    @Option(names = "--program", paramLabel = "FOLDER", description = "more script files, such as the compiled page program")
-    private List<Path> programs = new ArrayList<>();
+    @Option(
+            names = "--program",
+            paramLabel = "FOLDER",
+            description = "more script files: the compiled page programs (site/target/program, if it is there)")
+    private List<Path> named = new ArrayList<>();
 
     SiteBuild build() {
-        return new SiteBuild(content, new Parts(parts, programs), Catalogue.all());
+        return new SiteBuild(content, parts(), Catalogue.all()).withClub(club);
     }
 
     /** The style sheet, for paper that lies outside the site. */
     byte[] style() {
-        return new Parts(parts, programs).files().getOrDefault("loomwright.css", new byte[0]);
+        return parts().files().getOrDefault("loomwright.css", new byte[0]);
     }
 
     /** Every folder a change in which changes the site. */
     List<Path> folders() {
         List<Path> folders = new ArrayList<>(List.of(content, parts));
-        folders.addAll(programs);
+        folders.addAll(programs());
+        if (club != null) {
+            folders.add(club);
+        }
         return folders;
+    }
+
+    private Parts parts() {
+        return new Parts(parts, programs());
+    }
+
+    private List<Path> programs() {
+        return named.isEmpty() && Files.isDirectory(COMPILED) ? List.of(COMPILED) : named;
     }
 }

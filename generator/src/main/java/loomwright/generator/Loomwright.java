@@ -9,7 +9,7 @@ import picocli.CommandLine;
         description = "Builds the site from lessons, tables and calculators.",
         mixinStandardHelpOptions = true,
         version = "0.1.0",
-        subcommands = {BuildCommand.class, CheckCommand.class, PreviewCommand.class, NamesCommand.class, HandoutCommand.class, CircuitCommand.class})
+        subcommands = {BuildCommand.class, PackCommand.class, CheckCommand.class, PreviewCommand.class, NamesCommand.class, HandoutCommand.class, CircuitCommand.class})
 public final class Loomwright {
     static final int FINE = 0;
     static final int AUTHORS_MISTAKE = 1;

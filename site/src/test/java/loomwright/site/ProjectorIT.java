@@ -30,7 +30,7 @@ class ProjectorIT {
               const type = parseFloat(getComputedStyle(document.documentElement).fontSize);
               if (type < (phone ? 16 : innerHeight / 60)) { wrong.push(name + ': type ' + type); }
               if (main.scrollWidth > main.clientWidth + 1) { wrong.push(name + ': scrolls sideways'); }
-              if (!phone && main.scrollHeight > main.clientHeight + 1) { wrong.push(name + ': higher than the screen'); }
+              if (!phone && main.scrollHeight > main.clientHeight + 1) { wrong.push(name + ': higher than the screen: ' + main.scrollHeight + ' in ' + main.clientHeight + ' at ' + type); }
               const bottom = document.getElementById('mover').getBoundingClientRect().top;
               for (const part of screen.querySelectorAll('svg, math, p, li, td, th, dd')) {
                 const box = part.getBoundingClientRect(), picture = part.matches('svg, math');

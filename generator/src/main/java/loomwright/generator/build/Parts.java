@@ -3,6 +3,7 @@ package loomwright.generator.build;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import loomwright.generator.offline.OfflineFiles;
 
 /**
  * The parts of the site that are not content: templates, style and scripts.
@@ -27,6 +29,12 @@ public record Parts(Path folder, List<Path> programs) {
     /** The names of the script files, in the order to load them. */
     List<String> scripts() {
         return scriptFiles().keySet().stream().toList();
+    }
+
+    /** The program of the service worker, or null if there is none. */
+    String worker() {
+        Path file = folder.resolve("worker").resolve(OfflineFiles.WORKER);
+        return Files.isRegularFile(file) ? new String(read(file), StandardCharsets.UTF_8) : null;
     }
 
     /** Everything that is copied into the site as it is, by name. */

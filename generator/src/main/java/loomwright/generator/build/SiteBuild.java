@@ -11,6 +11,7 @@ import loomwright.generator.content.Content;
 import loomwright.generator.content.ContentReader;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.ExampleBook;
+import loomwright.generator.offline.OfflineFiles;
 import loomwright.generator.page.LessonMemory;
 import loomwright.generator.page.PageSink;
 import loomwright.generator.page.Scripts;
@@ -25,6 +26,7 @@ public final class SiteBuild {
     private final Path content;
     private final Parts parts;
     private final Map<String, Calculator> calculators = new LinkedHashMap<>();
+    private Path club;
     private LessonMemory lessons = LessonMemory.none();
     private CheckMemory checks = CheckMemory.none();
 
@@ -34,6 +36,12 @@ public final class SiteBuild {
         for (Calculator calculator : calculators) {
             this.calculators.put(calculator.description().key(), calculator);
         }
+    }
+
+    /** Adds the folder of a club; null for none. */
+    public SiteBuild withClub(Path folder) {
+        club = folder;
+        return this;
     }
 
     /** Keeps lessons and checks from one run to the next, for a program that builds again and again. */
@@ -46,15 +54,20 @@ public final class SiteBuild {
     /** Runs once. Files go to {@code output} even if there are problems; it is for the caller to throw them away. */
     public Outcome run(Output output) {
         Problems problems = new Problems();
-        Content read = ContentReader.read(content, problems);
+        Content read = ContentReader.read(content, club, problems);
         ExampleBook book = ExampleBook.of(read, calculators, problems);
         Checked checked = new Checked(output, new SiteCheck(problems, checks));
         parts.files().forEach(checked::file);
         Scripts scripts = new Scripts(parts.scripts());
         SitePages pages = new SitePages(read, calculators, book, parts.templates(), scripts, lessons, problems);
         pages.write(checked);
+        String worker = parts.worker();
+        if (worker != null) {
+            OfflineFiles.fixed().forEach(checked::file);
+            checked.file(OfflineFiles.WORKER, checked.kept.worker(worker));
+        }
         checked.check.finish();
-        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions());
+        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions(), read.house());
     }
 
     /**
@@ -65,8 +78,14 @@ public final class SiteBuild {
      * @param lessons how many lessons there are
      * @param examples the worked examples
      * @param questions what the sheets of a workshop day can ask, lesson by lesson
+     * @param house whose sheets they are
      */
-    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions) {
+    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions, String house) {
+        /** Whose copy it is: the club, or an empty text. */
+        public String club() {
+            return house.equals("Loomwright") ? "" : house;
+        }
+
         /** How many figures from elsewhere the examples were held against. */
         public int pins() {
             return examples.stream().mapToInt(example -> example.pins().size()).sum();
@@ -77,6 +96,7 @@ public final class SiteBuild {
     private static final class Checked implements PageSink {
         private final Output output;
         private final SiteCheck check;
+        private final OfflineFiles kept = new OfflineFiles();
         private int pages;
 
         Checked(Output output, SiteCheck check) {
@@ -92,12 +112,17 @@ public final class SiteBuild {
             }
             pages++;
             check.page(address, html, places);
-            output.put(address, html.getBytes(StandardCharsets.UTF_8));
+            put(address, html.getBytes(StandardCharsets.UTF_8));
         }
 
         @Override
         public void file(String address, byte[] bytes) {
             check.file(address);
+            put(address, bytes);
+        }
+
+        private void put(String address, byte[] bytes) {
+            kept.add(address, bytes);
             output.put(address, bytes);
         }
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import loomwright.source.Document;
 
 /**
- * Everything in the content folder.
+ * Everything in the content folder, and in that of a club.
  *
  * @param name the folder as it was given
  * @param documents the documents of {@code sources.csv} by key, in order
@@ -17,6 +17,7 @@ import loomwright.source.Document;
  * @param pages the plain pages by name
  * @param fronts what authors write on the pages the generator fills, by name
  * @param settings what stands at the foot of every page
+ * @param club the club whose folder was added, or null
  */
 public record Content(
         String name,
@@ -28,4 +29,16 @@ public record Content(
         List<Lesson> lessons,
         List<PlainPage> pages,
         Map<String, Front> fronts,
-        Settings settings) {}
+        Settings settings,
+        Club club) {
+
+    /** What stands at the top of printed sheets: the club, or the name of the site. */
+    public String house() {
+        return club != null && club.isNamed() ? club.house() : "Loomwright";
+    }
+
+    /** Whether a lesson is the club's own. */
+    public boolean isOfClub(Lesson lesson) {
+        return club != null && club.lessons().contains(lesson.key());
+    }
+}

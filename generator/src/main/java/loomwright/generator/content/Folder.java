@@ -69,6 +69,12 @@ final class Folder {
         }
     }
 
+    /** A file that is one YAML mapping, or null if there is no such file or it cannot be read. */
+    YamlMap yaml(String path, String what) {
+        SourceFile file = has(path) ? read(path) : null;
+        return file == null ? null : YamlReader.read(what, file.span(0, file.text().length()), problems);
+    }
+
     /** Takes out the mark some editors put in front, and the carriage returns of others. */
     private static String tidied(String text) {
         String marked = text.startsWith("\uFEFF") ? text.substring(1) : text;

@@ -1,5 +1,6 @@
 package loomwright.generator.content;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,8 +20,20 @@ final class LessonFolder {
         this.problems = problems;
     }
 
+    /** Every lesson that can be read, in the order of the folder names. */
+    List<Lesson> all() {
+        List<Lesson> lessons = new ArrayList<>();
+        for (String key : folder.names("lessons")) {
+            Lesson lesson = lesson(key);
+            if (lesson != null) {
+                lessons.add(lesson);
+            }
+        }
+        return List.copyOf(lessons);
+    }
+
     /** The lesson, or null if it cannot be read. */
-    Lesson lesson(String key) {
+    private Lesson lesson(String key) {
         SourceFile file = folder.read("lessons/" + key + "/lesson.md");
         if (file == null) {
             return null;

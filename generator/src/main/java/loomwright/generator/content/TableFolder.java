@@ -15,7 +15,7 @@ import loomwright.table.TableReader;
 
 /** Reads {@code sources.csv} and the table files. */
 final class TableFolder {
-    private static final String SOURCES = "sources.csv";
+    static final String SOURCES = "sources.csv";
     private static final String ENDING = ".csv";
 
     private final Folder folder;

@@ -12,7 +12,8 @@ record Frame(
         String safetyHref,
         String sourcesHref,
         String revised,
-        String licence) {
+        String licence,
+        String club) {
 
     /** A script file, from the root of the site. */
     record Script(String file) {}

@@ -59,7 +59,8 @@ final class Frames {
                 safety(address),
                 Address.from(address, "numbers.html"),
                 settings.revised(),
-                settings.licence());
+                settings.licence(),
+                site.content().club() == null || !site.content().club().isNamed() ? null : site.content().house());
     }
 
     private String safety(String address) {

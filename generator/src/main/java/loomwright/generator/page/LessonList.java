@@ -11,6 +11,9 @@ import loomwright.generator.problem.Nearest;
 final class LessonList {
     private static final String ADDRESS = "lessons.html";
 
+    /** The anchor of the lessons of a club. */
+    static final String CLUB = "club";
+
     /** The record of lessons.mustache. */
     record Page(Frame frame, String title, String intro, List<Path> paths) {}
 
@@ -35,19 +38,24 @@ final class LessonList {
 
     private List<Path> paths() {
         Front front = site.content().fronts().get("lessons");
+        List<Path> paths = new ArrayList<>();
         if (front == null || front.paths().isEmpty()) {
-            return List.of(new Path("all", "All lessons", "In this order.", entries(List.of())));
+            paths.add(new Path("all", "All lessons", "In this order.", entries(List.of())));
+        } else {
+            front.paths().forEach(path -> paths.add(new Path(path.key(), path.title(), path.words(), entries(path.lessons()))));
         }
-        return front.paths().stream()
-                .map(path -> new Path(path.key(), path.title(), path.words(), entries(path.lessons())))
-                .toList();
+        List<Entry> own = site.content().lessons().stream().filter(site.content()::isOfClub).map(LessonList::entry).toList();
+        if (!own.isEmpty()) {
+            paths.add(new Path(CLUB, ClubOnStart.titleOfLessons(site.content().club()), "Written for this copy of the site.", own));
+        }
+        return paths;
     }
 
     private List<Entry> entries(List<Scalar> keys) {
         List<Lesson> all = site.content().lessons();
         List<Entry> entries = new ArrayList<>();
         if (keys.isEmpty()) {
-            all.forEach(lesson -> entries.add(entry(lesson)));
+            all.stream().filter(lesson -> !site.content().isOfClub(lesson)).forEach(lesson -> entries.add(entry(lesson)));
         }
         for (Scalar key : keys) {
             List<Lesson> found = all.stream().filter(lesson -> lesson.key().equals(key.text())).toList();

@@ -32,6 +32,7 @@ record Outside(
                 site.content().lessons().stream().<List<Object>>map(each -> List.of(each.key(), each.title())).toList(),
                 site.content().pages().stream().map(each -> each.key()).toList(),
                 List.of(
+                        site.content().house(),
                         settings.revised(),
                         settings.licence(),
                         settings.safety() == null ? "" : settings.safety().text()),

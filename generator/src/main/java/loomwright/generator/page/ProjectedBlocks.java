@@ -51,7 +51,7 @@ final class ProjectedBlocks {
     private void example(Block block) {
         Example example = site.book().at(block.info());
         if (example != null) {
-            article.places().id(example.key(), block.info());
+            article.places().id(example.key() + "-title", block.info());
             examples.write(example);
         }
     }

@@ -9,7 +9,7 @@ import java.util.Set;
  * program of that subject, for the pages that hold worked examples of it. One whose name begins with {@code practice-} or
  * {@code graph-} is loaded by the page itself, when a reader asks for an exercise or a graph is to be drawn anew. {@code progress.js} is for pages that may hold examples and for those that show what
  * a reader has done. {@code workshop.js} is for the page of the workshop, {@code projector.js} for the projector views, {@code circuit.js}
- * for the page of a whole circuit alone. Every other one is for all pages that may hold examples.
+ * for the page of a whole circuit alone. {@code offline.js} is for all pages. Every other one is for all pages that may hold examples.
  *
  * @param files the names of the script files there are, in the order to load them
  */
@@ -19,6 +19,7 @@ public record Scripts(List<String> files) {
     private static final String GRAPHS = "graph-";
     private static final String WORKSHOP = "workshop";
     private static final String CIRCUIT = "circuit";
+    private static final String OFFLINE = "offline";
     private static final String PROJECTOR = "projector";
     private static final Set<String> SHOW_PROGRESS = Set.of("lessons.html", "how-to-use.html");
 
@@ -47,6 +48,9 @@ public record Scripts(List<String> files) {
         }
         if (name.equals(WORKSHOP)) {
             return address.equals(WORKSHOP + ".html");
+        }
+        if (name.equals(OFFLINE)) {
+            return true;
         }
         if (name.equals(PROJECTOR)) {
             return address.startsWith(PROJECTOR + "/");

@@ -11,7 +11,7 @@ final class StartPage {
     private static final String ADDRESS = "index.html";
 
     /** The record of start.mustache. */
-    record Page(Frame frame, String title, String intro, List<Way> ways, String body) {}
+    record Page(Frame frame, String title, String intro, List<Way> ways, ClubOnStart club, String body) {}
 
     /** A way in. */
     record Way(String title, String href, String words, String facts) {}
@@ -31,6 +31,7 @@ final class StartPage {
                 intro.title(),
                 intro.html().substring(0, split),
                 new StartPage(site).ways(),
+                ClubOnStart.of(site, ADDRESS),
                 intro.html().substring(split));
         sink.page(ADDRESS, templates.fill("start", page), intro.places());
     }
@@ -54,6 +55,7 @@ final class StartPage {
         for (Front.LessonPath path : lessons == null ? List.<Front.LessonPath>of() : lessons.paths()) {
             if (href.equals("lessons.html#" + path.key())) {
                 List<Lesson> taken = site.content().lessons().stream()
+                        .filter(each -> !site.content().isOfClub(each))
                         .filter(each -> path.lessons().isEmpty()
                                 || path.lessons().stream().anyMatch(key -> key.text().equals(each.key())))
                         .toList();

@@ -36,7 +36,7 @@ final class WorkshopPage {
                 intro.title(),
                 intro.html().substring(0, split),
                 choices(site, questions),
-                "Loomwright",
+                site.content().house(),
                 intro.html().substring(split));
         sink.page(ADDRESS, templates.fill(KEY, page), intro.places());
         search.add(intro.title(), ADDRESS, "page", intro.summary(), PlainText.of(intro.html()));

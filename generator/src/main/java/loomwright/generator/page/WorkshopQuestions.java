@@ -1,6 +1,7 @@
 package loomwright.generator.page;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Block;
@@ -24,8 +25,11 @@ final class WorkshopQuestions {
     private final Site site;
     /** Mistakes in a block are reported where the lesson is written. */
     private final Problems unheard = new Problems();
+    private final Problems heard;
+    private final Map<String, Scalar> keys = new HashMap<>();
 
     private WorkshopQuestions(Site site) {
+        this.heard = site.problems();
         this.site = new Site(site.content(), site.calculators(), site.book(), new ValueFinder(site.book(), site.content().scenario(), unheard), new Reliance(), unheard);
     }
 
@@ -46,6 +50,7 @@ final class WorkshopQuestions {
                 add(examples, example == null ? null : question(example, writer));
             } else if (block.kind().equals("question")) {
                 YamlMap map = YamlReader.read("question block", block.body(), unheard);
+                noteKey(map == null ? null : map.text("key"));
                 boolean computed = map != null && map.has("calculator");
                 add(asked, computed ? question(map, writer) : null);
                 prose += computed ? 0 : 1;
@@ -53,6 +58,16 @@ final class WorkshopQuestions {
         }
         asked.addAll(examples);
         return new LessonQuestions(lesson.key(), Site.numbered(lesson), List.copyOf(asked), prose);
+    }
+
+    /** A key that two files give to a question would lead to one of the two. In one file the check of the page says so. */
+    private void noteKey(Scalar key) {
+        Scalar earlier = key == null ? null : keys.putIfAbsent(key.text(), key);
+        if (earlier != null && earlier.at().file() != key.at().file()) {
+            heard.add(key.problem(
+                    "the key \"" + key.text() + "\" is taken by the question in " + earlier.at().file().name() + ":" + earlier.at().line(),
+                    "Choose another key."));
+        }
     }
 
     private static void add(List<Question> questions, Question question) {

@@ -78,6 +78,9 @@ public final class Preview implements AutoCloseable {
         byte[] file = site.file(address);
         if (path.equals(PreviewPage.EVENTS)) {
             pages.serve(exchange);
+        } else if (path.equals(PreviewPage.OFFLINE)) {
+            // a browser that keeps the site would show the author an old page
+            send(exchange, 200, type(path), new byte[0]);
         } else if (path.equals(PreviewPage.SCRIPT)) {
             send(exchange, 200, type(path), PreviewPage.script().getBytes(StandardCharsets.UTF_8));
         } else if (address.endsWith(".html") && !site.problems().isEmpty()) {

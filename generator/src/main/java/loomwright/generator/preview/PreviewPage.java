@@ -6,6 +6,7 @@ import loomwright.markup.Html;
 /** What the preview adds to a page on its way to the browser. The files of a site that is built never hold it. */
 final class PreviewPage {
     static final String SCRIPT = "/.preview/reload.js";
+    static final String OFFLINE = "/offline.js";
     static final String EVENTS = "/.preview/events";
 
     private static final String STRICT = "default-src 'none';";

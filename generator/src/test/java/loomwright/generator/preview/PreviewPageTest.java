@@ -25,7 +25,7 @@ class PreviewPageTest {
     /** The line it relaxes is the one the templates really hold. */
     @Test
     void knowsThePolicyOfTheTemplates() throws Exception {
-        byte[] head = Files.readAllBytes(Path.of("../site/src/main/templates/head.mustache"));
+        byte[] head = Files.readAllBytes(Path.of("../site/src/main/templates/meta.mustache"));
         assertTrue(text(PreviewPage.withReload(head)).contains("connect-src 'self'"));
     }
 

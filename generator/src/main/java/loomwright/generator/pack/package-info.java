@@ -1,0 +1,2 @@
+/** A whole site as one zip that runs from a stick. */
+package loomwright.generator.pack;
