@@ -103,10 +103,15 @@ final class Browser implements AutoCloseable {
 
     /** Waits for what the page does a moment later; fails after ten seconds. */
     void until(BooleanSupplier condition) {
-        long end = System.nanoTime() + 10_000_000_000L;
+        until(10, condition);
+    }
+
+    /** The same for what takes longer, such as loading a whole site. */
+    void until(int seconds, BooleanSupplier condition) {
+        long end = System.nanoTime() + seconds * 1_000_000_000L;
         while (!condition.getAsBoolean()) {
             if (System.nanoTime() > end) {
-                throw new AssertionError("the page did not do it within ten seconds");
+                throw new AssertionError("the page did not do it within " + seconds + " seconds");
             }
             try {
                 Thread.sleep(20);

@@ -53,7 +53,7 @@ class OfflineIT {
 
     private void visitUntilKept() {
         visit("index.html");
-        browser.until(() -> !browser.run(KEPT).equals(""));
+        browser.until(60, () -> !browser.run(KEPT).equals(""));
     }
 
     @Test
@@ -139,7 +139,7 @@ class OfflineIT {
         form.enter("current", "3.217 A");
         form.type("answer", "0.1");
         browser.run("window.sameWindow = true");
-        browser.until(() -> (boolean) browser.run("return document.querySelector('.newer') !== null"));
+        browser.until(60, () -> (boolean) browser.run("return document.querySelector('.newer') !== null"));
         Thread.sleep(1500);
         assertEquals(true, browser.run("return window.sameWindow"), "nothing is loaded anew by itself");
         assertEquals("3.217 A", form.value("current"));
@@ -151,7 +151,7 @@ class OfflineIT {
         visit("calculators/voltage-drop.html");
         form.enter("current", "3.217 A");
         form.type("answer", "0.1");
-        browser.until(() -> (boolean) browser.run("return document.querySelector('.newer') !== null"));
+        browser.until(60, () -> (boolean) browser.run("return document.querySelector('.newer') !== null"));
         browser.run("window.sameWindow = true");
         browser.find(".newer button").click();
         browser.until(() -> browser.run("return window.sameWindow") == null && (boolean) browser.run("return document.querySelector('form.try') !== null"));

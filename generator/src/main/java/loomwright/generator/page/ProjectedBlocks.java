@@ -69,7 +69,9 @@ final class ProjectedBlocks {
             }
             case "question" -> {
                 List<String> askAndAnswer = questions.apart(map);
-                askAndAnswer.forEach(html -> screens.screen("question", html));
+                for (int i = 0; i < askAndAnswer.size(); i++) {
+                    screens.screen(i == 0 ? "ask" : "question", askAndAnswer.get(i));
+                }
             }
             default -> tables.screens(map).forEach(html -> screens.screen("table", html));
         }
