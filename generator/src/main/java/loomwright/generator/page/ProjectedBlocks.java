@@ -11,6 +11,8 @@ import loomwright.markup.Html;
 /** Puts the fenced blocks of a lesson on screens. */
 final class ProjectedBlocks {
     private final Site site;
+    private final Place page;
+    private final String lesson;
     private final ArticleWriter article;
     private final Screens screens;
     private final ProjectorWriter text;
@@ -20,7 +22,9 @@ final class ProjectedBlocks {
     private final TableMarkup tables;
     private final BlockWriter others;
 
-    ProjectedBlocks(Site site, Place page, ArticleWriter article, Screens screens, ProjectorWriter text) {
+    ProjectedBlocks(Site site, Place page, String lesson, ArticleWriter article, Screens screens, ProjectorWriter text) {
+        this.page = page;
+        this.lesson = lesson;
         this.site = site;
         this.article = article;
         this.screens = screens;
@@ -73,7 +77,14 @@ final class ProjectedBlocks {
                     screens.screen(i == 0 ? "ask" : "question", askAndAnswer.get(i));
                 }
             }
+            case "circuit" -> circuit();
             default -> tables.screens(map).forEach(html -> screens.screen("table", html));
         }
+    }
+
+    /** A sheet of a circuit is a page of its own, too much for a screen: it is opened in the lesson. */
+    private void circuit() {
+        screens.screen("text", "<p class=\"label\">A sheet of the circuit</p>\n<p><a href=\"" + Address.from(page.address(), lesson)
+                + "\">Open it in the lesson</a>, and pass it round on paper.</p>\n");
     }
 }

@@ -26,7 +26,7 @@ final class ProjectorWriter implements Surroundings {
         Place place = new Place(Site.numbered(lesson), Address.projector(lesson.key()));
         this.article = new ArticleWriter(site, place, this.lesson.blocks());
         this.markdown = new MarkdownWriter(this, site.problems());
-        this.blockWriter = new ProjectedBlocks(site, place, article, screens, this);
+        this.blockWriter = new ProjectedBlocks(site, place, lesson.address(), article, screens, this);
         this.lesson.blocks().forEach(block -> blocks.put(block.info().start(), block));
     }
 
