@@ -83,16 +83,6 @@ public final class CircuitSolution {
         return least;
     }
 
-    /** The most voltage behind a part in any lasting situation; not a number if none can be solved. */
-    public double mostVolts(int part) {
-        double most = Double.NaN;
-        for (Solved solved : lasting()) {
-            boolean higher = solved.exists() && !(solved.volts(part) <= most);
-            most = higher ? solved.volts(part) : most;
-        }
-        return most;
-    }
-
     /** The situation with the largest drop between the battery and a load while that load draws; null if none can be solved. */
     public Solved worstFor(int load) {
         Solved worst = null;
@@ -101,12 +91,6 @@ public final class CircuitSolution {
             worst = on && (worst == null || solved.drop(load) > worst.drop(load)) ? solved : worst;
         }
         return worst;
-    }
-
-    /** The most heat a part makes in any lasting situation. */
-    public double mostLostWatts(int part) {
-        double amperes = designAmperes(part);
-        return amperes * amperes * installation.ohms(part);
     }
 
     private List<Solved> lasting() {
