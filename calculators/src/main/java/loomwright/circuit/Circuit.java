@@ -9,8 +9,9 @@ import java.util.Map;
  *
  * @param name what the reader calls it; may be empty
  * @param parts the battery first; each part after the one that feeds it
+ * @param panel the panel its outlets go into, or {@link DrilledPanel#NONE}
  */
-public record Circuit(String name, List<Part> parts) {
+public record Circuit(String name, List<Part> parts, DrilledPanel panel) {
     /** More than any trailer or boat needs, and little enough for a file and a page. */
     public static final int MOST_PARTS = 500;
 
@@ -30,6 +31,21 @@ public record Circuit(String name, List<Part> parts) {
         }
         parts = List.copyOf(parts);
         checkTree(parts);
+    }
+
+    /** A circuit without a drilled panel. */
+    public Circuit(String name, List<Part> parts) {
+        this(name, parts, DrilledPanel.NONE);
+    }
+
+    /** The same circuit of other parts. */
+    Circuit of(List<Part> otherParts) {
+        return new Circuit(name, otherParts, panel);
+    }
+
+    /** The same circuit with its outlets in another panel. */
+    public Circuit in(DrilledPanel otherPanel) {
+        return new Circuit(name, parts, otherPanel);
     }
 
     private static void checkTree(List<Part> parts) {

@@ -9,7 +9,7 @@ public final class CircuitEdits {
 
     /** The circuit under another name. */
     public static Circuit renamed(Circuit circuit, String name) {
-        return new Circuit(name, circuit.parts());
+        return new Circuit(name, circuit.parts(), circuit.panel());
     }
 
     /** The circuit with another text in one field of one part, or the faults of that text. */
@@ -26,7 +26,7 @@ public final class CircuitEdits {
     public static Circuit replaced(Circuit circuit, Part part) {
         List<Part> parts = new ArrayList<>(circuit.parts());
         parts.set(circuit.indexOf(part(circuit, part.id()).id()), part);
-        return new Circuit(circuit.name(), parts);
+        return circuit.of(parts);
     }
 
     private static Edit replaced(Circuit circuit, PartRead read) {
@@ -37,7 +37,19 @@ public final class CircuitEdits {
     public static Circuit added(Circuit circuit, PartKind kind, String fedBy) {
         List<Part> parts = new ArrayList<>(circuit.parts());
         parts.add(fresh(circuit, kind, part(circuit, fedBy).id()));
-        return new Circuit(circuit.name(), TreeOrder.of(parts));
+        return circuit.of(TreeOrder.of(parts));
+    }
+
+    /** The circuit with a new branch at the end of what {@code fedBy} feeds: a fuse-link, a run and a load. */
+    public static Circuit branched(Circuit circuit, String fedBy) {
+        Circuit grown = circuit;
+        String end = fedBy;
+        for (PartKind kind : List.of(PartKind.PROTECTION, PartKind.CONDUCTOR, PartKind.LOAD)) {
+            String next = fresh(grown, kind, end).id();
+            grown = added(grown, kind, end);
+            end = next;
+        }
+        return grown;
     }
 
     /** The circuit with a new part between a part and what feeds it. */
@@ -48,7 +60,7 @@ public final class CircuitEdits {
         int at = circuit.indexOf(id);
         parts.set(at, behind.fedFrom(inserted.id()));
         parts.add(at, inserted);
-        return new Circuit(circuit.name(), TreeOrder.of(parts));
+        return circuit.of(TreeOrder.of(parts));
     }
 
     /** The circuit without one part; what it fed is fed by what fed it. */
@@ -64,7 +76,7 @@ public final class CircuitEdits {
                 parts.add(kept.triggeredFrom().equals(id) ? kept.triggeredBy(gone.fedBy()) : kept);
             }
         }
-        return new Circuit(circuit.name(), parts);
+        return circuit.of(parts);
     }
 
     /** The circuit without one part and all behind it. A trigger taken from there is taken from nowhere then. */
@@ -81,7 +93,7 @@ public final class CircuitEdits {
             }
         }
         parts.replaceAll(part -> gone.contains(part.triggeredFrom()) ? part.triggeredBy("") : part);
-        return new Circuit(circuit.name(), parts);
+        return circuit.of(parts);
     }
 
     /**
@@ -98,7 +110,7 @@ public final class CircuitEdits {
         }
         List<Part> parts = new ArrayList<>(circuit.parts());
         parts.set(circuit.indexOf(id), moving.fedFrom(fedBy));
-        return new Circuit(circuit.name(), TreeOrder.of(parts));
+        return circuit.of(TreeOrder.of(parts));
     }
 
     /** The circuit with the trigger of a switching device taken from another part; empty for none. */

@@ -54,7 +54,7 @@ final class CutOutsAndFrame implements Drawing {
                 80 + 2 * high);
     }
 
-    private static void panel(Canvas canvas, Given given, RowOfCutOuts row, double top, List<Double> centres, Style style) {
+    private static void panel(Canvas canvas, Given given, RowOfCutOuts row, double top, double[] centres, Style style) {
         double scale = SPAN / row.width();
         double bottom = top + row.height() * scale;
         double from = 5 + given.number("frame-1-from", Units.MILLIMETRE) * scale;

@@ -1,11 +1,10 @@
 package loomwright.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.quantity.Units;
 
-/** The lengths of a row of cut-outs that a lesson gives, in millimetres. */
-record RowOfCutOuts(double width, double height, double diameter, double pitch, double first, double up, int count) {
+/** The lengths of a row of cut-outs that a lesson or a reader gives, in millimetres. */
+public record RowOfCutOuts(double width, double height, double diameter, double pitch, double first, double up, int count) {
     static final List<String> VALUES =
             List.of("panel-width", "panel-height", "count", "hole-diameter", "centre-distance", "first-centre", "row-height");
 
@@ -31,11 +30,17 @@ record RowOfCutOuts(double width, double height, double diameter, double pitch, 
     }
 
     /** Where the centres lie if the row begins at {@code from} and ends at {@code last}. */
-    List<Double> centres(double from, double last) {
-        List<Double> centres = new ArrayList<>();
+    public double[] centres(double from, double last) {
+        double[] centres = new double[count];
         for (int i = 0; i < count; i++) {
-            centres.add(count == 1 ? from : from + (last - from) * i / (count - 1));
+            centres[i] = count == 1 ? from : from + (last - from) * i / (count - 1);
         }
         return centres;
+    }
+
+    /** Without the lengths: the library's printing of numbers would come into the page with them. */
+    @Override
+    public String toString() {
+        return count + " cut-outs in a row";
     }
 }

@@ -8,6 +8,7 @@ import loomwright.worked.Working;
 public final class FindingsMarkup {
     private FindingsMarkup() {}
 
+    /** The name of a verdict in {@code data-verdict}. */
     public static String name(Verdict verdict) {
         if (verdict == Verdict.PASSED) {
             return "passed";
@@ -19,11 +20,20 @@ public final class FindingsMarkup {
         if (working.findings().isEmpty()) {
             return "";
         }
-        Html html = new Html().tag("<div class=\"findings\"><h4>Checks</h4><ul>");
+        return "<div class=\"findings\"><h4>Checks</h4>" + items(links, working) + "</div>";
+    }
+
+    /** The checks where a heading stands already. */
+    public static String list(Links links, Working working) {
+        return working.findings().isEmpty() ? "" : "<div class=\"findings\">" + items(links, working) + "</div>";
+    }
+
+    private static String items(Links links, Working working) {
+        Html html = new Html().tag("<ul>");
         for (Finding finding : working.findings()) {
             item(html, links, finding);
         }
-        return html.tag("</ul></div>").toString();
+        return html.tag("</ul>").toString();
     }
 
     /** One check, as an item of a list. */

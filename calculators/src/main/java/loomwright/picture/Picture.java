@@ -37,7 +37,7 @@ public record Picture(
     /** The same picture, printed at full size. */
     public Picture atFullSize() {
         if (width != WIDTH) {
-            throw new IllegalStateException("a picture at full size is " + WIDTH + " units wide, not " + width);
+            throw new IllegalStateException("a picture at full size is " + Coordinate.text(WIDTH) + " units wide, not " + Coordinate.text(width));
         }
         return new Picture(title, description, body, width, height, figures, true);
     }

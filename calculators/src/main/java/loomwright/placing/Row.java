@@ -1,6 +1,5 @@
 package loomwright.placing;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -62,20 +61,21 @@ record Row(double width, double diameter, double pitch, int count, double edge, 
      * @return the first centre, or NaN if the row fits nowhere
      */
     double nearest(double wanted) {
-        List<Double> candidates = new ArrayList<>(List.of(wanted, leastFirst(), greatestFirst()));
+        double nearest = nearer(wanted, Double.NaN, wanted);
+        nearest = nearer(leastFirst(), nearest, wanted);
+        nearest = nearer(greatestFirst(), nearest, wanted);
         for (Frame frame : frames) {
             for (int i = 0; i < count; i++) {
-                candidates.add(frame.from - behind - i * pitch);
-                candidates.add(frame.to + behind - i * pitch);
-            }
-        }
-        double nearest = Double.NaN;
-        for (double candidate : candidates) {
-            boolean nearer = Double.isNaN(nearest) || Math.abs(candidate - wanted) < Math.abs(nearest - wanted);
-            if (nearer && fits(candidate)) {
-                nearest = candidate;
+                nearest = nearer(frame.from - behind - i * pitch, nearest, wanted);
+                nearest = nearer(frame.to + behind - i * pitch, nearest, wanted);
             }
         }
         return nearest;
+    }
+
+    /** Whichever of two places is nearer to {@code wanted}; a place where the row does not fit counts for nothing. */
+    private double nearer(double candidate, double nearest, double wanted) {
+        boolean nearer = Double.isNaN(nearest) || Math.abs(candidate - wanted) < Math.abs(nearest - wanted);
+        return nearer && fits(candidate) ? candidate : nearest;
     }
 }

@@ -1,64 +1,72 @@
 package loomwright.browser;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import loomwright.circuit.Circuit;
-import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.CircuitRefusal;
-import loomwright.circuit.Edit;
 import loomwright.circuit.check.Examination;
-import loomwright.circuit.file.StartingCircuits;
-import loomwright.circuit.page.CircuitMarkup;
 import org.teavm.jso.dom.html.HTMLDocument;
-import org.teavm.jso.dom.html.HTMLElement;
-import org.teavm.jso.dom.html.HTMLInputElement;
 
-/** The circuit on the desk: what it is now, which part is shown, and every way to change it. */
+/** The circuit on the desk: what it is now, which part is shown, and the steps forward and back. */
 final class CircuitDesk {
     private final HTMLDocument document;
-    private CircuitHistory history = new CircuitHistory(StartingCircuits.reedmereTrailer());
+    private final CircuitShelf shelf = new CircuitShelf();
     private final CircuitView view;
     private final PartForm form;
+    private final DrillingForm drilling;
+    private final CircuitNameBox name;
     private final CircuitStore store;
-    private final HTMLInputElement name;
-    private final HTMLElement said;
-    private final StatusLine spoken;
-    private Map<String, String> readings = new HashMap<>();
+    private final CircuitExchange exchange;
+    private final ShelfView beside;
+    private final SaidBar said;
     private Examination examination;
-    private String chosen = "battery";
 
     CircuitDesk(HTMLDocument document) {
         this.document = document;
         this.view = new CircuitView(document);
         this.form = new PartForm(document.querySelector("#circuit-form form"));
-        this.store = new CircuitStore(this, document);
-        this.name = (HTMLInputElement) document.getElementById("circuit-name");
-        this.said = document.getElementById("circuit-said");
-        this.spoken = new StatusLine(said.querySelector("p"));
+        this.drilling = new DrillingForm(document);
+        this.name = new CircuitNameBox(document);
+        this.said = new SaidBar(document.getElementById("circuit-said"));
+        CircuitNotice notice = new CircuitNotice(document.getElementById("circuit-notice"));
+        this.store = new CircuitStore(this, document, notice);
+        this.exchange = new CircuitExchange(this, document, notice);
+        this.beside = new ShelfView(this, document, notice);
     }
 
     void start() {
-        said.setHidden(true);
         store.open();
+        exchange.open();
         new CircuitInputs(this, document).listen();
         showAll();
     }
 
     Circuit now() {
-        return history.now();
+        return shelf.now().now();
     }
 
     String chosen() {
-        return chosen;
+        return shelf.now().chosen();
     }
 
     Map<String, String> readings() {
-        return readings;
+        return shelf.now().readings();
+    }
+
+    CircuitShelf shelf() {
+        return shelf;
     }
 
     PartForm form() {
         return form;
+    }
+
+    DrillingForm drilling() {
+        return drilling;
+    }
+
+    CircuitNameBox nameBox() {
+        return name;
     }
 
     CircuitView view() {
@@ -69,109 +77,77 @@ final class CircuitDesk {
         return store;
     }
 
+    CircuitExchange exchange() {
+        return exchange;
+    }
+
+    ShelfView beside() {
+        return beside;
+    }
+
+    SaidBar said() {
+        return said;
+    }
+
+    Examination examination() {
+        return examination;
+    }
+
     /** A change that is a step of its own; everything is shown anew. */
     void change(Circuit circuit, String chosenThen) {
-        if (!circuit.equals(history.now())) {
-            history.put(circuit);
+        if (!circuit.equals(now())) {
+            shelf.now().history().put(circuit);
         }
-        if (circuit.part(chosenThen) != null) {
-            chosen = chosenThen;
-        }
+        shelf.now().choose(chosenThen);
         showAll();
         store.keep();
     }
 
-    /** The circuit kept from last time: there is no way back before it. */
-    void begin(Circuit circuit, Map<String, String> itsReadings) {
-        readings = itsReadings;
-        history = new CircuitHistory(circuit);
-        chosen = circuit.supply().id();
-    }
-
     /** Another circuit, with the readings that belong to it. */
     void change(Circuit circuit, String chosenThen, Map<String, String> itsReadings) {
-        readings = itsReadings;
+        shelf.now().read(itsReadings);
         form.dropDrafts();
         change(circuit, chosenThen);
     }
 
+    /** Another circuit, with no readings yet, beginning at its battery. */
+    void change(Circuit circuit) {
+        change(circuit, circuit.supply().id(), new HashMap<>());
+    }
+
+    /** A change made while typing in a field; the whole entry is one step. */
+    void record(Circuit circuit, String field) {
+        if (!circuit.equals(now())) {
+            shelf.now().history().put(circuit, field);
+            said.hush();
+        }
+    }
+
     /** A change that may be refused by the circuit. */
-    void tryTo(CircuitChange change) {
+    void tryTo(Runnable change) {
         try {
             change.run();
         } catch (CircuitRefusal refusal) {
-            say(refusal.getMessage() + ". Nothing was changed.");
-        }
-    }
-
-    /** Something that may be refused. */
-    interface CircuitChange {
-        void run();
-    }
-
-    /** An entry into a field of the part shown. */
-    void entered(String key, String text, boolean left) {
-        Edit edit = key.equals("name")
-                ? CircuitEdits.named(now(), chosen, text.strip())
-                : CircuitEdits.changed(now(), chosen, key, text);
-        if (edit.circuit() == null) {
-            form.refuse(key, text, edit.faults());
-        } else {
-            form.accept(key);
-            if (!edit.circuit().equals(now())) {
-                history.put(edit.circuit(), chosen + "/" + key);
-                hush();
-            }
-        }
-        if (left) {
-            history.leaveField();
-        }
-        boolean anew = left && (form.isChoice(key) || form.isFilledAnew(key));
-        if (anew) {
-            form.show(now(), chosen);
-        } else {
-            form.follow(now());
-        }
-        show(!left, left);
-        store.keep();
-    }
-
-    void rename(String text) {
-        HTMLElement fault = document.getElementById("circuit-name-fault");
-        try {
-            Circuit renamed = CircuitEdits.renamed(now(), text.strip());
-            fault.setHidden(true);
-            name.removeAttribute("aria-invalid");
-            if (!renamed.equals(now())) {
-                history.put(renamed, "name of the circuit");
-                show(true, false);
-                store.keep();
-            }
-        } catch (CircuitRefusal refusal) {
-            fault.setTextContent("Look again: " + refusal.getMessage() + ".");
-            fault.setHidden(false);
-            name.setAttribute("aria-invalid", "true");
+            said.say(refusal.getMessage() + ". Nothing was changed.");
         }
     }
 
     void leaveField() {
-        history.leaveField();
+        shelf.now().history().leaveField();
     }
 
     void choose(String id) {
-        if (now().part(id) != null) {
-            history.leaveField();
-            chosen = id;
-            form.show(now(), chosen);
-            show(false, true);
-        }
+        leaveField();
+        shelf.now().choose(id);
+        form.show(now(), chosen());
+        show(false, true);
     }
 
     /** One step back or forward; what could not be used is put back first. */
     void step(boolean back) {
+        CircuitHistory history = shelf.now().history();
         if (back && form.hasDrafts()) {
-            form.dropDrafts();
-            say("What could not be used was put back.");
+            said.say("What could not be used was put back.");
         } else if (back ? history.canGoBack() : history.canGoForward()) {
             Circuit before = now();
             if (back) {
@@ -179,13 +155,13 @@ final class CircuitDesk {
             } else {
                 history.forward();
             }
-            form.dropDrafts();
             chooseWhatDiffers(before);
-            say((back ? "Undone. " : "Done again. ") + history.steps() + (history.steps() == 1 ? " step" : " steps") + " can be undone.");
+            said.say((back ? "Undone. " : "Done again. ") + history.steps() + (history.steps() == 1 ? " step" : " steps") + " can be undone.");
         } else {
-            say(back ? "There is nothing to undo." : "There is nothing to do again.");
+            said.say(back ? "There is nothing to undo." : "There is nothing to do again.");
             return;
         }
+        form.dropDrafts();
         showAll();
         store.keep();
     }
@@ -193,52 +169,39 @@ final class CircuitDesk {
     private void chooseWhatDiffers(Circuit before) {
         for (int i = 0; i < now().parts().size(); i++) {
             if (!now().parts().get(i).equals(before.part(now().parts().get(i).id()))) {
-                chosen = now().parts().get(i).id();
+                shelf.now().choose(now().parts().get(i).id());
                 return;
             }
         }
     }
 
     /** Shows everything, the form too. */
-    private void showAll() {
+    void showAll() {
         form.dropDraftsOfMissing(now());
-        if (now().part(chosen) == null) {
-            chosen = now().supply().id();
-        }
-        form.show(now(), chosen);
+        form.show(now(), chosen());
         show(false, true);
     }
 
+    /**
+     * Shows what follows from the circuit.
+     *
+     * @param soon whether the reader is still typing
+     * @param newFaults whether to point out what was not pointed out before
+     */
     void show(boolean soon, boolean newFaults) {
         if (examination == null || examination.circuit() != now()) {
             examination = Examination.of(now());
         }
-        view.show(now(), examination, form.refused(), readings, chosen, soon);
+        view.show(now(), examination, form.refused(), readings(), chosen(), soon);
         form.showFaults(examination.faults(), newFaults);
-        if (!document.getElementById("circuit-name-fault").isHidden() || !name.getValue().strip().equals(now().name())) {
-            name.setValue(now().name());
-        }
-        disable("undo", !history.canGoBack() && !form.hasDrafts());
-        disable("redo", !history.canGoForward());
+        drilling.show(now(), newFaults);
+        name.show(now().name());
+        beside.show(soon);
+        disable("undo", !shelf.now().history().canGoBack() && !form.hasDrafts());
+        disable("redo", !shelf.now().history().canGoForward());
     }
 
     private void disable(String does, boolean off) {
         document.querySelector("#circuit-tools [data-does=" + does + "]").setAttribute("aria-disabled", off ? "true" : "false");
-    }
-
-    /** Says what was done, in sight and aloud. */
-    void say(String words) {
-        said.setHidden(false);
-        spoken.say(words);
-        said.querySelector("p").setTextContent(words);
-    }
-
-    void hush() {
-        said.setHidden(true);
-    }
-
-    /** What was found, for a reader who cannot see it. */
-    String found() {
-        return CircuitMarkup.spoken(examination);
     }
 }

@@ -9,8 +9,8 @@ import loomwright.markup.Fragment;
 import org.teavm.jso.JSBody;
 
 /**
- * Keeps the circuit, and the readings, under one name in the storage of the browser. Another tab of the same page may do the same; nothing is
- * written over what this tab has not seen.
+ * Keeps the circuit of one place, and its readings, under a name in the storage of the browser. Another tab of the same page may do the same;
+ * nothing is written over what this tab has not seen.
  */
 final class CircuitKeeper {
     /** What came of keeping. */
@@ -26,11 +26,33 @@ final class CircuitKeeper {
     /** Stands between circuit and readings; a file cannot hold it. */
     private static final char BETWEEN = '\u001e';
 
+    private static final String LAST = NAME + "-last";
+
+    private final String name;
     private String seen = "";
+
+    CircuitKeeper(int place) {
+        this.name = place == 1 ? NAME : NAME + "-" + place;
+    }
+
+    /** The place that was on the desk last, or 0. */
+    static int lastPlace() {
+        String text = read(LAST);
+        int place = 0;
+        for (int i = 0; text != null && i < text.length() && i < 2; i++) {
+            int digit = text.charAt(i) - '0';
+            place = digit < 0 || digit > 9 ? 0 : 10 * place + digit;
+        }
+        return place;
+    }
+
+    static void rememberPlace(int place) {
+        write(LAST, Integer.toString(place));
+    }
 
     /** What is kept, or empty if nothing is; null if storage is forbidden. */
     String text() {
-        return read(NAME);
+        return read(name);
     }
 
     /** Takes what is kept for seen. */
@@ -49,11 +71,16 @@ final class CircuitKeeper {
             return Kept.OTHER;
         }
         String text = CircuitFile.write(circuit) + BETWEEN + Fragment.write(readings);
-        if (!write(NAME, text)) {
+        if (!write(name, text)) {
             return Kept.REFUSED;
         }
         seen = text;
         return Kept.YES;
+    }
+
+    /** Empties the place. */
+    void forget() {
+        remove(name);
     }
 
     /** The circuit in what is kept. */
@@ -75,4 +102,7 @@ final class CircuitKeeper {
             params = {"name", "text"},
             script = "try { window.localStorage.setItem(name, text); return true; } catch (refused) { return false; }")
     private static native boolean write(String name, String text);
+
+    @JSBody(params = "name", script = "try { window.localStorage.removeItem(name); } catch (refused) { }")
+    private static native void remove(String name);
 }

@@ -14,6 +14,8 @@ final class CircuitProgram {
         Dom.insertBefore(bench, ToolsMarkup.tools());
         Dom.append(bench, "<section id=\"circuit-form\" aria-labelledby=\"part-title\"><form class=\"try\" novalidate></form></section>");
         Dom.insertBefore(document.getElementById("circuit-sheets"), "<div id=\"circuit-faults\"></div>");
+        Dom.insertBefore(
+                document.getElementById("drilling-sheet"), "<form id=\"drilling-form\" class=\"try\" novalidate aria-labelledby=\"drilling\"></form>");
         Dom.append(document.querySelector("main"), ToolsMarkup.said());
         new CircuitDesk(document).start();
         Printing.prepare(document);

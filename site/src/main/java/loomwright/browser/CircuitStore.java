@@ -1,54 +1,49 @@
 package loomwright.browser;
 
-import java.util.HashMap;
-import loomwright.circuit.Circuit;
-import loomwright.circuit.file.CircuitFile;
-import loomwright.circuit.file.CircuitLink;
 import loomwright.circuit.file.FileRead;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
-import org.teavm.jso.dom.html.HTMLInputElement;
 
-/** How the circuit is kept on this device, in files and in links. Whatever is refused, the present work stays. */
+/** How the circuit is kept on this device. Whatever is refused, the present work stays. */
 final class CircuitStore {
-    private static final String FRAGMENT = "#circuit=";
-    private static final String STAYS = " What stands here stays as it is.";
+    static final String STAYS = " What stands here stays as it is.";
 
     private final CircuitDesk desk;
-    private final HTMLDocument document;
     private final CircuitNotice notice;
     private final HTMLElement line;
-    private final CircuitKeeper keeper = new CircuitKeeper();
 
-    CircuitStore(CircuitDesk desk, HTMLDocument document) {
+    CircuitStore(CircuitDesk desk, HTMLDocument document, CircuitNotice notice) {
         this.desk = desk;
-        this.document = document;
-        this.notice = new CircuitNotice(document.getElementById("circuit-notice"));
+        this.notice = notice;
         this.line = document.getElementById("circuit-kept");
     }
 
-    /** Brings back what was kept, then what a link carries; listens for other tabs. */
+    private CircuitKeeper keeper() {
+        return desk.shelf().now().keeper();
+    }
+
+    /** Brings back what was kept; listens for other tabs. */
     void open() {
-        String kept = keeper.text();
+        String kept = keeper().text();
         if (kept == null) {
-            line.setTextContent(words(CircuitKeeper.Kept.REFUSED));
+            say(CircuitKeeper.Kept.REFUSED);
         } else if (kept.isEmpty()) {
             line.setTextContent("Nothing is kept on this device yet. It will be, at your first change.");
         } else {
             bringBack(kept);
         }
-        openLink();
-        Window.current().addEventListener("storage", event -> lookForOthers());
-        Window.current().addEventListener("hashchange", event -> openLink());
-        document.getElementById("circuit-upload").addEventListener("change", event -> upload());
+        Window.current().addEventListener("storage", event -> {
+            lookForOthers();
+            desk.beside().show(true);
+        });
     }
 
     private void bringBack(String kept) {
         FileRead read = CircuitKeeper.circuit(kept);
         if (read.circuit() != null) {
-            keeper.see();
-            desk.begin(read.circuit(), CircuitKeeper.readings(kept));
+            keeper().see();
+            desk.shelf().now().begin(read.circuit(), CircuitKeeper.readings(kept));
             line.setTextContent("This is the circuit kept on this device.");
             return;
         }
@@ -61,112 +56,57 @@ final class CircuitStore {
                 "Keep what stands here in its place", this::keepMine);
     }
 
+    /** Whether something of the reader's own is kept where this circuit is kept. */
+    boolean hasOwn() {
+        String kept = keeper().text();
+        return kept != null && !kept.isEmpty() || desk.shelf().now().history().canGoBack();
+    }
+
     /** Keeps the circuit, unless another tab has kept something that was not seen here. */
     void keep() {
         if (notice.isAsking()) {
             return;
         }
-        CircuitKeeper.Kept kept = keeper.keep(desk.now(), desk.readings());
+        CircuitKeeper.Kept kept = desk.shelf().now().keep();
         if (kept == CircuitKeeper.Kept.OTHER) {
             lookForOthers();
         } else {
-            line.setTextContent(words(kept));
+            say(kept);
         }
     }
 
-    private static String words(CircuitKeeper.Kept kept) {
-        return kept == CircuitKeeper.Kept.YES
-                ? "Kept on this device."
-                : "This browser does not let the page keep anything, or has no room left: download the file before you leave.";
+    private void say(CircuitKeeper.Kept kept) {
+        boolean refused = kept == CircuitKeeper.Kept.REFUSED;
+        line.setTextContent(refused
+                ? "Not kept: this browser does not let the page keep anything, or has no room left. Download the file before you leave."
+                : "Kept on this device.");
+        Dom.mark(line, "refused", refused);
     }
 
     private void lookForOthers() {
-        if (!keeper.isOther()) {
+        if (!keeper().isOther() || notice.isAsking()) {
             return;
         }
         line.setTextContent("Not kept since another tab kept something else.");
         notice.ask(
-                "In another tab or window of this page the circuit was changed. Both cannot be kept on this device.", "Take the other one", () -> {
-                    String other = keeper.text();
-                    FileRead read = CircuitKeeper.circuit(other == null ? "" : other);
-                    keeper.see();
-                    if (read.circuit() == null) {
-                        notice.refuse("The other one cannot be read." + STAYS, read.faults());
-                    } else {
-                        desk.change(read.circuit(), desk.chosen(), CircuitKeeper.readings(other));
-                        desk.say("The circuit of the other tab was taken. Undo brings back yours.");
-                    }
-                },
-                "Keep mine", this::keepMine);
+                "In another tab or window of this page the circuit was changed. Both cannot be kept in one place of this device.",
+                "Take the other one", this::takeOther, "Keep mine", this::keepMine);
+    }
+
+    private void takeOther() {
+        String other = keeper().text();
+        FileRead read = CircuitKeeper.circuit(other == null ? "" : other);
+        keeper().see();
+        if (read.circuit() == null) {
+            notice.refuse("The other one cannot be read." + STAYS, read.faults());
+        } else {
+            desk.change(read.circuit(), desk.chosen(), CircuitKeeper.readings(other));
+            desk.said().say("The circuit of the other tab was taken. Undo brings back yours.");
+        }
     }
 
     private void keepMine() {
-        keeper.see();
+        keeper().see();
         keep();
-    }
-
-    private void openLink() {
-        String hash = Window.current().getLocation().getHash();
-        if (!hash.startsWith(FRAGMENT)) {
-            return;
-        }
-        CircuitFiles.clearFragment();
-        FileRead read = CircuitLink.read(hash.substring(FRAGMENT.length()));
-        if (read.circuit() == null) {
-            notice.refuse("The link was refused." + STAYS, read.faults());
-            return;
-        }
-        Circuit carried = read.circuit();
-        String kept = keeper.text();
-        if (kept == null || kept.isEmpty()) {
-            desk.change(carried, carried.supply().id(), new HashMap<>());
-        } else if (!carried.equals(desk.now())) {
-            notice.ask(
-                    "The link carries a circuit of " + carried.parts().size() + " parts: " + title(carried) + ". Here stands your own: "
-                            + title(desk.now()) + ".",
-                    "Take that of the link", () -> {
-                        desk.change(carried, carried.supply().id(), new HashMap<>());
-                        desk.say("The circuit of the link was taken. Undo brings back yours.");
-                    },
-                    "Keep mine", this::keep);
-        }
-    }
-
-    private static String title(Circuit circuit) {
-        return circuit.name().isEmpty() ? "one without a name" : "\u201c" + circuit.name() + "\u201d";
-    }
-
-    private void upload() {
-        CircuitFiles.read(document.getElementById("circuit-upload"), CircuitFile.MOST_BYTES, text -> {
-            if (text == null) {
-                desk.say("The file was refused: it could not be read, or is larger than " + CircuitFile.MOST_BYTES / 1024 + " KB." + STAYS);
-                return;
-            }
-            FileRead read = CircuitFile.read(text);
-            if (read.circuit() == null) {
-                notice.refuse("The file was refused." + STAYS, read.faults());
-            } else {
-                notice.clear();
-                desk.change(read.circuit(), read.circuit().supply().id(), new HashMap<>());
-                desk.say("The file was opened. Undo brings back what stood here.");
-            }
-        });
-    }
-
-    void download() {
-        CircuitFiles.download("circuit.json", CircuitFile.write(desk.now()));
-        desk.say("The file circuit.json was handed to your browser.");
-    }
-
-    void makeLink() {
-        String link = CircuitLink.write(desk.now());
-        if (link == null) {
-            desk.say("This circuit is too large for a link: download the file instead.");
-            return;
-        }
-        HTMLInputElement box = (HTMLInputElement) document.getElementById("circuit-link");
-        Dom.closest(box, ".field").setHidden(false);
-        box.setValue(CircuitFiles.address() + FRAGMENT + link);
-        CircuitFiles.select(box);
     }
 }

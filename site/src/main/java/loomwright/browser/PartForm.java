@@ -8,14 +8,10 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.page.PartFormMarkup;
-import loomwright.markup.TypedQuantity;
-import loomwright.quantity.Unit;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.EntryFault;
 import loomwright.worked.Field;
 import org.teavm.jso.dom.html.HTMLElement;
-import org.teavm.jso.dom.html.HTMLInputElement;
-import org.teavm.jso.dom.html.HTMLSelectElement;
 
 /** The form of the part that is being changed. */
 final class PartForm {
@@ -24,11 +20,17 @@ final class PartForm {
     private final Map<String, String> drafts = new HashMap<>();
     /** Why, by the same. */
     private final Map<String, PartFault> refused = new HashMap<>();
+    private final TypedFields fields;
     private FaultNotes notes;
     private Part part;
 
     PartForm(HTMLElement form) {
         this.form = form;
+        this.fields = new TypedFields(form.getOwnerDocument(), PartFormMarkup.PLACE);
+    }
+
+    TypedFields fields() {
+        return fields;
     }
 
     boolean hasDrafts() {
@@ -104,54 +106,15 @@ final class PartForm {
         }
     }
 
-    /** What the field of that key holds, with the unit beside the box added where the box has none. */
-    String text(String key) {
-        HTMLElement control = element(key);
-        HTMLElement unit = element(key + "-unit");
-        if (control.getTagName().equals("SELECT")) {
-            return ((HTMLSelectElement) control).getValue();
-        }
-        String text = ((HTMLInputElement) control).getValue();
-        return unit == null ? text : TypedQuantity.joined(text, ((HTMLSelectElement) unit).getValue());
-    }
-
     boolean isChoice(String key) {
         int at = part.kind().indexOf(key);
         return at >= 0 && part.kind().fields().get(at) instanceof ChoiceField;
-    }
-
-    /** Keeps box and unit together: a unit typed into the box wins; choosing another takes it out of the box. */
-    void followUnits(String key, boolean unitChosen) {
-        HTMLElement unitElement = element(key + "-unit");
-        if (unitElement == null) {
-            return;
-        }
-        HTMLSelectElement units = (HTMLSelectElement) unitElement;
-        HTMLInputElement box = (HTMLInputElement) element(key);
-        TypedQuantity typed = TypedQuantity.of(box.getValue());
-        Unit unit = typed.unit();
-        if (unit == null) {
-            return;
-        }
-        if (unitChosen) {
-            box.setValue(typed.number());
-            return;
-        }
-        units.setValue(unit.symbol());
-        if (!unit.symbol().equals(units.getValue())) {
-            units.appendChild(form.getOwnerDocument().createElement("option").withText(unit.symbol()));
-            units.setValue(unit.symbol());
-        }
     }
 
     /** Whether a field was left empty that now holds what is usual. */
     boolean isFilledAnew(String key) {
         int at = part.kind().indexOf(key);
         Field field = at < 0 ? null : part.kind().fields().get(at);
-        return field != null && !(field instanceof ChoiceField) && text(key).isBlank() && !part.text(key).isEmpty();
-    }
-
-    private HTMLElement element(String key) {
-        return form.getOwnerDocument().getElementById("part-" + key);
+        return field != null && !(field instanceof ChoiceField) && fields.text(key).isBlank() && !part.text(key).isEmpty();
     }
 }

@@ -6,14 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -23,20 +19,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** On paper nothing is cut and nothing is folded away. */
 @ExtendWith(WithBrowser.class)
 class PrintIT {
-    /** Width and height in inches. */
-    private enum Paper {
-        A4(8.27, 11.69),
-        LETTER(8.5, 11);
-
-        private final double width;
-        private final double height;
-
-        Paper(double width, double height) {
-            this.width = width;
-            this.height = height;
-        }
-    }
-
     @TestFactory
     Stream<DynamicTest> everyPageIsWholeOnPaper(Browser browser) {
         return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> {
@@ -52,11 +34,11 @@ class PrintIT {
         browser.open("calculators/voltage-drop.html");
         Form form = new Form(browser, "voltage-drop");
         form.enter("current", "3.217 A");
-        try (PDDocument paper = print(browser, Paper.A4)) {
-            String text = squeezed(new PDFTextStripper().getText(paper));
+        try (PDDocument paper = Paper.A4.print(browser)) {
+            String text = Paper.squeezed(new PDFTextStripper().getText(paper));
             assertTrue(text.contains("Given,withyourownfigures"), text);
             assertTrue(text.contains("3.217A"), text);
-            assertTrue(text.contains(squeezed(form.own("drop"))), text);
+            assertTrue(text.contains(Paper.squeezed(form.own("drop"))), text);
             assertFalse(text.contains("Backtotheprintedexample"), text);
         }
         assertFalse(form.isHidden("form.try"), "after printing the form is back");
@@ -65,13 +47,13 @@ class PrintIT {
     }
 
     private static void isWhole(Browser browser, String page, Paper paper) throws IOException {
-        try (PDDocument printed = print(browser, paper)) {
+        try (PDDocument printed = paper.print(browser)) {
             assertTrue(printed.getDocumentCatalog().getMarkInfo().isMarked(), "tagged for a screen reader");
-            Edges edges = new Edges();
-            String text = squeezed(edges.getText(printed));
-            assertEquals(List.of(), edges.cut, () -> "words that run over the edge of " + paper);
+            Paper.Edges edges = new Paper.Edges();
+            String text = Paper.squeezed(edges.getText(printed));
+            assertEquals(List.of(), edges.cut(), () -> "words that run over the edge of " + paper);
             for (String words : mustStand(page)) {
-                assertTrue(text.contains(squeezed(words)), () -> "not on " + paper + ": " + words);
+                assertTrue(text.contains(Paper.squeezed(words)), () -> "not on " + paper + ": " + words);
             }
         }
     }
@@ -95,32 +77,5 @@ class PrintIT {
     private static String start(Element element) {
         String text = element.select("math").isEmpty() ? element.text() : element.ownText();
         return text.length() > 40 ? text.substring(0, 40) : text;
-    }
-
-    private static PDDocument print(Browser browser, Paper paper) throws IOException {
-        Map<?, ?> answer = (Map<?, ?>) browser.command(
-                "Page.printToPDF",
-                Map.of("paperWidth", paper.width, "paperHeight", paper.height, "generateTaggedPDF", true, "preferCSSPageSize", false));
-        return Loader.loadPDF(Base64.getDecoder().decode((String) answer.get("data")));
-    }
-
-    /** A text without spaces, and without the marks that a line break or a ligature may change. */
-    private static String squeezed(String text) {
-        return text.replaceAll("[\\s\\u00a0\\u00ad\\u200b\\u2009\\u202f-]", "").replace("\ufb01", "fi").replace("\ufb02", "fl");
-    }
-
-    /** Reads the text and notes what lies beyond the edge of the paper. */
-    private static final class Edges extends PDFTextStripper {
-        private final List<String> cut = new ArrayList<>();
-
-        @Override
-        protected void writeString(String text, List<TextPosition> positions) throws IOException {
-            TextPosition last = positions.get(positions.size() - 1);
-            boolean beyond = last.getXDirAdj() + last.getWidthDirAdj() > last.getPageWidth() || positions.get(0).getXDirAdj() < 0;
-            if (beyond && !text.isBlank()) {
-                cut.add(text);
-            }
-            super.writeString(text, positions);
-        }
     }
 }

@@ -2,6 +2,7 @@ package loomwright.circuit.file;
 
 import java.util.List;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.Part;
 import loomwright.worked.Field;
 
@@ -37,6 +38,10 @@ public final class CircuitFile {
             write(writer, part);
         }
         writer.close(']');
+        if (!circuit.panel().isEmpty()) {
+            writer.key("drilled-panel");
+            write(writer, circuit.panel());
+        }
         writer.close('}');
         return writer.written();
     }
@@ -50,6 +55,14 @@ public final class CircuitFile {
         writeFilled(writer, "triggered-from", part.triggeredFrom());
         for (Field field : part.kind().fields()) {
             writeFilled(writer, field.key(), part.text(field.key()));
+        }
+        writer.close('}');
+    }
+
+    private static void write(JsonWriter writer, DrilledPanel panel) {
+        writer.open('{');
+        for (int i = 0; i < panel.texts().size(); i++) {
+            writeFilled(writer, DrilledPanel.FIELDS.get(i).key(), panel.texts().get(i));
         }
         writer.close('}');
     }

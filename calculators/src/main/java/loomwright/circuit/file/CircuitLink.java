@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
+import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.PartRead;
@@ -18,6 +19,8 @@ public final class CircuitLink {
     public static final int LONGEST = 30_000;
 
     private static final String VERSION = "1";
+    /** In the place of the kind of a part. */
+    private static final String PANEL = "p";
     private static final FileFault DAMAGED = new FileFault(
             "", 0, 0, "The link is damaged: it was cut or changed on its way. Ask for it again, or for the file");
 
@@ -31,22 +34,29 @@ public final class CircuitLink {
         for (Part part : circuit.parts()) {
             write(cells, circuit, part);
         }
+        if (!circuit.panel().isEmpty()) {
+            cells.add(PANEL);
+            write(cells, DrilledPanel.FIELDS, circuit.panel().texts());
+        }
         String link = LinkText.of(cells);
         return link.length() > LONGEST ? null : link;
     }
 
-    /** Kind, id, name, place of what feeds it, place of its trigger, then pairs of field and text, then an empty cell. */
+    /** Kind, id, name, place of what feeds it, place of its trigger, then pairs of field and text, then an empty cell; a panel without the first five. */
     private static void write(List<String> cells, Circuit circuit, Part part) {
         cells.add(Integer.toString(part.kind().ordinal()));
         cells.add(part.id());
         cells.add(part.name());
         cells.add(place(circuit, part.fedBy()));
         cells.add(place(circuit, part.triggeredFrom()));
-        List<Field> fields = part.kind().fields();
+        write(cells, part.kind().fields(), part.texts());
+    }
+
+    private static void write(List<String> cells, List<Field> fields, List<String> texts) {
         for (int i = 0; i < fields.size(); i++) {
-            String text = part.texts().get(i);
+            String text = texts.get(i);
             String usual = fields.get(i).usual() == null ? "" : fields.get(i).usual();
-            if (!text.equals(usual)) {
+            if (!text.isEmpty() && !text.equals(usual)) {
                 cells.add(Integer.toString(i));
                 cells.add(text);
             }
@@ -82,6 +92,7 @@ public final class CircuitLink {
         private final List<String> cells;
         private final List<Part> parts = new ArrayList<>();
         private final List<String> triggers = new ArrayList<>();
+        private DrilledPanel panel = DrilledPanel.NONE;
         private int at = 2;
 
         Cells(List<String> cells) {
@@ -90,7 +101,8 @@ public final class CircuitLink {
 
         FileRead circuit() {
             while (at < cells.size()) {
-                if (parts.size() >= Circuit.MOST_PARTS || !part()) {
+                boolean read = cells.get(at).equals(PANEL) ? panel() : parts.size() < Circuit.MOST_PARTS && part();
+                if (!read) {
                     return FileRead.refused(DAMAGED);
                 }
             }
@@ -101,7 +113,7 @@ public final class CircuitLink {
                 }
                 parts.set(i, parts.get(i).triggeredBy(trigger));
             }
-            return new FileRead(new Circuit(cells.get(1), parts), List.of());
+            return new FileRead(new Circuit(cells.get(1), parts, panel), List.of());
         }
 
         private boolean part() {
@@ -114,24 +126,40 @@ public final class CircuitLink {
             if (kind == null || id == null || name == null || fedBy == null || trigger == null) {
                 return false;
             }
+            List<String> typed = texts(kind.fields().size());
+            if (typed == null) {
+                return false;
+            }
+            PartRead read = Part.read(id, kind, name, fedBy, "", typed);
+            parts.add(read.partOrRefuse());
+            triggers.add(trigger);
+            return true;
+        }
+
+        private boolean panel() {
+            at++;
+            List<String> typed = texts(DrilledPanel.FIELDS.size());
+            panel = typed == null ? panel : new DrilledPanel(typed);
+            return typed != null;
+        }
+
+        /** Pairs of field and text up to an empty cell, or null if they are damaged. */
+        private List<String> texts(int count) {
             List<String> typed = new ArrayList<>();
-            for (int i = 0; i < kind.fields().size(); i++) {
+            for (int i = 0; i < count; i++) {
                 typed.add("");
             }
             String field = next();
             while (field != null && !field.isEmpty()) {
                 int fieldAt = number(field);
                 String text = next();
-                if (fieldAt < 0 || fieldAt >= typed.size() || text == null) {
-                    return false;
+                if (fieldAt < 0 || fieldAt >= count || text == null) {
+                    return null;
                 }
                 typed.set(fieldAt, text);
                 field = next();
             }
-            PartRead read = Part.read(id, kind, name, fedBy, "", typed);
-            parts.add(read.partOrRefuse());
-            triggers.add(trigger);
-            return field != null;
+            return field == null ? null : typed;
         }
 
         private String next() {

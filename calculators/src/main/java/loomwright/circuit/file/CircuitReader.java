@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
+import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.PartKind;
@@ -14,7 +15,7 @@ import loomwright.worked.Field;
 
 /** Turns JSON into a circuit; every fault is collected, each with its place. */
 final class CircuitReader {
-    private static final List<String> OF_THE_FILE = List.of("format", "version", "name", "parts");
+    private static final List<String> OF_THE_FILE = List.of("format", "version", "name", "parts", "drilled-panel");
     private static final List<String> OF_A_PART = List.of("id", "kind", "name", "fed-by", "triggered-from");
 
     private final List<FileFault> faults = new ArrayList<>();
@@ -36,11 +37,12 @@ final class CircuitReader {
         nameUnknown("", file, OF_THE_FILE, List.of());
         String name = text("", file, "name", "");
         List<Part> parts = parts(file);
+        DrilledPanel panel = panel(file);
         if (!faults.isEmpty()) {
             return null;
         }
         try {
-            return new Circuit(name, parts);
+            return new Circuit(name, parts, panel);
         } catch (CircuitRefusal refusal) {
             String id = refusal.fault().partId();
             fault(id.isEmpty() ? "" : "part \u201c" + id + "\u201d", places.containsKey(id) ? places.get(id) : file, refusal.getMessage());
@@ -99,6 +101,26 @@ final class CircuitReader {
             }
         }
         return parts;
+    }
+
+    private DrilledPanel panel(Json.Members file) {
+        Json json = file.get("drilled-panel");
+        if (json != null && !(json instanceof Json.Members)) {
+            fault("drilled-panel", json, "A drilled panel is an object in braces, this is " + json.words());
+        }
+        if (!(json instanceof Json.Members members)) {
+            return DrilledPanel.NONE;
+        }
+        nameUnknown("drilled-panel", members, List.of(), DrilledPanel.FIELDS);
+        DrilledPanel panel = DrilledPanel.NONE;
+        for (Field field : DrilledPanel.FIELDS) {
+            try {
+                panel = panel.with(field.key(), text("drilled-panel", members, field.key(), ""));
+            } catch (CircuitRefusal refusal) {
+                fault("drilled-panel." + field.key(), placeOf(members, field.key()), refusal.getMessage());
+            }
+        }
+        return panel;
     }
 
     private Part part(String path, Json.Members members) {

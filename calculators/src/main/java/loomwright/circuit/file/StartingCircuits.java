@@ -5,7 +5,7 @@ import loomwright.circuit.Circuit;
 /** The circuits a reader may begin with. Those of the lessons are files of {@code content/circuits}, taken in by the build. */
 public final class StartingCircuits {
     private static final String BATTERY_ALONE =
-            "{\"format\": \"loomwright-circuit\", \"version\": 1, \"parts\": [{\"id\": \"battery\", \"kind\": \"supply\"}]}";
+            "{\"format\": \"loomwright-circuit\", \"version\": 1, \"parts\": [{\"id\": \"battery\", \"kind\": \"supply\", \"name\": \"Battery\"}]}";
 
     private StartingCircuits() {}
 

@@ -19,10 +19,12 @@ public final class CircuitMarkup {
 
     /** The whole page as it is printed, before any script has run. */
     public static String printed(Links links, Examination examination) {
-        Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\"><section id=\"circuit-plan\" aria-labelledby=\"drawing\">");
+        Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\"><section id=\"circuit-plan\" class=\"sheet-of-paper\" data-sheet=\"drawing\" aria-labelledby=\"drawing\">");
         html.tag("<h2 id=\"drawing\">Drawing</h2>").tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination, Extent.WHOLE));
         html.tag("</div></section></div><div id=\"circuit-sheets\">").tag(sheets(links, examination, new HashMap<>(), false));
-        return html.tag("</div>").toString();
+        html.tag("</div><section id=\"circuit-drilling\" class=\"sheet-of-paper\" data-sheet=\"drilling\" aria-labelledby=\"drilling\"><h2 id=\"drilling\">Drilling sheet</h2>");
+        html.tag("<div id=\"drilling-sheet\">").tag(DrillingMarkup.sheet(links, examination.circuit()));
+        return html.tag("</div></section>").toString();
     }
 
     static String legend() {
@@ -39,18 +41,18 @@ public final class CircuitMarkup {
     public static String sheets(Links links, Examination examination, Map<String, String> readings, boolean live) {
         Installation installation = examination.solution().installation();
         Html html = new Html();
-        section(html, "findings", "What was found", FoundMarkup.of(links, examination, live));
-        section(html, "results", "Results", ResultsSheet.of(links, examination));
-        section(html, "schedule", "Schedule of circuits", ListSheets.schedule(examination, Extent.WHOLE));
-        section(html, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
-        section(html, "labels", "Labels", ListSheets.labels(installation, Extent.WHOLE));
-        section(html, "test", "Test sheet", TestSheetMarkup.of(examination, Extent.WHOLE, readings, live));
+        section(html, examination, "findings", "What was found", FoundMarkup.of(links, examination, live));
+        section(html, examination, "results", "Results", ResultsSheet.of(links, examination));
+        section(html, examination, "schedule", "Schedule of circuits", ListSheets.schedule(examination, Extent.WHOLE));
+        section(html, examination, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
+        section(html, examination, "labels", "Labels", ListSheets.labels(installation, Extent.WHOLE));
+        section(html, examination, "test", "Test sheet", TestSheetMarkup.of(examination, Extent.WHOLE, readings, live));
         return html.toString();
     }
 
-    private static void section(Html html, String key, String title, String body) {
-        html.tag("<section class=\"sheet-of-paper\" aria-labelledby=\"" + key + "\"><h2 id=\"" + key + "\">").text(title).tag("</h2>");
-        html.tag(body).tag("</section>");
+    private static void section(Html html, Examination examination, String key, String title, String body) {
+        html.tag("<section class=\"sheet-of-paper\" data-sheet=\"" + key + "\" aria-labelledby=\"" + key + "\"><h2 id=\"" + key + "\">").text(title).tag("</h2>");
+        html.tag(SheetName.of(examination.circuit())).tag(body).tag("</section>");
     }
 
     /** What cannot be understood yet, each with a button that leads there. */

@@ -1,5 +1,6 @@
 package loomwright.circuit.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.PartKind;
@@ -64,12 +65,45 @@ final class FoundMarkup {
 
     private void list(Html html, boolean passed) {
         html.tag("<ul>");
+        List<CircuitFinding> left = new ArrayList<>();
         for (CircuitFinding finding : examination.findings()) {
             if (passed == (finding.finding().verdict() == Verdict.PASSED)) {
-                item(html, finding);
+                left.add(finding);
+            }
+        }
+        while (!left.isEmpty()) {
+            CircuitFinding first = left.remove(0);
+            item(html, first);
+            if (first.finding().verdict() == Verdict.CAUTION) {
+                folded(html, alike(first, left));
             }
         }
         html.tag("</ul>");
+    }
+
+    /** Takes out the cautions of the same check. */
+    private static List<CircuitFinding> alike(CircuitFinding first, List<CircuitFinding> left) {
+        List<CircuitFinding> alike = new ArrayList<>();
+        for (CircuitFinding finding : left) {
+            if (finding.check() == first.check() && finding.finding().verdict() == Verdict.CAUTION) {
+                alike.add(finding);
+            }
+        }
+        left.removeAll(alike);
+        return alike;
+    }
+
+    /** Cautions of one check say nearly the same; behind the first they are folded away. */
+    private void folded(Html html, List<CircuitFinding> alike) {
+        if (alike.isEmpty()) {
+            return;
+        }
+        html.tag("<li class=\"alike\"><details").attribute("id", "alike-" + alike.get(0).check().ordinal()).tag("><summary>");
+        html.text(counted(alike.size(), "more caution") + " of this check: " + alike.get(0).check().label()).tag("</summary><ul>");
+        for (CircuitFinding finding : alike) {
+            item(html, finding);
+        }
+        html.tag("</ul></details></li>");
     }
 
     private void item(Html html, CircuitFinding found) {

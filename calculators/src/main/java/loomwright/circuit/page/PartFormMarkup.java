@@ -114,12 +114,13 @@ public final class PartFormMarkup {
         html.tag("<h3>Add a part</h3><div class=\"field\"><label for=\"part-kind\">Kind of the new part</label><div class=\"entry\"><select id=\"part-kind\">");
         for (PartKind kind : PartKind.values()) {
             if (kind != PartKind.SUPPLY) {
-                html.tag("<option").attribute("value", kind.key()).tag(kind == PartKind.CONDUCTOR ? " selected>" : ">").text(kind.label()).tag("</option>");
+                html.tag("<option").attribute("value", kind.key()).tag(kind == NextStep.usualAfter(part) ? " selected>" : ">").text(kind.label()).tag("</option>");
             }
         }
         html.tag("</select></div></div><p class=\"moves\">");
         if (part.kind().feeds()) {
             button("add", "Add it behind this part");
+            button("branch", "Add a branch behind it: fuse-link, run and load");
         }
         if (part.kind() != PartKind.SUPPLY) {
             button("insert", "Put it in before this part");

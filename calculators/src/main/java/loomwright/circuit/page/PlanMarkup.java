@@ -52,11 +52,13 @@ public final class PlanMarkup {
     }
 
     private String written() {
-        Html html = new Html().tag("<ol class=\"plan\">");
+        Html html = new Html().tag(SheetName.of(circuit)).tag("<ol class=\"plan\">");
         for (int at : branching.order()) {
             row(html, at);
         }
-        return html.tag("</ol>").toString();
+        html.tag("</ol>");
+        String next = chosen.equals(NOTHING_CHOSEN) ? "" : NextStep.words(circuit);
+        return next.isEmpty() ? html.toString() : html.tag("<p class=\"next-step\">").text(next).tag("</p>").toString();
     }
 
     private void row(Html html, int at) {

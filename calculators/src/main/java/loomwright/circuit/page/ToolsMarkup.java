@@ -7,24 +7,68 @@ import loomwright.markup.Html;
 public final class ToolsMarkup {
     private ToolsMarkup() {}
 
+    private static final String[][] SHEETS = {
+        {"", "All sheets"}, {"drawing", "Drawing"}, {"findings", "What was found"}, {"results", "Results"}, {"schedule", "Schedule of circuits"},
+        {"parts", "Parts and cut list"}, {"labels", "Labels"}, {"test", "Test sheet"}, {"drilling", "Drilling sheet"}, {"cautions", "Cautions"}};
+
     /** The tools, put above the drawing. */
     public static String tools() {
-        return "<section id=\"circuit-tools\" aria-labelledby=\"tools\"><h2 id=\"tools\">Your work</h2><div id=\"circuit-notice\" role=\"status\"></div>"
-                + "<div class=\"field\"><label for=\"circuit-name\">Name of the circuit</label><div class=\"entry\"><input id=\"circuit-name\" type=\"text\""
-                + " class=\"long\" autocomplete=\"off\" aria-describedby=\"circuit-name-fault\"></div><p class=\"error\" id=\"circuit-name-fault\" hidden></p></div>"
-                + "<p class=\"moves\"><button type=\"button\" class=\"quiet\" data-does=\"undo\">Undo</button>"
-                + " <button type=\"button\" class=\"quiet\" data-does=\"redo\">Redo</button>"
-                + " <button type=\"button\" class=\"quiet\" data-does=\"print\">Print all sheets</button></p><p class=\"help\" id=\"circuit-kept\"></p>"
-                + "<details id=\"circuit-files\"><summary>Begin with another circuit, keep a file, make a link</summary>"
-                + "<h3>Begin with</h3><p class=\"moves\"><button type=\"button\" class=\"quiet\" data-does=\"trailer\">The field trailer</button>"
-                + " <button type=\"button\" class=\"quiet\" data-does=\"punt\">The punt</button>"
-                + " <button type=\"button\" class=\"quiet\" data-does=\"empty\">A battery alone</button></p><p class=\"help\">Undo brings back what stood here.</p>"
-                + "<h3>File</h3><p class=\"moves\"><button type=\"button\" class=\"quiet\" data-does=\"download\">Download as a file</button></p>"
-                + "<div class=\"field\"><label for=\"circuit-upload\">Open a circuit file</label><div class=\"entry\"><input id=\"circuit-upload\" type=\"file\""
-                + " accept=\".json,application/json\"></div></div>"
-                + "<h3>Link</h3><p class=\"moves\"><button type=\"button\" class=\"quiet\" data-does=\"link\">Make a link</button></p><div class=\"field\" hidden>"
-                + "<label for=\"circuit-link\">Link to this circuit: copy it</label><div class=\"entry\"><input id=\"circuit-link\" type=\"text\" class=\"long\" readonly>"
-                + "</div></div></details></section>";
+        Html html = new Html().tag("<section id=\"circuit-tools\" aria-labelledby=\"tools\"><h2 id=\"tools\">Your work</h2>");
+        html.tag("<div id=\"circuit-notice\" role=\"status\"></div><p>Begin with:</p><p class=\"moves\">");
+        button(html, "trailer", "The field trailer");
+        button(html, "punt", "The punt");
+        button(html, "empty", "A battery alone");
+        html.tag("</p><p class=\"help\">Undo brings back what stood here.</p>");
+        field(html, "circuit-name", "Name of the circuit", "<input id=\"circuit-name\" type=\"text\" class=\"long\" autocomplete=\"off\""
+                + " aria-describedby=\"circuit-name-fault\">", "<p class=\"error\" id=\"circuit-name-fault\" hidden></p>");
+        html.tag("<p class=\"moves\">");
+        button(html, "undo", "Undo");
+        button(html, "redo", "Redo");
+        html.tag("</p><p class=\"help\" id=\"circuit-kept\"></p>");
+        field(html, "circuit-print", "On paper", "<select id=\"circuit-print\">" + sheets() + "</select>", "");
+        html.tag("<p class=\"moves\">");
+        button(html, "print", "Print");
+        html.tag("</p>");
+        exchange(html);
+        shelf(html);
+        return html.tag("</section>").toString();
+    }
+
+    private static String sheets() {
+        Html html = new Html();
+        for (String[] sheet : SHEETS) {
+            html.tag("<option").attribute("value", sheet[0]).tag(">").text(sheet[1]).tag("</option>");
+        }
+        return html.toString();
+    }
+
+    private static void exchange(Html html) {
+        html.tag("<details id=\"circuit-files\"><summary>File and link</summary><p class=\"moves\">");
+        button(html, "download", "Download as a file");
+        html.tag("</p>");
+        field(html, "circuit-upload", "Open a circuit file", "<input id=\"circuit-upload\" type=\"file\" accept=\".json,application/json\">", "");
+        html.tag("<p class=\"moves\">");
+        button(html, "link", "Make a link");
+        html.tag("</p><div class=\"field\" hidden><label for=\"circuit-link\">Link to this circuit: copy it</label><div class=\"entry\">");
+        html.tag("<input id=\"circuit-link\" type=\"text\" class=\"long\" readonly></div></div></details>");
+    }
+
+    private static void shelf(Html html) {
+        html.tag("<details id=\"circuit-others\"><summary>Several circuits side by side</summary>");
+        field(html, "circuit-shelf", "Circuit on the desk", "<select id=\"circuit-shelf\"></select>", "");
+        html.tag("<p class=\"moves\">");
+        button(html, "beside", "Put a copy beside it");
+        button(html, "discard", "Remove this circuit");
+        html.tag("</p><div id=\"circuit-beside\"></div></details>");
+    }
+
+    private static void field(Html html, String id, String label, String control, String after) {
+        html.tag("<div class=\"field\"><label").attribute("for", id).tag(">").text(label).tag("</label><div class=\"entry\">");
+        html.tag(control).tag("</div>").tag(after).tag("</div>");
+    }
+
+    private static void button(Html html, String does, String words) {
+        html.tag("<button type=\"button\" class=\"quiet\"").attribute("data-does", does).tag(">").text(words).tag("</button> ");
     }
 
     /** The bar that says what was done; it stays until the next change. */

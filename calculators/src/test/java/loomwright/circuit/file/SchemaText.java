@@ -1,6 +1,7 @@
 package loomwright.circuit.file;
 
 import loomwright.circuit.Circuit;
+import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.PartKind;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
@@ -31,13 +32,21 @@ final class SchemaText {
                 comma = ", ";
             }
         }
-        schema.text.append("]}}\n  },\n  \"$defs\": {\n")
+        schema.text.append("]}},\n    \"drilled-panel\": {\"$ref\": \"#/$defs/drilled-panel\"}\n  },\n  \"$defs\": {\n")
                 .append("    \"id\": {\"type\": \"string\", \"pattern\": \"^[a-z][a-z0-9-]{0,39}$\"},\n")
                 .append("    \"name\": {\"type\": \"string\", \"maxLength\": 80},\n")
                 .append("    \"quantity\": {\"type\": \"string\", \"minLength\": 1, \"maxLength\": 60}");
         for (PartKind kind : PartKind.values()) {
             schema.kind(kind);
         }
+        schema.text.append(",\n    \"drilled-panel\": {\n      \"title\": \"The panel the outlets go into\",\n      \"type\": \"object\",\n")
+                .append("      \"additionalProperties\": false,\n      \"properties\": {");
+        String between = "";
+        for (Field field : DrilledPanel.FIELDS) {
+            schema.field(field, between);
+            between = ",";
+        }
+        schema.text.append("\n      }\n    }");
         return schema.text.append("\n  }\n}\n").toString();
     }
 
@@ -54,13 +63,13 @@ final class SchemaText {
             text.append(",\n        \"triggered-from\": {\"$ref\": \"#/$defs/id\"}");
         }
         for (Field field : kind.fields()) {
-            field(field);
+            field(field, ",");
         }
         text.append("\n      }\n    }");
     }
 
-    private void field(Field field) {
-        text.append(",\n        \"").append(field.key()).append("\": {\"title\": \"").append(field.label()).append("\", ");
+    private void field(Field field, String before) {
+        text.append(before).append("\n        \"").append(field.key()).append("\": {\"title\": \"").append(field.label()).append("\", ");
         if (field instanceof ChoiceField choice) {
             text.append("\"enum\": [");
             for (Option option : choice.options()) {

@@ -11,7 +11,7 @@ final class CircuitPage {
     static final String ADDRESS = "your-circuit.html";
 
     /** The record of your-circuit.mustache. */
-    record Page(Frame frame, String title, String intro, String circuit, String body) {}
+    record Page(Frame frame, String title, String intro, String circuit, String cautions, String body) {}
 
     private CircuitPage() {}
 
@@ -20,15 +20,22 @@ final class CircuitPage {
             return;
         }
         Intro intro = Intro.of(site, "your-circuit", "Your circuit");
-        int firstSection = intro.html().indexOf("<h2");
-        int split = firstSection < 0 ? intro.html().length() : firstSection;
+        int cautions = sectionAt(intro.html(), 0);
+        int rest = sectionAt(intro.html(), cautions + 1);
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS),
                 intro.title(),
-                intro.html().substring(0, split),
+                intro.html().substring(0, cautions),
                 CircuitMarkup.printed(new Links(""), Examination.of(StartingCircuits.reedmereTrailer())),
-                intro.html().substring(split));
+                intro.html().substring(cautions, rest),
+                intro.html().substring(rest));
         sink.page(ADDRESS, templates.fill("your-circuit", page), intro.places());
         search.add(intro.title(), ADDRESS, "page", intro.summary(), PlainText.of(intro.html()));
+    }
+
+    /** Where the next section begins; the end of the text if there is none. */
+    private static int sectionAt(String html, int from) {
+        int at = html.indexOf("<h2", from);
+        return at < 0 ? html.length() : at;
     }
 }

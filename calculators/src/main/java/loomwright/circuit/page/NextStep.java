@@ -1,0 +1,45 @@
+package loomwright.circuit.page;
+
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
+import loomwright.circuit.PartKind;
+import loomwright.circuit.sheet.Designations;
+
+/** What a reader who draws up a circuit for the first time would do next. */
+final class NextStep {
+    private NextStep() {}
+
+    /** The kind of part that usually comes behind another. */
+    static PartKind usualAfter(Part part) {
+        return switch (part.kind()) {
+            case SUPPLY, PANEL -> PartKind.PROTECTION;
+            case PROTECTION, ISOLATOR, SWITCH -> PartKind.CONDUCTOR;
+            case CONDUCTOR, JOINT, LOAD -> PartKind.LOAD;
+        };
+    }
+
+    /** One or two sentences; empty if every branch ends at a load. */
+    static String words(Circuit circuit) {
+        if (circuit.parts().size() == 1) {
+            return "Begin here: choose the battery, put in its figures, and add the main fuse behind it. The kind that usually comes next is chosen already.";
+        }
+        Branching branching = Branching.of(circuit);
+        for (int at : branching.order()) {
+            Part part = circuit.parts().get(at);
+            boolean end = !branching.feedsAny(at) && part.kind() != PartKind.LOAD;
+            if (end && !givesTrigger(circuit, part)) {
+                return "Next: " + Designations.of(circuit).titled(part.id()) + " feeds nothing yet. Choose it and add what comes behind it, up to a load.";
+            }
+        }
+        return "";
+    }
+
+    private static boolean givesTrigger(Circuit circuit, Part part) {
+        for (Part other : circuit.parts()) {
+            if (other.triggeredFrom().equals(part.id())) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,93 @@
+package loomwright.browser;
+
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.CircuitRefusal;
+import loomwright.circuit.Edit;
+
+/** What is typed and chosen: figures of parts, names, the panel to be drilled, readings. */
+final class CircuitEntries {
+    private final CircuitDesk desk;
+
+    CircuitEntries(CircuitDesk desk) {
+        this.desk = desk;
+    }
+
+    /**
+     * An entry into a field of the part shown.
+     *
+     * @param left whether the field has been left
+     */
+    void part(String key, boolean unitChosen, boolean left) {
+        PartForm form = desk.form();
+        form.fields().followUnits(key, unitChosen);
+        String text = form.fields().text(key);
+        Edit edit = key.equals("name")
+                ? CircuitEdits.named(desk.now(), desk.chosen(), text.strip())
+                : CircuitEdits.changed(desk.now(), desk.chosen(), key, text);
+        if (edit.circuit() == null) {
+            form.refuse(key, text, edit.faults());
+        } else {
+            form.accept(key);
+            desk.record(edit.circuit(), desk.chosen() + "/" + key);
+        }
+        if (left && (form.isChoice(key) || form.isFilledAnew(key))) {
+            form.show(desk.now(), desk.chosen());
+        } else {
+            form.follow(desk.now());
+        }
+        settle(left);
+    }
+
+    /** What feeds the part shown, or where its trigger is taken from. */
+    void connected(String key, String to) {
+        desk.tryTo(() -> desk.change(
+                key.equals("fed-by") ? CircuitEdits.moved(desk.now(), desk.chosen(), to) : CircuitEdits.triggered(desk.now(), desk.chosen(), to),
+                desk.chosen()));
+        desk.form().show(desk.now(), desk.chosen());
+    }
+
+    /** An entry for the panel to be drilled. */
+    void panel(String key, boolean unitChosen, boolean left) {
+        TypedFields fields = desk.drilling().fields();
+        fields.followUnits(key, unitChosen);
+        try {
+            Circuit circuit = desk.now().in(desk.now().panel().with(key, fields.text(key)));
+            desk.record(circuit, "panel/" + key);
+            desk.drilling().typed(circuit.panel());
+        } catch (CircuitRefusal refusal) {
+            desk.said().say(refusal.getMessage() + ".");
+        }
+        settle(left);
+    }
+
+    void name(String text) {
+        try {
+            Circuit renamed = CircuitEdits.renamed(desk.now(), text.strip());
+            desk.nameBox().accept();
+            desk.record(renamed, "name of the circuit");
+            desk.show(true, false);
+            desk.store().keep();
+        } catch (CircuitRefusal refusal) {
+            desk.nameBox().refuse(refusal.getMessage());
+        }
+    }
+
+    void reading(String id, String text) {
+        if (text.isBlank()) {
+            desk.readings().remove(id);
+        } else {
+            desk.readings().put(id, text);
+        }
+        desk.show(true, true);
+        desk.store().keep();
+    }
+
+    private void settle(boolean left) {
+        if (left) {
+            desk.leaveField();
+        }
+        desk.show(!left, left);
+        desk.store().keep();
+    }
+}
