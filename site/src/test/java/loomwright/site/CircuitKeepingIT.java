@@ -148,7 +148,7 @@ class CircuitKeepingIT {
         assertEquals("2", page.value("circuit-shelf"), "the one used last");
         assertTrue(page.row("lead").contains("10 mm2"));
         page.fill("circuit-shelf", "1");
-        assertTrue(page.row("lead").contains("4 mm²"), page.row("lead"));
+        assertTrue(page.row("lead").contains("6 mm²"), page.row("lead"));
         page.press("discard");
         page.press("take");
         assertEquals("2", page.value("circuit-shelf"));

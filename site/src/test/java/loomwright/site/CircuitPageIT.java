@@ -93,8 +93,8 @@ class CircuitPageIT {
     @Test
     void findingsStandWorstFirstWithFigureSourceAndRemedy(Browser browser) {
         page.choose("bench-run");
-        page.enter("size", "0.5 mm2");
-        browser.until(() -> browser.text("#circuit-sheets").contains("0.5 mm2"));
+        page.enter("size", "1 mm2");
+        browser.until(() -> browser.text("#circuit-sheets").contains("1 mm2"));
         String verdicts = (String) browser.run(
                 "return [...document.querySelectorAll('#circuit-sheets .finding')].map(each => each.dataset.verdict).join(' ')");
         assertTrue(verdicts.matches("(stop )+(caution )+(passed ?)+"), verdicts);
