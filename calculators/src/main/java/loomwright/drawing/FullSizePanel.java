@@ -85,7 +85,7 @@ public final class FullSizePanel {
         return new Picture(
                         "A drilling sheet at full size",
                         "A panel " + size + ", with cut-outs of " + hole + ". Their centres lie " + String.join(" and ", places)
-                                + " mm from the left edge and " + up + " above the lower edge, each marked with a cross." + left()
+                                + " mm from the left edge and " + up + " above the lower edge, each marked with a cross." + beyond()
                                 + " Below is a bar of 100 mm, parted into tens, to check the print by.",
                         canvas,
                         Picture.WIDTH,
@@ -93,9 +93,12 @@ public final class FullSizePanel {
                 .atFullSize();
     }
 
-    private String left() {
-        boolean whole = width == row.width() && height == row.height();
-        return whole ? "" : " The panel is larger than the sheet: sides drawn faint are not its edges.";
+    private String beyond() {
+        return isWhole() ? "" : " The panel is larger than the sheet: sides drawn faint are not its edges.";
+    }
+
+    private boolean isWhole() {
+        return width == row.width() && height == row.height();
     }
 
     private static String label(String text) {
@@ -104,6 +107,10 @@ public final class FullSizePanel {
 
     /** The sides of the panel; one that is only the end of the sheet is faint. */
     private void outline() {
+        if (isWhole()) {
+            canvas.rectangle(Style.INK, left, TOP, width * MM, height * MM);
+            return;
+        }
         double right = left + width * MM;
         canvas.line(style(from == 0), left, TOP, left, bottom);
         canvas.line(style(from + width == row.width()), right, TOP, right, bottom);

@@ -85,12 +85,12 @@ class CircuitPaperIT {
                 assertEquals(2, holes.size(), "two cut-outs of 29 mm");
                 assertEquals(50, holes.get(1).getCenterX() - holes.get(0).getCenterX(), 0.5);
                 assertEquals(0, holes.get(1).getCenterY() - holes.get(0).getCenterY(), 0.1);
-                // The panel: its left edge 60 mm from the first centre, its lower edge 45 mm below.
+                // The panel: its left edge 60 mm from the first centre, its lower edge 45 mm below it.
                 Rectangle2D first = holes.get(0);
-                assertTrue(shapes.stream().anyMatch(box -> box.getWidth() < 0.1 && near(box.getHeight(), 90)
-                        && near(first.getCenterX() - box.getX(), 60)), "the left edge");
-                assertTrue(shapes.stream().anyMatch(box -> box.getHeight() < 0.1 && near(box.getWidth(), 150)
-                        && near(first.getCenterY() - box.getY(), 45)), "the lower edge");
+                Rectangle2D panel =
+                        shapes.stream().filter(box -> near(box.getWidth(), 150) && near(box.getHeight(), 90)).findFirst().orElseThrow();
+                assertEquals(60, first.getCenterX() - panel.getMinX(), 0.5);
+                assertEquals(45, first.getCenterY() - panel.getMinY(), 0.5);
             }
         }
     }
