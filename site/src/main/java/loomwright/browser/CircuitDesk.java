@@ -7,9 +7,8 @@ import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.check.Examination;
 import org.teavm.jso.dom.html.HTMLDocument;
 
-/** The circuit on the desk: what it is now, which part is shown, and the steps forward and back. */
+/** The circuit on the desk: what it is now, which part is shown, and all that shows it. */
 final class CircuitDesk {
-    private final HTMLDocument document;
     private final CircuitShelf shelf = new CircuitShelf();
     private final CircuitView view;
     private final PartForm form;
@@ -19,10 +18,11 @@ final class CircuitDesk {
     private final CircuitExchange exchange;
     private final ShelfView beside;
     private final SaidBar said;
+    private final CircuitSteps steps;
+    private final CircuitInputs inputs;
     private Examination examination;
 
     CircuitDesk(HTMLDocument document) {
-        this.document = document;
         this.view = new CircuitView(document);
         this.form = new PartForm(document.querySelector("#circuit-form form"));
         this.drilling = new DrillingForm(document);
@@ -32,12 +32,14 @@ final class CircuitDesk {
         this.store = new CircuitStore(this, document, notice);
         this.exchange = new CircuitExchange(this, document, notice);
         this.beside = new ShelfView(this, document, notice);
+        this.steps = new CircuitSteps(this, document);
+        this.inputs = new CircuitInputs(this, document);
     }
 
     void start() {
         store.open();
         exchange.open();
-        new CircuitInputs(this, document).listen();
+        inputs.listen();
         showAll();
     }
 
@@ -83,6 +85,10 @@ final class CircuitDesk {
 
     ShelfView beside() {
         return beside;
+    }
+
+    CircuitSteps steps() {
+        return steps;
     }
 
     SaidBar said() {
@@ -143,38 +149,6 @@ final class CircuitDesk {
         show(false, true);
     }
 
-    /** One step back or forward; what could not be used is put back first. */
-    void step(boolean back) {
-        CircuitHistory history = shelf.now().history();
-        if (back && form.hasDrafts()) {
-            said.say("What could not be used was put back.");
-        } else if (back ? history.canGoBack() : history.canGoForward()) {
-            Circuit before = now();
-            if (back) {
-                history.back();
-            } else {
-                history.forward();
-            }
-            chooseWhatDiffers(before);
-            said.say((back ? "Undone. " : "Done again. ") + history.steps() + (history.steps() == 1 ? " step" : " steps") + " can be undone.");
-        } else {
-            said.say(back ? "There is nothing to undo." : "There is nothing to do again.");
-            return;
-        }
-        form.dropDrafts();
-        showAll();
-        store.keep();
-    }
-
-    private void chooseWhatDiffers(Circuit before) {
-        for (int i = 0; i < now().parts().size(); i++) {
-            if (!now().parts().get(i).equals(before.part(now().parts().get(i).id()))) {
-                shelf.now().choose(now().parts().get(i).id());
-                return;
-            }
-        }
-    }
-
     /** Shows everything, the form too. */
     void showAll() {
         form.dropDraftsOfMissing(now());
@@ -197,11 +171,6 @@ final class CircuitDesk {
         drilling.show(now(), newFaults);
         name.show(now().name());
         beside.show(soon);
-        disable("undo", !shelf.now().history().canGoBack() && !form.hasDrafts());
-        disable("redo", !shelf.now().history().canGoForward());
-    }
-
-    private void disable(String does, boolean off) {
-        document.querySelector("#circuit-tools [data-does=" + does + "]").setAttribute("aria-disabled", off ? "true" : "false");
+        steps.show();
     }
 }

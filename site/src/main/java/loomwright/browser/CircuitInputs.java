@@ -96,9 +96,12 @@ final class CircuitInputs {
         String pressed = pressed(event);
         HTMLElement target = (HTMLElement) event.getTarget();
         boolean reading = target.getAttribute("data-reading") != null;
-        if (!reading && (pressed.equals("back") || pressed.equals("forward"))) {
+        if (!reading && pressed.equals("back")) {
             event.preventDefault();
-            desk.step(pressed.equals("back"));
+            desk.steps().back();
+        } else if (!reading && pressed.equals("forward")) {
+            event.preventDefault();
+            desk.steps().forward();
         } else if (Dom.closest(target, ".plan .pick") != null && !pressed.isEmpty()) {
             walk(event, pressed);
         }

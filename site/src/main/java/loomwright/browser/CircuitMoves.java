@@ -45,8 +45,8 @@ final class CircuitMoves {
 
     void act(String what) {
         switch (what) {
-            case "undo" -> desk.step(true);
-            case "redo" -> desk.step(false);
+            case "undo" -> desk.steps().back();
+            case "redo" -> desk.steps().forward();
             case "print" -> printing.print(((HTMLSelectElement) document.getElementById("circuit-print")).getValue());
             case "hush" -> desk.said().hush();
             case "trailer" -> begin(StartingCircuits.reedmereTrailer());

@@ -12,6 +12,8 @@ final class CircuitStore {
     private final CircuitDesk desk;
     private final CircuitNotice notice;
     private final HTMLElement line;
+    /** Whether closing the page would lose something. */
+    private boolean unkept;
 
     CircuitStore(CircuitDesk desk, HTMLDocument document, CircuitNotice notice) {
         this.desk = desk;
@@ -33,10 +35,15 @@ final class CircuitStore {
         } else {
             bringBack(kept);
         }
+        Leaving.askFirst(this::mayBeLost);
         Window.current().addEventListener("storage", event -> {
             lookForOthers();
             desk.beside().show(true);
         });
+    }
+
+    private boolean mayBeLost() {
+        return unkept || desk.form().hasDrafts();
     }
 
     private void bringBack(String kept) {
@@ -65,6 +72,8 @@ final class CircuitStore {
     /** Keeps the circuit, unless another tab has kept something that was not seen here. */
     void keep() {
         if (notice.isAsking()) {
+            unkept = true;
+            line.setTextContent("Not kept until the question above is answered.");
             return;
         }
         CircuitKeeper.Kept kept = desk.shelf().now().keep();
@@ -77,6 +86,7 @@ final class CircuitStore {
 
     private void say(CircuitKeeper.Kept kept) {
         boolean refused = kept == CircuitKeeper.Kept.REFUSED;
+        unkept = refused && desk.shelf().now().history().canGoBack();
         line.setTextContent(refused
                 ? "Not kept: this browser does not let the page keep anything, or has no room left. Download the file before you leave."
                 : "Kept on this device.");
@@ -88,6 +98,7 @@ final class CircuitStore {
             return;
         }
         line.setTextContent("Not kept since another tab kept something else.");
+        unkept = desk.shelf().now().history().canGoBack();
         notice.ask(
                 "In another tab or window of this page the circuit was changed. Both cannot be kept in one place of this device.",
                 "Take the other one", this::takeOther, "Keep mine", this::keepMine);

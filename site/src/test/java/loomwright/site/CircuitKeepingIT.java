@@ -31,6 +31,7 @@ class CircuitKeepingIT {
         page.fill("circuit-name", "Heron <b>hut</b>");
         page.fill("drill-panel-width", "140 mm");
         page.fill("reading-battery", "12.7");
+        assertFalse(page.asksBeforeLeaving(), "all is kept");
         page.again();
         assertTrue(page.row("bench-run").contains("6.25 m"), page.row("bench-run"));
         assertEquals("Heron <b>hut</b>", page.value("circuit-name"));
@@ -125,6 +126,7 @@ class CircuitKeepingIT {
             page.enter("route-length", "8 m");
             assertTrue(page.row("bench-run").contains("route 8 m"), page.row("bench-run"));
             assertTrue(browser.text("#circuit-kept").contains("Not kept") && browser.text("#circuit-kept").contains("Download the file"));
+            assertTrue(page.asksBeforeLeaving());
             page.press("beside");
             assertEquals("2", page.value("circuit-shelf"));
             page.fill("circuit-shelf", "1");

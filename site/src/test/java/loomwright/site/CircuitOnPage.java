@@ -65,6 +65,12 @@ final class CircuitOnPage {
         return (String) browser.run("return localStorage.getItem('loomwright-circuit') || ''");
     }
 
+    /** Whether the browser would ask the reader before the page is left. */
+    boolean asksBeforeLeaving() {
+        return (boolean) browser.run(
+                "const leaving = new Event('beforeunload', {cancelable: true}); window.dispatchEvent(leaving); return leaving.defaultPrevented");
+    }
+
     void undo() {
         control("z");
     }

@@ -4,6 +4,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Extent;
 
 /** What a reader who draws up a circuit for the first time would do next. */
 final class NextStep {
@@ -23,7 +24,7 @@ final class NextStep {
         if (circuit.parts().size() == 1) {
             return "Begin here: choose the battery, put in its figures, and add the main fuse behind it. The kind that usually comes next is chosen already.";
         }
-        Branching branching = Branching.of(circuit);
+        Branching branching = Branching.of(circuit, Extent.WHOLE);
         for (int at : branching.order()) {
             Part part = circuit.parts().get(at);
             boolean end = !branching.feedsAny(at) && part.kind() != PartKind.LOAD;
