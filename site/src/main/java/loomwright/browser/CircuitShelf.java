@@ -39,6 +39,17 @@ final class CircuitShelf {
         return places;
     }
 
+    /** Whether there is work in this tab that a reader would miss. */
+    boolean isWorkedOn() {
+        int circuits = 0;
+        boolean changed = false;
+        for (OpenCircuit each : open) {
+            circuits += each == null ? 0 : 1;
+            changed |= each != null && each.history().canGoBack();
+        }
+        return changed || circuits > 1;
+    }
+
     /** The first empty place, or 0. */
     int free() {
         for (int place = 1; place <= PLACES; place++) {

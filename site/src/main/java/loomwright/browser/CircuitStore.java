@@ -86,7 +86,7 @@ final class CircuitStore {
 
     private void say(CircuitKeeper.Kept kept) {
         boolean refused = kept == CircuitKeeper.Kept.REFUSED;
-        unkept = refused && desk.shelf().now().history().canGoBack();
+        unkept = refused && desk.shelf().isWorkedOn();
         line.setTextContent(refused
                 ? "Not kept: this browser does not let the page keep anything, or has no room left. Download the file before you leave."
                 : "Kept on this device.");

@@ -126,8 +126,8 @@ class CircuitKeepingIT {
             page.enter("route-length", "8 m");
             assertTrue(page.row("bench-run").contains("route 8 m"), page.row("bench-run"));
             assertTrue(browser.text("#circuit-kept").contains("Not kept") && browser.text("#circuit-kept").contains("Download the file"));
-            assertTrue(page.asksBeforeLeaving());
             page.press("beside");
+            assertTrue(page.asksBeforeLeaving(), "neither is kept");
             assertEquals("2", page.value("circuit-shelf"));
             page.fill("circuit-shelf", "1");
             assertTrue(page.row("bench-run").contains("route 8 m"), "both are there while the tab is open");
