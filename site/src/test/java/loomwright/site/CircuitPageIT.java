@@ -94,7 +94,7 @@ class CircuitPageIT {
     void findingsStandWorstFirstWithFigureSourceAndRemedy(Browser browser) {
         page.choose("bench-run");
         page.enter("size", "1 mm2");
-        browser.until(() -> browser.text("#circuit-sheets").contains("1 mm²"));
+        browser.until(() -> browser.text("#circuit-sheets").replace((char) 0xa0, (char) 0x20).contains("1 mm²"));
         String verdicts = (String) browser.run(
                 "return [...document.querySelectorAll('#circuit-sheets .finding')].map(each => each.dataset.verdict).join(' ')");
         assertTrue(verdicts.matches("(stop )+(caution )+(passed ?)+"), verdicts);
