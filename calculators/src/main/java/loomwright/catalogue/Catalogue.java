@@ -142,16 +142,14 @@ public final class Catalogue {
                         new ShortCircuitHeating()));
     }
 
-    /** Relays, solid-state switches and their triggers. */
+    /** Relay or solid-state switch, and how warm that gets. */
     public static Subject switching() {
-        return new Subject(
-                "switching",
-                List.of(
-                        new CoilDay(),
-                        new SwitchCompare(),
-                        new JunctionTemperature(),
-                        new CoilSuppression(),
-                        new TriggerLoop()));
+        return new Subject("switching", List.of(new SwitchCompare(), new JunctionTemperature()));
+    }
+
+    /** Coils and triggers. */
+    public static Subject coils() {
+        return new Subject("coils", List.of(new CoilDay(), new CoilSuppression(), new TriggerLoop()));
     }
 
     /** Outlets. */
@@ -175,7 +173,7 @@ public final class Catalogue {
     public static List<Subject> subjects() {
         return List.of(
                 loads(), supply(), panels(), conductors(), runs(), sizing(), carrying(), protection(), timing(), faults(), switching(),
-                outlets(), making());
+                coils(), outlets(), making());
     }
 
     /** All calculators. */
