@@ -25,13 +25,12 @@ class EveryPageIT {
                 && !element.closest('.scroll, .line, .unseen')).slice(0, 5).map(element => element.outerHTML.slice(0, 120)).join('\\n');
             """;
 
-    /** Each page is opened once and then looked at in three ways, widest first. */
+    /** Each page is opened once for both looks at it, widest first. */
     @TestFactory
     Stream<DynamicNode> everyPage(Browser browser) {
         return BuiltSite.pages().stream().map(page -> DynamicContainer.dynamicContainer(page, List.of(
                 dynamicTest("opens without a word on the console or a request elsewhere: " + page, () -> opensQuietly(browser, page)),
-                dynamicTest("needs no sideways scroll on the smallest phone: " + page, () -> needsNoSidewaysScroll(browser)),
-                dynamicTest("is kept as a picture: " + page, () -> isKept(browser, page)))));
+                dynamicTest("needs no sideways scroll on the smallest phone: " + page, () -> needsNoSidewaysScroll(browser, page)))));
     }
 
     private static void opensQuietly(Browser browser, String page) {
@@ -42,19 +41,20 @@ class EveryPageIT {
         }
     }
 
-    private static void needsNoSidewaysScroll(Browser browser) {
+    private static void needsNoSidewaysScroll(Browser browser, String page) throws IOException {
+        if (Boolean.getBoolean("pictures.kept")) {
+            keep(browser, page);
+        }
         browser.width(320);
         Number width = (Number) browser.run("return document.documentElement.scrollWidth");
         assertTrue(width.intValue() <= 320, () -> width + " wide: " + browser.run(STICKS_OUT));
     }
 
-    /** For people to look at. Pages of tables, and views of lessons for a projector, are many and alike: they are left out. */
-    private static void isKept(Browser browser, String page) throws IOException {
-        if (!page.startsWith("tables/") && !page.startsWith("projector/")) {
-            for (int width : KEPT_WIDTHS) {
-                browser.width(width);
-                browser.keepPicture(page.replace('/', '-').replace(".html", "") + "-" + width);
-            }
+    /** For people to look at, when they ask for it: a picture takes longer than every check of the page. */
+    private static void keep(Browser browser, String page) throws IOException {
+        for (int width : KEPT_WIDTHS) {
+            browser.width(width);
+            browser.keepPicture(page.replace('/', '-').replace(".html", "") + "-" + width);
         }
     }
 }
