@@ -15,6 +15,8 @@ public record Circuit(String name, List<Part> parts, DrilledPanel panel) {
     /** More than any trailer or boat needs, and little enough for a file and a page. */
     public static final int MOST_PARTS = 500;
 
+    public static final int LONGEST_NAME = Names.LONGEST_NAME;
+
     /**
      * @throws CircuitRefusal if the parts make no circuit; names the part and the remedy
      */

@@ -71,13 +71,12 @@ public record DrilledPanel(List<String> texts) {
 
     /** What was typed into a field, or what is usual. */
     public String text(String fieldKey) {
-        for (int i = 0; i < FIELDS.size(); i++) {
-            if (FIELDS.get(i).key().equals(fieldKey)) {
-                String usual = FIELDS.get(i).usual();
-                return !texts.get(i).isEmpty() || usual == null ? texts.get(i) : usual;
-            }
+        int at = Typed.indexOf(FIELDS, fieldKey);
+        if (at < 0) {
+            return "";
         }
-        return "";
+        String usual = FIELDS.get(at).usual();
+        return !texts.get(at).isEmpty() || usual == null ? texts.get(at) : usual;
     }
 
     /**
@@ -87,10 +86,9 @@ public record DrilledPanel(List<String> texts) {
      */
     public DrilledPanel with(String fieldKey, String text) {
         List<String> changed = new ArrayList<>(texts);
-        for (int i = 0; i < FIELDS.size(); i++) {
-            if (FIELDS.get(i).key().equals(fieldKey)) {
-                changed.set(i, text);
-            }
+        int at = Typed.indexOf(FIELDS, fieldKey);
+        if (at >= 0) {
+            changed.set(at, text);
         }
         return new DrilledPanel(changed);
     }

@@ -51,12 +51,7 @@ public enum PartKind {
 
     /** The place of a field, or −1. */
     public int indexOf(String fieldKey) {
-        for (int i = 0; i < fields.size(); i++) {
-            if (fields.get(i).key().equals(fieldKey)) {
-                return i;
-            }
-        }
-        return -1;
+        return Typed.indexOf(fields, fieldKey);
     }
 
     /** Whether other parts may be fed from it. A load is the end of its branch. */

@@ -1,5 +1,6 @@
 package loomwright.circuit;
 
+import java.util.List;
 import loomwright.quantity.QuantityText;
 import loomwright.worked.Field;
 import loomwright.worked.QuantityField;
@@ -18,6 +19,16 @@ final class Typed {
             return symbol.isEmpty() ? kept : kept + " " + symbol;
         }
         return kept;
+    }
+
+    /** The place of a field among others, or −1. */
+    static int indexOf(List<Field> fields, String fieldKey) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).key().equals(fieldKey)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Whether the text is a number with nothing behind it. */

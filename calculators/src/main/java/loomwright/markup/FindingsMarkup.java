@@ -38,12 +38,22 @@ public final class FindingsMarkup {
 
     /** One check, as an item of a list. */
     static void item(Html html, Links links, Finding finding) {
-        html.tag("<li class=\"finding\"").attribute("data-verdict", name(finding.verdict()));
-        html.tag("><p><strong class=\"verdict\">").text(Words.sentence(finding.verdict().words())).tag("</strong> ");
+        open(html, finding.verdict());
         html.text(Words.sentence(finding.words())).tag("</p>");
-        if (!finding.remedy().isEmpty()) {
-            html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
-        }
+        remedy(html, "What to do: ", finding);
         html.tag(SourceMarkup.paragraph(links, finding.source())).tag("</li>");
+    }
+
+    /** The start of a check: the item, its first paragraph and the verdict in it. */
+    public static void open(Html html, Verdict verdict) {
+        html.tag("<li class=\"finding\"").attribute("data-verdict", name(verdict)).tag("><p><strong class=\"verdict\">");
+        html.text(Words.sentence(verdict.words())).tag("</strong> ");
+    }
+
+    /** What to do about a check, if there is anything to do. */
+    public static void remedy(Html html, String lead, Finding finding) {
+        if (!finding.remedy().isEmpty()) {
+            html.tag("<p class=\"remedy\">").text(lead).text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
+        }
     }
 }

@@ -24,22 +24,22 @@ public final class FormMarkup {
 
     /** All fields in order. Loads or ports that are not in use wait in a fold, so that the form is no longer than the example. */
     private static void fields(Html html, Place place, List<Field> fields, Map<String, String> entries) {
-        FieldGroup folded = null;
+        boolean folded = false;
         FieldGroup group;
         for (int at = 0; at < fields.size(); at = group.to()) {
             group = FieldGroup.at(fields, at);
             boolean folds = group.isEmpty(fields, entries) && !group.isFirst();
-            if (folds && folded == null) {
+            if (folds && !folded) {
                 html.tag("<details class=\"unused\"><summary>").text(group.name()).tag(" and on, if you need it</summary>");
-            } else if (!folds && folded != null) {
+            } else if (!folds && folded) {
                 html.tag("</details>");
             }
-            folded = folds ? group : null;
+            folded = folds;
             for (int i = at; i < group.to(); i++) {
                 html.tag(FieldMarkup.of(place, fields.get(i), Entered.text(fields.get(i), entries)));
             }
         }
-        html.tag(folded == null ? "" : "</details>");
+        html.tag(folded ? "</details>" : "");
     }
 
     /** The inside of the summary of what needs another look: a link to each field. */

@@ -25,7 +25,7 @@ public final class Words {
     }
 
     /** The text with its first letter as a capital. */
-    static String capital(String text) {
+    public static String capital(String text) {
         return text.isEmpty() || !isSmall(text.charAt(0)) ? text : (char) (text.charAt(0) - CAPITAL) + text.substring(1);
     }
 

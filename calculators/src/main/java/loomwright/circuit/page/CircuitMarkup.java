@@ -69,9 +69,4 @@ public final class CircuitMarkup {
         }
         return html.tag("</ul></div>").toString();
     }
-
-    /** One sentence on what was found, for a screen reader. */
-    public static String spoken(Examination examination) {
-        return examination.findings().isEmpty() ? "" : FoundMarkup.counted(examination) + ".";
-    }
 }

@@ -46,14 +46,18 @@ public final class DrillingMarkup {
 
     /** The sheet; a panel that cannot be worked out gives the reason in its place. */
     public static String sheet(Links links, Circuit circuit) {
-        return SheetName.of(circuit) + sheet(links, circuit.panel());
+        return sheet(links, circuit, circuit.panel().isEmpty() ? null : circuit.panel().outcome());
     }
 
-    private static String sheet(Links links, DrilledPanel panel) {
-        if (panel.isEmpty()) {
+    /** The sheet of a circuit whose panel has been worked out; {@code outcome} is null if nothing is to be drilled. */
+    public static String sheet(Links links, Circuit circuit, Outcome outcome) {
+        return SheetName.of(circuit) + sheet(links, circuit.panel(), outcome);
+    }
+
+    private static String sheet(Links links, DrilledPanel panel, Outcome outcome) {
+        if (outcome == null) {
             return "<p>No panel has been entered: there is nothing to drill yet.</p>";
         }
-        Outcome outcome = panel.outcome();
         return outcome.working() == null ? faults(outcome.faults()) : drawn(links, panel, outcome.working());
     }
 

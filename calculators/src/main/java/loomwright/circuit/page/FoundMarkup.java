@@ -108,15 +108,13 @@ final class FoundMarkup {
 
     private void item(Html html, CircuitFinding found) {
         Finding finding = found.finding();
-        html.tag("<li class=\"finding\"").attribute("data-verdict", FindingsMarkup.name(finding.verdict())).tag("><p><strong class=\"verdict\">");
-        html.text(Words.sentence(finding.verdict().words())).tag("</strong> <strong>").text(Words.sentence(found.check().label())).tag("</strong> ");
+        FindingsMarkup.open(html, finding.verdict());
+        html.tag("<strong>").text(Words.sentence(found.check().label())).tag("</strong> ");
         if (finding.words().indexOf(circuit.part(found.partId()).title()) < 0) {
             html.text(designations.titled(found.partId())).tag(": ");
         }
         html.text(Words.sentence(finding.words())).tag("</p>");
-        if (!finding.remedy().isEmpty()) {
-            html.tag("<p class=\"remedy\">What to change: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
-        }
+        FindingsMarkup.remedy(html, "What to change: ", finding);
         html.tag(SourceMarkup.paragraph(links, finding.source()));
         if (live && finding.verdict() != Verdict.PASSED) {
             moves(html, found);

@@ -21,7 +21,7 @@ import loomwright.quantity.Units;
 import loomwright.worked.Finding;
 
 /** The test sheet with its expected readings, and what readings say that were typed in. */
-public final class TestSheetMarkup {
+final class TestSheetMarkup {
     private TestSheetMarkup() {}
 
     /**
@@ -66,7 +66,7 @@ public final class TestSheetMarkup {
     }
 
     /** What the readings say. */
-    public static String compared(Examination examination, Map<String, String> readings) {
+    private static String compared(Examination examination, Map<String, String> readings) {
         if (readings.isEmpty()) {
             return "";
         }
@@ -79,11 +79,9 @@ public final class TestSheetMarkup {
         }
         for (ReadingFinding reading : comparison.findings()) {
             Finding finding = reading.finding();
-            html.tag("<li class=\"finding\"").attribute("data-verdict", FindingsMarkup.name(finding.verdict())).tag("><p><strong class=\"verdict\">");
-            html.text(Words.sentence(finding.verdict().words())).tag("</strong> ").text(Words.sentence(finding.words())).tag("</p>");
-            if (!finding.remedy().isEmpty()) {
-                html.tag("<p class=\"remedy\">What to do: ").text(Words.sentence(Words.small(finding.remedy()))).tag("</p>");
-            }
+            FindingsMarkup.open(html, finding.verdict());
+            html.text(Words.sentence(finding.words())).tag("</p>");
+            FindingsMarkup.remedy(html, "What to do: ", finding);
             html.tag("</li>");
         }
         return html.tag("</ul></div>").toString();

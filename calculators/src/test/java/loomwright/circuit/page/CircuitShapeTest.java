@@ -59,7 +59,7 @@ class CircuitShapeTest {
             Examination examination = Examination.of(circuit);
             Map<String, String> readings = new HashMap<>();
             readings.put(circuit.parts().get(circuit.parts().size() - 1).id(), "11.4 V");
-            text.append(CircuitMarkup.printed(new Links("../"), examination)).append(CircuitMarkup.spoken(examination));
+            text.append(CircuitMarkup.printed(new Links("../"), examination));
             text.append(CircuitMarkup.sheets(new Links("../"), examination, readings, true));
             String chosen = circuit.parts().get(2).id();
             text.append(PlanMarkup.of(circuit, examination, Set.of(circuit.parts().get(1).id()), chosen));
