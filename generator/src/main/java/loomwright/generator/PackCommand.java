@@ -37,7 +37,7 @@ final class PackCommand implements Callable<Integer> {
             System.err.println("Nothing was written; " + out + " is as it was.");
             return Loomwright.AUTHORS_MISTAKE;
         }
-        stick.write(out, outcome.club());
+        stick.write(out, outcome.owner());
         System.out.println("Packed " + outcome.pages() + " pages from " + Counted.of(outcome) + ": " + out + ", " + tenths(Files.size(out))
                 + " MB, unpacked " + tenths(stick.size()) + " MB");
         return Loomwright.FINE;

@@ -29,6 +29,7 @@ public final class SiteBuild {
     private Path club;
     private LessonMemory lessons = LessonMemory.none();
     private CheckMemory checks = CheckMemory.none();
+    private boolean keptOffline = true;
 
     public SiteBuild(Path content, Parts parts, List<Calculator> calculators) {
         this.content = content;
@@ -44,8 +45,12 @@ public final class SiteBuild {
         return this;
     }
 
-    /** Keeps lessons and checks from one run to the next, for a program that builds again and again. */
+    /**
+     * Keeps lessons and checks from one run to the next, for a program that builds again and again. No browser is to keep such a site, so
+     * it has no service worker.
+     */
     public SiteBuild again() {
+        keptOffline = false;
         lessons = LessonMemory.keeping();
         checks = CheckMemory.keeping();
         return this;
@@ -56,18 +61,18 @@ public final class SiteBuild {
         Problems problems = new Problems();
         Content read = ContentReader.read(content, club, problems);
         ExampleBook book = ExampleBook.of(read, calculators, problems);
-        Checked checked = new Checked(output, new SiteCheck(problems, checks));
+        String worker = keptOffline ? parts.worker() : null;
+        Checked checked = new Checked(output, new SiteCheck(problems, checks), worker == null ? null : new OfflineFiles());
         parts.files().forEach(checked::file);
         Scripts scripts = new Scripts(parts.scripts());
         SitePages pages = new SitePages(read, calculators, book, parts.templates(), scripts, lessons, problems);
         pages.write(checked);
-        String worker = parts.worker();
         if (worker != null) {
             OfflineFiles.fixed().forEach(checked::file);
             checked.file(OfflineFiles.WORKER, checked.kept.worker(worker));
         }
         checked.check.finish();
-        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions(), read.house());
+        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions(), read.house(), read.owner());
     }
 
     /**
@@ -79,13 +84,10 @@ public final class SiteBuild {
      * @param examples the worked examples
      * @param questions what the sheets of a workshop day can ask, lesson by lesson
      * @param house whose sheets they are
+     * @param owner whose copy it is: the club, or an empty text
      */
-    public record Outcome(Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions, String house) {
-        /** Whose copy it is: the club, or an empty text. */
-        public String club() {
-            return house.equals("Loomwright") ? "" : house;
-        }
-
+    public record Outcome(
+            Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions, String house, String owner) {
         /** How many figures from elsewhere the examples were held against. */
         public int pins() {
             return examples.stream().mapToInt(example -> example.pins().size()).sum();
@@ -96,10 +98,12 @@ public final class SiteBuild {
     private static final class Checked implements PageSink {
         private final Output output;
         private final SiteCheck check;
-        private final OfflineFiles kept = new OfflineFiles();
+        /** The files a browser is to keep, or null if it is to keep none. */
+        private final OfflineFiles kept;
         private int pages;
 
-        Checked(Output output, SiteCheck check) {
+        Checked(Output output, SiteCheck check, OfflineFiles kept) {
+            this.kept = kept;
             this.output = output;
             this.check = check;
         }
@@ -122,7 +126,9 @@ public final class SiteBuild {
         }
 
         private void put(String address, byte[] bytes) {
-            kept.add(address, bytes);
+            if (kept != null) {
+                kept.add(address, bytes);
+            }
             output.put(address, bytes);
         }
     }

@@ -6,6 +6,7 @@ import loomwright.circuit.PartFault;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
+import loomwright.markup.Words;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
@@ -29,7 +30,7 @@ public final class CircuitReport {
         CircuitReport report = new CircuitReport(withPassed);
         report.line(summary(file));
         if (file.isRefused()) {
-            file.refusals().forEach(reason -> report.line("  refused  " + stopped(reason)));
+            file.refusals().forEach(reason -> report.line("  refused  " + Words.sentence(reason)));
         } else if (file.isFaulty()) {
             report.faults(file.examination());
         } else {
@@ -69,7 +70,7 @@ public final class CircuitReport {
         Circuit circuit = examination.circuit();
         for (PartFault fault : examination.faults()) {
             String part = circuit.part(fault.partId()) == null ? "" : Designations.of(circuit).titled(fault.partId()) + ", ";
-            line("  fault    " + part + fault.fieldKey() + ": " + stopped(fault.message()));
+            line("  fault    " + part + fault.fieldKey() + ": " + Words.sentence(fault.message()));
         }
     }
 
@@ -79,10 +80,10 @@ public final class CircuitReport {
             Finding finding = found.finding();
             if (withPassed || finding.verdict() != Verdict.PASSED) {
                 line("  " + word(finding.verdict()) + found.check().label() + ", " + designations.titled(found.partId()));
-                line(INDENT + stopped(finding.words()));
-                line(INDENT + figures(finding) + "Source: " + stopped(finding.source().text()));
+                line(INDENT + Words.sentence(finding.words()));
+                line(INDENT + figures(finding) + "Source: " + Words.sentence(finding.source().text()));
                 if (!finding.remedy().isEmpty()) {
-                    line(INDENT + "What to change: " + stopped(finding.remedy()));
+                    line(INDENT + "What to change: " + Words.sentence(finding.remedy()));
                 }
             }
         }
@@ -99,11 +100,6 @@ public final class CircuitReport {
             case CAUTION -> "caution  ";
             case PASSED -> "passed   ";
         };
-    }
-
-    private static String stopped(String sentence) {
-        String stripped = sentence.strip();
-        return stripped.endsWith(".") || stripped.endsWith("?") ? stripped : stripped + ".";
     }
 
     private void line(String words) {

@@ -11,6 +11,7 @@ import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.SourceFile;
 import loomwright.generator.problem.Span;
+import loomwright.markup.Words;
 
 /** Reads {@code circuits/KEY.json}. What stands in the way is told with its line, as for every other file. */
 final class CircuitFolder {
@@ -64,8 +65,7 @@ final class CircuitFolder {
             return place.problem(path + message, OTHERWISE);
         }
         String remedy = message.substring(split + 2).strip();
-        String stop = remedy.endsWith(".") || remedy.endsWith("?") ? "" : ".";
-        return place.problem(path + message.substring(0, split), Character.toUpperCase(remedy.charAt(0)) + remedy.substring(1) + stop);
+        return place.problem(path + message.substring(0, split), Words.sentence(Words.capital(remedy)));
     }
 
     /** Where a part names a field, or where the part stands if it leaves the field out. */

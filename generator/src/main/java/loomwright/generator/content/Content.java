@@ -34,7 +34,12 @@ public record Content(
 
     /** What stands at the top of printed sheets: the club, or the name of the site. */
     public String house() {
-        return club != null && club.isNamed() ? club.house() : "Loomwright";
+        return owner().isEmpty() ? "Loomwright" : owner();
+    }
+
+    /** Whose copy of the site it is: the club, or an empty text. */
+    public String owner() {
+        return club != null && club.isNamed() ? club.house() : "";
     }
 
     /** Whether a lesson is the club's own. */

@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record Front(
         Article article, String summary, List<Way> ways, List<LessonPath> paths, List<CalculatorGroup> groups) {
+    /** The pages that the generator fills, by key. */
+    public static final List<String> PAGES =
+            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
 
     /**
      * A way in.

@@ -11,10 +11,6 @@ import loomwright.generator.problem.SourceFile;
 final class PageFolder {
     private static final String ENDING = ".md";
 
-    /** Pages the generator fills. */
-    private static final List<String> FILLED =
-            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
-
     private final Folder folder;
     private final Problems problems;
     private final List<PlainPage> pages = new ArrayList<>();
@@ -56,7 +52,7 @@ final class PageFolder {
         String title = map == null ? key : text(map.required("title"));
         String summary = map == null ? "" : text(map.required("summary"));
         Article article = text.article(key + ".html", title);
-        if (FILLED.contains(key)) {
+        if (Front.PAGES.contains(key)) {
             fronts.put(key, front(key, map, article, summary));
         } else {
             pages.add(new PlainPage(key, article, summary));

@@ -16,7 +16,6 @@ final class CalculatorPages {
     private static final int MOST_NAMED = 7;
     private static final int FIRST_NAMED = 5;
 
-
     /** The record of calculator.mustache. */
     record Page(
             Frame frame, String question, String summary, String example, List<Input> inputs, About about, Links usedIn) {}

@@ -60,7 +60,7 @@ final class Frames {
                 Address.from(address, "numbers.html"),
                 settings.revised(),
                 settings.licence(),
-                site.content().club() == null || !site.content().club().isNamed() ? null : site.content().house());
+                site.content().owner().isEmpty() ? null : site.content().owner());
     }
 
     private String safety(String address) {

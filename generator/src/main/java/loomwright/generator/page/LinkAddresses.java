@@ -3,7 +3,7 @@ package loomwright.generator.page;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Set;
+import loomwright.generator.content.Front;
 import loomwright.generator.content.Lesson;
 import loomwright.generator.content.PlainPage;
 import loomwright.generator.markdown.Surroundings.Target;
@@ -13,8 +13,6 @@ import loomwright.generator.problem.Span;
 /** Finds where the links of a page lead. */
 final class LinkAddresses {
     private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:");
-    private static final Set<String> FILLED =
-            Set.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
 
     private final Site site;
     private final Place page;
@@ -95,7 +93,7 @@ final class LinkAddresses {
     }
 
     private List<String> pages() {
-        List<String> pages = new ArrayList<>(FILLED);
+        List<String> pages = new ArrayList<>(Front.PAGES);
         pages.sort(null);
         pages.addAll(site.content().pages().stream().map(PlainPage::key).toList());
         return pages;
