@@ -26,6 +26,7 @@ final class CircuitView {
     private final HTMLElement rows;
     private final HTMLElement sheets;
     private final HTMLElement faultList;
+    /** The last circuit that could be worked out; null if there was none. */
     private Examination good;
     private int timer;
 
@@ -34,11 +35,6 @@ final class CircuitView {
         this.rows = document.getElementById("circuit-rows");
         this.sheets = document.getElementById("circuit-sheets");
         this.faultList = document.getElementById("circuit-faults");
-    }
-
-    /** The last circuit that could be worked out; null if there was none. */
-    Examination good() {
-        return good;
     }
 
     /**

@@ -5,17 +5,23 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.page.DrillingMarkup;
 import loomwright.markup.Links;
-import loomwright.worked.EntryFault;
+import loomwright.worked.Outcome;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 
 /** The panel to be drilled: its form, and the sheet that follows what is typed. */
 final class DrillingForm {
+    private static final Links LINKS = new Links("");
+
     private final HTMLElement form;
     private final HTMLElement sheet;
     private final TypedFields fields;
     private FaultNotes notes;
+    /** The panel whose texts stand in the fields. */
     private DrilledPanel shown;
+    /** The panel that was worked out last, and what came of it; null if nothing is to be drilled. */
+    private DrilledPanel worked;
+    private Outcome outcome;
 
     DrillingForm(HTMLDocument document) {
         this.form = document.getElementById("drilling-form");
@@ -44,19 +50,15 @@ final class DrillingForm {
     void show(Circuit circuit, boolean newFaults) {
         DrilledPanel panel = circuit.panel();
         if (!panel.equals(shown)) {
-            HTMLElement more = form.querySelector("details");
-            boolean open = more != null && more.getAttribute("open") != null;
-            String focused = Focus.idWithin(form);
-            form.setInnerHTML(DrillingMarkup.form(panel));
-            if (open) {
-                form.querySelector("details").setAttribute("open", "");
-            }
-            Focus.to(focused);
+            Refill.inside(form, DrillingMarkup.form(panel));
             notes = new FaultNotes(form, DrillingMarkup.PLACE);
             shown = panel;
         }
-        List<EntryFault> faults = panel.isEmpty() ? List.of() : panel.outcome().faults();
-        notes.show(faults, newFaults);
-        Repaint.inside(sheet, DrillingMarkup.sheet(new Links(""), circuit));
+        if (!panel.equals(worked)) {
+            outcome = panel.isEmpty() ? null : panel.outcome();
+            worked = panel;
+        }
+        notes.show(outcome == null ? List.of() : outcome.faults(), newFaults);
+        Repaint.inside(sheet, DrillingMarkup.sheet(LINKS, circuit, outcome));
     }
 }

@@ -60,16 +60,13 @@ final class PartForm {
     /** Shows a part; the focus stays in the same field if it was in one. */
     void show(Circuit circuit, String id) {
         boolean same = part != null && part.id().equals(id);
-        HTMLElement more = form.querySelector("details");
-        boolean open = same && more != null && more.getAttribute("open") != null;
-        String focused = same ? Focus.idWithin(form) : "";
         part = circuit.part(id);
-        form.setInnerHTML(PartFormMarkup.of(circuit, id, drafts));
-        HTMLElement newMore = form.querySelector("details");
-        if (open && newMore != null) {
-            newMore.setAttribute("open", "");
+        String markup = PartFormMarkup.of(circuit, id, drafts);
+        if (same) {
+            Refill.inside(form, markup);
+        } else {
+            form.setInnerHTML(markup);
         }
-        Focus.to(focused);
         notes = new FaultNotes(form, PartFormMarkup.PLACE);
     }
 

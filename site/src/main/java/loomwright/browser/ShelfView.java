@@ -16,7 +16,6 @@ import org.teavm.jso.dom.html.HTMLSelectElement;
 /** The circuits of this device by name, and their main figures side by side. */
 final class ShelfView {
     private static final int PAUSE_MILLISECONDS = 300;
-    private static final int LONGEST_NAME = 80;
 
     private final CircuitDesk desk;
     private final CircuitNotice notice;
@@ -94,7 +93,7 @@ final class ShelfView {
             desk.said().say("All " + CircuitShelf.PLACES + " places are taken: download one as a file and remove it first.");
         } else if (mayLeave()) {
             String name = (desk.now().name() + ", copy").strip();
-            Circuit copy = name.length() > LONGEST_NAME ? desk.now() : CircuitEdits.renamed(desk.now(), name);
+            Circuit copy = name.length() > Circuit.LONGEST_NAME ? desk.now() : CircuitEdits.renamed(desk.now(), name);
             desk.shelf().put(place, copy);
             desk.showAll();
             desk.store().keep();

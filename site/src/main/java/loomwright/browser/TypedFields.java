@@ -2,7 +2,6 @@ package loomwright.browser;
 
 import loomwright.markup.Place;
 import loomwright.markup.TypedQuantity;
-import loomwright.quantity.Unit;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.html.HTMLInputElement;
@@ -20,37 +19,47 @@ final class TypedFields {
 
     /** What the field of that key holds, with the unit beside the box added where the box has none. */
     String text(String key) {
-        HTMLElement control = element(key);
-        HTMLElement unit = element(key + "-unit");
-        if (control.getTagName().equals("SELECT")) {
-            return ((HTMLSelectElement) control).getValue();
+        if (element(key).getTagName().equals("SELECT")) {
+            return select(key).getValue();
         }
-        String text = ((HTMLInputElement) control).getValue();
-        return unit == null ? text : TypedQuantity.joined(text, ((HTMLSelectElement) unit).getValue());
+        HTMLSelectElement units = units(key);
+        String text = box(key).getValue();
+        return units == null ? text : TypedQuantity.joined(text, units.getValue());
     }
 
     /** Keeps box and unit together: a unit typed into the box wins; choosing another takes it out of the box. */
     void followUnits(String key, boolean unitChosen) {
-        HTMLElement unitElement = element(key + "-unit");
-        if (unitElement == null) {
+        HTMLSelectElement units = units(key);
+        if (units == null) {
             return;
         }
-        HTMLSelectElement units = (HTMLSelectElement) unitElement;
-        HTMLInputElement box = (HTMLInputElement) element(key);
-        TypedQuantity typed = TypedQuantity.of(box.getValue());
-        Unit unit = typed.unit();
-        if (unit == null) {
+        TypedQuantity typed = TypedQuantity.of(box(key).getValue());
+        if (typed.unit() == null) {
             return;
         }
         if (unitChosen) {
-            box.setValue(typed.number());
+            box(key).setValue(typed.number());
             return;
         }
-        units.setValue(unit.symbol());
-        if (!unit.symbol().equals(units.getValue())) {
-            units.appendChild(document.createElement("option").withText(unit.symbol()));
-            units.setValue(unit.symbol());
+        String symbol = typed.unit().symbol();
+        units.setValue(symbol);
+        if (!symbol.equals(units.getValue())) {
+            units.appendChild(document.createElement("option").withText(symbol));
+            units.setValue(symbol);
         }
+    }
+
+    HTMLInputElement box(String key) {
+        return (HTMLInputElement) element(key);
+    }
+
+    HTMLSelectElement select(String key) {
+        return (HTMLSelectElement) element(key);
+    }
+
+    /** The choice of units beside a box, or null. */
+    HTMLSelectElement units(String key) {
+        return select(key + "-unit");
     }
 
     private HTMLElement element(String key) {
