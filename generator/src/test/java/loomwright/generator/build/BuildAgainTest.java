@@ -1,11 +1,18 @@
 package loomwright.generator.build;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import loomwright.generator.TestSite;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +54,26 @@ class BuildAgainTest {
         String problems = build.run((address, bytes) -> kept.put(address, new String(bytes, StandardCharsets.UTF_8))).problems().text();
         assertEquals(site.problems(), problems.replace(folder.toString(), "content"));
         assertEquals(site.files(), kept);
+    }
+
+    /** The same parts with a service worker: a finished site has it, one that is being written has not. */
+    @Test
+    void noBrowserIsToKeepASiteThatIsBeingWritten(@TempDir Path parts) throws IOException {
+        try (Stream<Path> tree = Files.walk(TestSite.PARTS)) {
+            for (Path each : tree.filter(Files::isRegularFile).toList()) {
+                Path copy = parts.resolve(TestSite.PARTS.relativize(each).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(each, copy);
+            }
+        }
+        Files.createDirectories(parts.resolve("worker"));
+        Files.writeString(parts.resolve("worker/worker.js"), "// keeps FILES\n");
+        site.parts(parts);
+        assertTrue(site.files().get("worker.js").contains("\"index.html\": \""));
+        Set<String> again = new TreeSet<>();
+        site.build().again().run((address, bytes) -> again.add(address));
+        assertTrue(again.contains("index.html"));
+        assertFalse(again.contains("worker.js"));
     }
 
     @Test
