@@ -30,11 +30,13 @@ public final class NumberText {
         if (size >= LARGEST_SHOWN) {
             return value < 0 ? "below every limit" : "beyond every limit";
         }
-        long scale = powerOfTen(size < 1e6 ? digits : Math.min(digits, 3));
         int shownDigits = size < 1e6 ? digits : Math.min(digits, 3);
-        long scaled = (long) Math.floor(size * scale + 0.5);
-        String whole = grouped(scaled / scale);
-        String text = shownDigits == 0 ? whole : whole + "." + padded(scaled % scale, shownDigits);
+        double scale = powerOfTen(shownDigits);
+        // Whole numbers up to 10^15 are exact in a double; a browser has no long, and counting with one made of parts is slow.
+        double scaled = Math.floor(size * scale + 0.5);
+        double whole = Math.floor(scaled / scale);
+        String text = grouped(whole);
+        text = shownDigits == 0 ? text : text + "." + padded((int) (scaled - whole * scale), shownDigits);
         return value < 0 && scaled != 0 ? MINUS + text : text;
     }
 
@@ -148,35 +150,36 @@ public final class NumberText {
         return isDigitAt(text, at) && isDigitAt(text, at + 1) && isDigitAt(text, at + 2) && !isDigitAt(text, at + 3);
     }
 
-    private static long powerOfTen(int digits) {
-        long power = 1;
+    private static double powerOfTen(int digits) {
+        double power = 1;
         for (int i = 0; i < digits; i++) {
             power *= 10;
         }
         return power;
     }
 
-    private static String grouped(long whole) {
-        String digits = Long.toString(whole);
-        if (digits.length() <= 4) {
-            return digits;
+    /** A whole number with a thin space before every three digits, if it has more than four. */
+    private static String grouped(double whole) {
+        if (whole < 10_000) {
+            return Integer.toString((int) whole);
         }
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < digits.length(); i++) {
-            if (i > 0 && (digits.length() - i) % 3 == 0) {
-                text.append(THIN_SPACE);
-            }
-            text.append(digits.charAt(i));
+        String text = "";
+        double rest = whole;
+        while (rest >= 1000) {
+            double thousands = Math.floor(rest / 1000);
+            text = THIN_SPACE + padded((int) (rest - thousands * 1000), 3) + text;
+            rest = thousands;
         }
-        return text.toString();
+        return (int) rest + text;
     }
 
-    private static String padded(long fraction, int digits) {
-        StringBuilder text = new StringBuilder(Long.toString(fraction));
-        while (text.length() < digits) {
-            text.insert(0, '0');
+    private static String padded(int fraction, int digits) {
+        StringBuilder text = new StringBuilder();
+        String written = Integer.toString(fraction);
+        for (int i = written.length(); i < digits; i++) {
+            text.append('0');
         }
-        return text.toString();
+        return text.append(written).toString();
     }
 
     private static String withoutTrailingZeros(String text) {

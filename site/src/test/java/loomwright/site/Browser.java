@@ -101,6 +101,11 @@ final class Browser implements AutoCloseable {
         return driver.executeScript(script, arguments);
     }
 
+    /** Runs a script that hands its answer to its last argument, a function, when it has it. */
+    Object later(String script, Object... arguments) {
+        return driver.executeAsyncScript(script, arguments);
+    }
+
     /** Waits for what the page does a moment later; fails after ten seconds. */
     void until(BooleanSupplier condition) {
         until(10, condition);

@@ -1,9 +1,13 @@
 package loomwright.site;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import loomwright.browser.ParityAnswer;
@@ -12,26 +16,47 @@ import loomwright.browser.ParityAnswer;
 final class ParityPage {
     private static final String EACH = "return arguments[1].map(entries => window.loomwrightWork(arguments[0], entries))";
 
-    /** Sends raw values and a check number of the text, not the text: most of the time would go into carrying it over. */
-    private static final String DIGESTS =
+    /**
+     * Reads entries and the digests of the JVM from a script beside the page, which is far quicker than through the driver, and
+     * gives the number of entries it read and the places of those it answers otherwise.
+     */
+    private static final String COMPARE =
             """
-            return arguments[1].map(entries => {
-              const brief = window.loomwrightBrief(arguments[0], entries);
-              let one = 0;
-              let two = 0;
-              const end = brief.indexOf('\\n');
-              for (let i = end; i < brief.length; i++) {
-                one = Math.imul(one, 31) + brief.charCodeAt(i) | 0;
-                two = Math.imul(two ^ brief.charCodeAt(i), 16777619);
+            const [calculator, relative, script, done] = arguments;
+            const close = (one, other) => Math.abs(one - other) <= relative * Math.abs(one);
+            window.loomwrightCases = bytes => {
+              const cases = new TextDecoder().decode(Uint8Array.from(atob(bytes), c => c.charCodeAt(0))).split('\\u0001');
+              const apart = [cases.length / 2];
+              for (let i = 0; i < cases.length; i += 2) {
+                const brief = window.loomwrightBrief(calculator, cases[i]);
+                const [text, ...raw] = cases[i + 1].split(' ');
+                let one = 0;
+                let two = 0;
+                const end = brief.indexOf('\\n');
+                for (let j = end; j < brief.length; j++) {
+                  one = Math.imul(one, 31) + brief.charCodeAt(j) | 0;
+                  two = Math.imul(two ^ brief.charCodeAt(j), 16777619);
+                }
+                const here = brief.substring(0, end).split(' ');
+                if (text !== one + '/' + two || here.length !== raw.length || !raw.every((value, j) => close(+value, +here[j]))) {
+                  apart.push(i / 2);
+                }
               }
-              return one + '/' + two + ' ' + brief.substring(0, end);
-            });
+              done(apart);
+            };
+            const tag = document.createElement('script');
+            tag.onload = () => tag.remove();
+            tag.src = script;
+            document.head.append(tag);
             """;
 
     private final Browser browser;
 
-    private ParityPage(Browser browser) {
+    private final Path folder;
+
+    private ParityPage(Browser browser, Path folder) {
         this.browser = browser;
+        this.folder = folder;
     }
 
     static ParityPage open(Browser browser) {
@@ -40,7 +65,7 @@ final class ParityPage {
             Path page = program.resolveSibling("parity.html");
             Files.writeString(page, "<!DOCTYPE html><meta charset=\"utf-8\"><title>Parity</title><script src=\"parity.js\"></script><script>main([])</script>");
             browser.driver().get(page.toUri().toString());
-            return new ParityPage(browser);
+            return new ParityPage(browser, page.getParent());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -48,20 +73,36 @@ final class ParityPage {
 
     /** What a calculator answers in the browser to each of these entries, in full. */
     List<String> answers(String calculator, List<Map<String, String>> entries) {
-        return each(EACH, calculator, entries);
+        List<String> lines = entries.stream().map(ParityPage::lines).toList();
+        return ((List<?>) browser.run(EACH, calculator, lines)).stream().map(String.class::cast).toList();
     }
 
-    /** A check number and the raw values of each answer, with blanks between. */
-    List<String> digests(String calculator, List<Map<String, String>> entries) {
-        return each(DIGESTS, calculator, entries);
+    /**
+     * The places of the entries that the browser answers otherwise than the JVM did.
+     *
+     * @param digests what {@link #digestOnJvm} gives for each of them
+     * @param relative how far raw values may be apart
+     */
+    List<Integer> apart(String calculator, List<Map<String, String>> entries, List<String> digests, double relative) {
+        StringBuilder cases = new StringBuilder();
+        for (int i = 0; i < entries.size(); i++) {
+            cases.append(i == 0 ? "" : "\u0001").append(lines(entries.get(i))).append('\u0001').append(digests.get(i));
+        }
+        String bytes = Base64.getEncoder().encodeToString(cases.toString().getBytes(StandardCharsets.UTF_8));
+        String script = "cases-" + calculator + ".js";
+        try {
+            Files.writeString(folder.resolve(script), "loomwrightCases('" + bytes + "')");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        List<Integer> answer = ((List<?>) browser.later(COMPARE, calculator, relative, script)).stream().map(n -> ((Number) n).intValue()).toList();
+        assertEquals(entries.size(), answer.get(0), "the page compared every entry");
+        return answer.subList(1, answer.size());
     }
 
-    /** The same on the JVM. */
-    static List<String> digestsOnJvm(String calculator, List<Map<String, String>> entries) {
-        return entries.stream().map(each -> digest(ParityAnswer.brief(calculator, lines(each), Double::toString))).toList();
-    }
-
-    private static String digest(String brief) {
+    /** A check number of the words, then the raw values, with blanks between. */
+    static String digestOnJvm(String calculator, Map<String, String> entries) {
+        String brief = ParityAnswer.brief(calculator, lines(entries), Double::toString);
         int end = brief.indexOf('\n');
         int one = 0;
         int two = 0;
@@ -70,11 +111,6 @@ final class ParityPage {
             two = (two ^ brief.charAt(i)) * 16_777_619;
         }
         return one + "/" + two + " " + brief.substring(0, end);
-    }
-
-    private List<String> each(String script, String calculator, List<Map<String, String>> entries) {
-        List<String> lines = entries.stream().map(ParityPage::lines).toList();
-        return ((List<?>) browser.run(script, calculator, lines)).stream().map(String.class::cast).toList();
     }
 
     /** Entries as the parity program reads them. */
