@@ -17,7 +17,7 @@ final class ParityPage {
     private static final String EACH = "return arguments[1].map(entries => window.loomwrightWork(arguments[0], entries))";
 
     /**
-     * Reads entries and the digests of the JVM from a script beside the page, which is far quicker than through the driver, and
+     * Reads entries and what the JVM answered, in short, from a script beside the page, which is far quicker than through the driver, and
      * gives the number of entries it read and the places of those it answers otherwise.
      */
     private static final String COMPARE =
@@ -28,17 +28,9 @@ final class ParityPage {
               const cases = new TextDecoder().decode(Uint8Array.from(atob(bytes), c => c.charCodeAt(0))).split('\\u0001');
               const apart = [cases.length / 2];
               for (let i = 0; i < cases.length; i += 2) {
-                const brief = window.loomwrightBrief(calculator, cases[i]);
-                const [text, ...raw] = cases[i + 1].split(' ');
-                let one = 0;
-                let two = 0;
-                const end = brief.indexOf('\\n');
-                for (let j = end; j < brief.length; j++) {
-                  one = Math.imul(one, 31) + brief.charCodeAt(j) | 0;
-                  two = Math.imul(two ^ brief.charCodeAt(j), 16777619);
-                }
-                const here = brief.substring(0, end).split(' ');
-                if (text !== one + '/' + two || here.length !== raw.length || !raw.every((value, j) => close(+value, +here[j]))) {
+                const [there, ...expected] = cases[i + 1].split(' ');
+                const [here, ...raw] = window.loomwrightBrief(calculator, cases[i]).split(' ');
+                if (here !== there || raw.length !== expected.length || !expected.every((value, j) => close(+value, +raw[j]))) {
                   apart.push(i / 2);
                 }
               }
@@ -80,13 +72,13 @@ final class ParityPage {
     /**
      * The places of the entries that the browser answers otherwise than the JVM did.
      *
-     * @param digests what {@link #digestOnJvm} gives for each of them
+     * @param briefs what {@link #briefOnJvm} gives for each of them
      * @param relative how far raw values may be apart
      */
-    List<Integer> apart(String calculator, List<Map<String, String>> entries, List<String> digests, double relative) {
+    List<Integer> apart(String calculator, List<Map<String, String>> entries, List<String> briefs, double relative) {
         StringBuilder cases = new StringBuilder();
         for (int i = 0; i < entries.size(); i++) {
-            cases.append(i == 0 ? "" : "\u0001").append(lines(entries.get(i))).append('\u0001').append(digests.get(i));
+            cases.append(i == 0 ? "" : "\u0001").append(lines(entries.get(i))).append('\u0001').append(briefs.get(i));
         }
         String bytes = Base64.getEncoder().encodeToString(cases.toString().getBytes(StandardCharsets.UTF_8));
         String script = "cases-" + calculator + ".js";
@@ -100,17 +92,9 @@ final class ParityPage {
         return answer.subList(1, answer.size());
     }
 
-    /** A check number of the words, then the raw values, with blanks between. */
-    static String digestOnJvm(String calculator, Map<String, String> entries) {
-        String brief = ParityAnswer.brief(calculator, lines(entries), Double::toString);
-        int end = brief.indexOf('\n');
-        int one = 0;
-        int two = 0;
-        for (int i = end; i < brief.length(); i++) {
-            one = one * 31 + brief.charAt(i);
-            two = (two ^ brief.charAt(i)) * 16_777_619;
-        }
-        return one + "/" + two + " " + brief.substring(0, end);
+    /** What a calculator answers on the JVM, in short. */
+    static String briefOnJvm(String calculator, Map<String, String> entries) {
+        return ParityAnswer.brief(calculator, lines(entries), Double::toString);
     }
 
     /** Entries as the parity program reads them. */
