@@ -22,6 +22,11 @@ public final class CircuitEdits {
         return replaced(circuit, part(circuit, id).named(name));
     }
 
+    /** The circuit with what a meter read behind one part, or why that text cannot be kept. */
+    public static Edit read(Circuit circuit, String id, String reading) {
+        return replaced(circuit, part(circuit, id).withReading(reading.strip()));
+    }
+
     /** The circuit with one part in the place of the part of the same id. */
     public static Circuit replaced(Circuit circuit, Part part) {
         List<Part> parts = new ArrayList<>(circuit.parts());

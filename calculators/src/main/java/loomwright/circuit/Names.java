@@ -6,6 +6,7 @@ import java.util.List;
 final class Names {
     static final int LONGEST_NAME = 80;
     static final int LONGEST_ID = 40;
+    static final int LONGEST_READING = 40;
 
     private Names() {}
 
@@ -34,6 +35,13 @@ final class Names {
         String fault = nameFault(name);
         if (fault != null) {
             faults.add(new PartFault(id, "name", "The name " + fault));
+        }
+    }
+
+    static void checkReading(String id, String reading, List<PartFault> faults) {
+        String fault = reading.length() > LONGEST_READING ? "is longer than " + LONGEST_READING + " characters: shorten it" : nameFault(reading);
+        if (fault != null) {
+            faults.add(new PartFault(id, "reading", "The reading " + fault));
         }
     }
 

@@ -14,17 +14,19 @@ public final class Part {
     private final String name;
     private final String fedBy;
     private final String triggeredFrom;
+    private final String reading;
     private final List<String> texts;
     private final Entries entries;
     /** What it was understood as; kept, so that after an edit only the changed part is understood anew. */
     private Understood understood;
 
-    private Part(String id, PartKind kind, String name, String fedBy, String triggeredFrom, List<String> texts, Entries entries) {
+    private Part(String id, PartKind kind, String name, String fedBy, String triggeredFrom, String reading, List<String> texts, Entries entries) {
         this.id = id;
         this.kind = kind;
         this.name = name;
         this.fedBy = fedBy;
         this.triggeredFrom = triggeredFrom;
+        this.reading = reading;
         this.texts = texts;
         this.entries = entries;
     }
@@ -36,12 +38,15 @@ public final class Part {
      * @param name what the reader calls it; may be empty
      * @param fedBy the part that feeds it; empty for the supply
      * @param triggeredFrom the part its trigger is taken from; empty if there is none
+     * @param reading what a meter read behind it with the loads on, as it was typed; empty if nothing was read
      * @param typed what was typed, in the order of the fields of its kind; empty takes what is usual
      */
-    public static PartRead read(String id, PartKind kind, String name, String fedBy, String triggeredFrom, List<String> typed) {
+    public static PartRead read(
+            String id, PartKind kind, String name, String fedBy, String triggeredFrom, String reading, List<String> typed) {
         List<PartFault> faults = new ArrayList<>();
         Names.checkId(id, faults);
         Names.checkName(id, name, faults);
+        Names.checkReading(id, reading, faults);
         List<String> settled = new ArrayList<>();
         for (int i = 0; i < kind.fields().size(); i++) {
             settled.add(Typed.settled(kind.fields().get(i), typed.get(i)));
@@ -53,7 +58,7 @@ public final class Part {
         if (!faults.isEmpty()) {
             return new PartRead(null, List.copyOf(faults));
         }
-        return new PartRead(new Part(id, kind, name, fedBy, triggeredFrom, List.copyOf(settled), read.entries()), List.of());
+        return new PartRead(new Part(id, kind, name, fedBy, triggeredFrom, reading, List.copyOf(settled), read.entries()), List.of());
     }
 
     /** A part of which only what is named is not as usual; each of {@code typed} reads {@code field=text}. */
@@ -62,7 +67,7 @@ public final class Part {
         for (Field field : kind.fields()) {
             texts.add(Typed.among(typed, field.key()));
         }
-        return read(id, kind, name, fedBy, "", texts).partOrRefuse();
+        return read(id, kind, name, fedBy, "", "", texts).partOrRefuse();
     }
 
     public String id() {
@@ -91,6 +96,11 @@ public final class Part {
     /** The part its trigger is taken from; empty if there is none. */
     public String triggeredFrom() {
         return triggeredFrom;
+    }
+
+    /** What a meter read behind it with the loads on, as it was typed; empty if nothing was read. It need not be a voltage. */
+    public String reading() {
+        return reading;
     }
 
     /** What was typed for it, in the order of the fields of its kind, each quantity with its unit. */
@@ -129,28 +139,33 @@ public final class Part {
         }
         List<String> changed = new ArrayList<>(texts);
         changed.set(at, text);
-        return read(id, kind, name, fedBy, triggeredFrom, changed);
+        return read(id, kind, name, fedBy, triggeredFrom, reading, changed);
     }
 
     /** The same part under another name. */
     public PartRead named(String newName) {
-        return read(id, kind, newName, fedBy, triggeredFrom, texts);
+        return read(id, kind, newName, fedBy, triggeredFrom, reading, texts);
+    }
+
+    /** The same part with another reading; empty for none. */
+    public PartRead withReading(String text) {
+        return read(id, kind, name, fedBy, triggeredFrom, text, texts);
     }
 
     /** The same part fed from another. */
     public Part fedFrom(String otherId) {
-        return new Part(id, kind, name, otherId, triggeredFrom, texts, entries);
+        return new Part(id, kind, name, otherId, triggeredFrom, reading, texts, entries);
     }
 
     /** The same part with its trigger taken from another; empty for none. */
     public Part triggeredBy(String otherId) {
-        return new Part(id, kind, name, fedBy, otherId, texts, entries);
+        return new Part(id, kind, name, fedBy, otherId, reading, texts, entries);
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Part part && id.equals(part.id) && kind == part.kind && name.equals(part.name) && fedBy.equals(part.fedBy)
-                && triggeredFrom.equals(part.triggeredFrom) && texts.equals(part.texts);
+                && triggeredFrom.equals(part.triggeredFrom) && reading.equals(part.reading) && texts.equals(part.texts);
     }
 
     @Override

@@ -45,7 +45,7 @@ public final class RandomCircuit {
             texts.set(2, "");
             texts.set(3, "");
         }
-        return Part.read(id, kind, "", fedBy, "", texts).part();
+        return Part.read(id, kind, "", fedBy, "", "", texts).part();
     }
 
     private static String text(Field field, Random random) {

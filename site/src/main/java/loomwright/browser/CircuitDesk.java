@@ -1,9 +1,9 @@
 package loomwright.browser;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
+import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import org.teavm.jso.dom.html.HTMLDocument;
 
@@ -51,8 +51,8 @@ final class CircuitDesk {
         return shelf.now().chosen();
     }
 
-    Map<String, String> readings() {
-        return shelf.now().readings();
+    Drafts drafts() {
+        return shelf.now().drafts();
     }
 
     CircuitShelf shelf() {
@@ -109,16 +109,15 @@ final class CircuitDesk {
         store.keep();
     }
 
-    /** Another circuit, with the readings that belong to it. */
-    void change(Circuit circuit, String chosenThen, Map<String, String> itsReadings) {
-        shelf.now().read(itsReadings);
-        form.dropDrafts();
+    /** Another circuit, with what was typed for it and cannot be used. */
+    void change(Circuit circuit, String chosenThen, Drafts itsDrafts) {
+        shelf.now().take(itsDrafts);
         change(circuit, chosenThen);
     }
 
-    /** Another circuit, with no readings yet, beginning at its battery. */
+    /** Another circuit, beginning at its battery. */
     void change(Circuit circuit) {
-        change(circuit, circuit.supply().id(), new HashMap<>());
+        change(circuit, circuit.supply().id(), new Drafts());
     }
 
     /** A change made while typing in a field; the whole entry is one step. */
@@ -145,14 +144,14 @@ final class CircuitDesk {
     void choose(String id) {
         leaveField();
         shelf.now().choose(id);
-        form.show(now(), chosen());
+        form.show(now(), chosen(), drafts());
         show(false, true);
     }
 
     /** Shows everything, the form too. */
     void showAll() {
-        form.dropDraftsOfMissing(now());
-        form.show(now(), chosen());
+        drafts().dropOfMissing(now());
+        form.show(now(), chosen(), drafts());
         show(false, true);
     }
 
@@ -166,8 +165,11 @@ final class CircuitDesk {
         if (examination == null || examination.circuit() != now()) {
             examination = Examination.of(now());
         }
-        view.show(now(), examination, form.refused(), readings(), chosen(), soon);
-        form.showFaults(examination.faults(), newFaults);
+        List<PartFault> faults = drafts().faults();
+        faults.addAll(examination.faults());
+        view.show(examination, faults, chosen(), soon);
+        Dom.mark(view.plan(), "old", !drafts().isEmpty());
+        form.showFaults(faults, newFaults);
         drilling.show(now(), newFaults);
         name.show(now().name());
         beside.show(soon);

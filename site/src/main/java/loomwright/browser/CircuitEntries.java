@@ -22,17 +22,13 @@ final class CircuitEntries {
         PartForm form = desk.form();
         form.fields().followUnits(key, unitChosen);
         String text = form.fields().text(key);
-        Edit edit = key.equals("name")
-                ? CircuitEdits.named(desk.now(), desk.chosen(), text.strip())
-                : CircuitEdits.changed(desk.now(), desk.chosen(), key, text);
-        if (edit.circuit() == null) {
-            form.refuse(key, text, edit.faults());
-        } else {
-            form.accept(key);
+        Edit edit = Drafts.edit(desk.now(), desk.chosen(), key, text);
+        desk.drafts().typed(desk.chosen(), key, text, edit);
+        if (edit.circuit() != null) {
             desk.record(edit.circuit(), desk.chosen() + "/" + key);
         }
         if (left && (form.isChoice(key) || form.isFilledAnew(key))) {
-            form.show(desk.now(), desk.chosen());
+            form.show(desk.now(), desk.chosen(), desk.drafts());
         } else {
             form.follow(desk.now());
         }
@@ -44,7 +40,7 @@ final class CircuitEntries {
         desk.tryTo(() -> desk.change(
                 key.equals("fed-by") ? CircuitEdits.moved(desk.now(), desk.chosen(), to) : CircuitEdits.triggered(desk.now(), desk.chosen(), to),
                 desk.chosen()));
-        desk.form().show(desk.now(), desk.chosen());
+        desk.form().show(desk.now(), desk.chosen(), desk.drafts());
     }
 
     /** An entry for the panel to be drilled. */
@@ -73,12 +69,14 @@ final class CircuitEntries {
         }
     }
 
+    /** What a meter reads behind a part. Any text is kept; whether it is a voltage is for the comparison to say. */
     void reading(String id, String text) {
-        if (text.isBlank()) {
-            desk.readings().remove(id);
-        } else {
-            desk.readings().put(id, text);
+        Edit edit = CircuitEdits.read(desk.now(), id, text);
+        if (edit.circuit() == null) {
+            desk.said().say(edit.faults().get(0).message() + ".");
+            return;
         }
+        desk.record(edit.circuit(), id + "/reading");
         desk.show(true, true);
         desk.store().keep();
     }

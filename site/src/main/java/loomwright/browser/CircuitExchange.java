@@ -16,12 +16,14 @@ final class CircuitExchange {
     private final CircuitDesk desk;
     private final CircuitNotice notice;
     private final HTMLElement upload;
+    private final HTMLElement uploadBeside;
     private final HTMLInputElement linkBox;
 
     CircuitExchange(CircuitDesk desk, HTMLDocument document, CircuitNotice notice) {
         this.desk = desk;
         this.notice = notice;
         this.upload = document.getElementById("circuit-upload");
+        this.uploadBeside = document.getElementById("circuit-upload-beside");
         this.linkBox = (HTMLInputElement) document.getElementById("circuit-link");
     }
 
@@ -32,7 +34,11 @@ final class CircuitExchange {
             openLink();
             desk.showAll();
         });
-        upload.addEventListener("change", event -> upload());
+        upload.addEventListener("change", event -> read(upload, circuit -> {
+            desk.change(circuit);
+            desk.said().say("The file was opened. Undo brings back what stood here.");
+        }));
+        uploadBeside.addEventListener("change", event -> read(uploadBeside, desk.beside()::put));
     }
 
     private void openLink() {
@@ -65,8 +71,13 @@ final class CircuitExchange {
         return circuit.name().isEmpty() ? "one without a name" : "\u201c" + circuit.name() + "\u201d";
     }
 
-    private void upload() {
-        CircuitFiles.read(upload, CircuitFile.MOST_BYTES, text -> {
+    /** What is done with a circuit that was read. */
+    private interface Opened {
+        void open(Circuit circuit);
+    }
+
+    private void read(HTMLElement input, Opened opened) {
+        CircuitFiles.read(input, CircuitFile.MOST_BYTES, text -> {
             if (text == null) {
                 desk.said().say("The file was refused: it could not be read, or is larger than " + CircuitFile.MOST_BYTES / 1024 + " KB."
                         + CircuitStore.STAYS);
@@ -76,15 +87,30 @@ final class CircuitExchange {
             if (read.circuit() == null) {
                 notice.refuse("The file was refused." + CircuitStore.STAYS, read.faults());
             } else {
-                desk.change(read.circuit());
-                desk.said().say("The file was opened. Undo brings back what stood here.");
+                opened.open(read.circuit());
             }
         });
     }
 
     void download() {
-        CircuitFiles.download("circuit.json", CircuitFile.write(desk.now()));
-        desk.said().say("The file circuit.json was handed to your browser.");
+        String file = fileName(desk.now().name());
+        CircuitFiles.download(file, CircuitFile.write(desk.now()));
+        desk.said().say("The file " + file + " was handed to your browser.");
+    }
+
+    /** The name of a circuit as the name of a file: small letters, digits and hyphens, which every disk takes. */
+    private static String fileName(String name) {
+        StringBuilder file = new StringBuilder();
+        for (int i = 0; i < name.length(); i++) {
+            char c = Character.toLowerCase(name.charAt(i));
+            if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
+                file.append(c);
+            } else if (file.length() > 0 && file.charAt(file.length() - 1) != '-') {
+                file.append('-');
+            }
+        }
+        int end = file.length() > 0 && file.charAt(file.length() - 1) == '-' ? file.length() - 1 : file.length();
+        return (end == 0 ? "circuit" : file.substring(0, end)) + ".json";
     }
 
     void makeLink() {

@@ -31,7 +31,9 @@ final class CircuitInputs {
         HTMLInputElement name = desk.nameBox().box();
         name.addEventListener("input", event -> entries.name(name.getValue()));
         name.addEventListener("change", event -> desk.leaveField());
-        document.getElementById("circuit-sheets").addEventListener("input", event -> reading((HTMLElement) event.getTarget()));
+        HTMLElement sheets = document.getElementById("circuit-sheets");
+        sheets.addEventListener("input", event -> reading((HTMLElement) event.getTarget()));
+        sheets.addEventListener("change", event -> desk.leaveField());
     }
 
     /** An entry, and whether it is done. */
@@ -95,11 +97,10 @@ final class CircuitInputs {
     private void key(Event event) {
         String pressed = pressed(event);
         HTMLElement target = (HTMLElement) event.getTarget();
-        boolean reading = target.getAttribute("data-reading") != null;
-        if (!reading && pressed.equals("back")) {
+        if (pressed.equals("back")) {
             event.preventDefault();
             desk.steps().back();
-        } else if (!reading && pressed.equals("forward")) {
+        } else if (pressed.equals("forward")) {
             event.preventDefault();
             desk.steps().forward();
         } else if (Dom.closest(target, ".plan .pick") != null && !pressed.isEmpty()) {

@@ -1,16 +1,13 @@
 package loomwright.browser;
 
-import java.util.HashMap;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.file.CircuitFile;
 import loomwright.circuit.file.FileRead;
-import loomwright.markup.Fragment;
 import org.teavm.jso.JSBody;
 
 /**
- * Keeps the circuit of one place, and its readings, under a name in the storage of the browser. Another tab of the same page may do the same;
- * nothing is written over what this tab has not seen.
+ * Keeps the circuit of one place, and what was typed for it and cannot be used, under a name in the storage of the browser. Another tab of the
+ * same page may do the same; nothing is written over what this tab has not seen.
  */
 final class CircuitKeeper {
     /** What came of keeping. */
@@ -23,7 +20,7 @@ final class CircuitKeeper {
     }
 
     private static final String NAME = "loomwright-circuit";
-    /** Stands between circuit and readings; a file cannot hold it. */
+    /** Stands between circuit and drafts; a file cannot hold it. */
     private static final char BETWEEN = '\u001e';
 
     private static final String LAST = NAME + "-last";
@@ -66,11 +63,11 @@ final class CircuitKeeper {
         return text != null && !text.isEmpty() && !text.equals(seen);
     }
 
-    Kept keep(Circuit circuit, Map<String, String> readings) {
+    Kept keep(Circuit circuit, Drafts drafts) {
         if (isOther()) {
             return Kept.OTHER;
         }
-        String text = CircuitFile.write(circuit) + BETWEEN + Fragment.write(readings);
+        String text = CircuitFile.write(circuit) + BETWEEN + drafts.written();
         if (!write(name, text)) {
             return Kept.REFUSED;
         }
@@ -89,10 +86,10 @@ final class CircuitKeeper {
         return CircuitFile.read(between < 0 ? text : text.substring(0, between));
     }
 
-    /** The readings in what is kept. */
-    static Map<String, String> readings(String text) {
+    /** What is kept beside a circuit because it cannot be used. */
+    static Drafts drafts(String text, Circuit circuit) {
         int between = text.indexOf(BETWEEN);
-        return between < 0 ? new HashMap<>() : new HashMap<>(Fragment.read(text.substring(between + 1)));
+        return Drafts.read(between < 0 ? "" : text.substring(between + 1), circuit);
     }
 
     @JSBody(params = "name", script = "try { return window.localStorage.getItem(name) || ''; } catch (refused) { return null; }")

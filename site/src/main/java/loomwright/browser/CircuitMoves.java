@@ -32,7 +32,7 @@ final class CircuitMoves {
     }
 
     void smallest(String id) {
-        if (desk.form().hasDrafts()) {
+        if (!desk.drafts().isEmpty()) {
             desk.said().say("First correct what needs another look: the checks need every entry.");
             return;
         }

@@ -45,7 +45,7 @@ final class CircuitShelf {
         boolean changed = false;
         for (OpenCircuit each : open) {
             circuits += each == null ? 0 : 1;
-            changed |= each != null && each.history().canGoBack();
+            changed |= each != null && (each.history().canGoBack() || !each.drafts().isEmpty());
         }
         return changed || circuits > 1;
     }
@@ -81,7 +81,7 @@ final class CircuitShelf {
                 return read;
             }
             open[place] = new OpenCircuit(new CircuitKeeper(place), read.circuit());
-            open[place].read(CircuitKeeper.readings(text));
+            open[place].begin(read.circuit(), CircuitKeeper.drafts(text, read.circuit()));
             open[place].keeper().see();
         }
         settle(place);

@@ -22,7 +22,7 @@ final class CircuitSteps {
 
     /** One step back; what could not be used is put back first. */
     void back() {
-        if (desk.form().hasDrafts()) {
+        if (!desk.drafts().isEmpty()) {
             settle("What could not be used was put back.");
         } else if (history().canGoBack()) {
             Circuit before = desk.now();
@@ -52,7 +52,7 @@ final class CircuitSteps {
     }
 
     private void settle(String words) {
-        desk.form().dropDrafts();
+        desk.drafts().drop();
         desk.showAll();
         desk.said().say(words);
         desk.store().keep();
@@ -70,7 +70,7 @@ final class CircuitSteps {
 
     /** Buttons that would do nothing look so. */
     void show() {
-        disable(undo, !history().canGoBack() && !desk.form().hasDrafts());
+        disable(undo, !history().canGoBack() && desk.drafts().isEmpty());
         disable(redo, !history().canGoForward());
     }
 

@@ -35,22 +35,18 @@ final class CircuitStore {
         } else {
             bringBack(kept);
         }
-        Leaving.askFirst(this::mayBeLost);
+        Leaving.askFirst(() -> unkept);
         Window.current().addEventListener("storage", event -> {
             lookForOthers();
             desk.beside().show(true);
         });
     }
 
-    private boolean mayBeLost() {
-        return unkept || desk.form().hasDrafts();
-    }
-
     private void bringBack(String kept) {
         FileRead read = CircuitKeeper.circuit(kept);
         if (read.circuit() != null) {
             keeper().see();
-            desk.shelf().now().begin(read.circuit(), CircuitKeeper.readings(kept));
+            desk.shelf().now().begin(read.circuit(), CircuitKeeper.drafts(kept, read.circuit()));
             line.setTextContent("This is the circuit kept on this device.");
             return;
         }
@@ -98,7 +94,7 @@ final class CircuitStore {
             return;
         }
         line.setTextContent("Not kept since another tab kept something else.");
-        unkept = desk.shelf().now().history().canGoBack();
+        unkept = desk.shelf().isWorkedOn();
         notice.ask(
                 "In another tab or window of this page the circuit was changed. Both cannot be kept in one place of this device.",
                 "Take the other one", this::takeOther, "Keep mine", this::keepMine);
@@ -111,7 +107,7 @@ final class CircuitStore {
         if (read.circuit() == null) {
             notice.refuse("The other one cannot be read." + STAYS, read.faults());
         } else {
-            desk.change(read.circuit(), desk.chosen(), CircuitKeeper.readings(other));
+            desk.change(read.circuit(), desk.chosen(), CircuitKeeper.drafts(other, read.circuit()));
             desk.said().say("The circuit of the other tab was taken. Undo brings back yours.");
         }
     }

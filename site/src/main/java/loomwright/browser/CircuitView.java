@@ -1,11 +1,10 @@
 package loomwright.browser;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.page.CircuitMarkup;
@@ -14,6 +13,8 @@ import loomwright.markup.Links;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
+import org.teavm.jso.dom.html.HTMLInputElement;
+import org.teavm.jso.dom.xml.NodeList;
 
 /** Drawing, findings and sheets. What cannot be worked out leaves the last good figures in place, marked as old. */
 final class CircuitView {
@@ -40,12 +41,11 @@ final class CircuitView {
     /**
      * Shows a circuit.
      *
-     * @param refused entries that cannot be used
+     * @param faults what stands in the way: entries that cannot be used, and what does not go together
      * @param soon whether the reader is still typing
      */
-    void show(Circuit circuit, Examination examination, List<PartFault> refused, Map<String, String> readings, String chosen, boolean soon) {
-        List<PartFault> faults = new ArrayList<>(refused);
-        faults.addAll(examination.faults());
+    void show(Examination examination, List<PartFault> faults, String chosen, boolean soon) {
+        Circuit circuit = examination.circuit();
         if (examination.faults().isEmpty()) {
             good = examination;
         }
@@ -54,21 +54,36 @@ final class CircuitView {
             faulty.add(fault.partId());
         }
         Repaint.inside(rows, PlanMarkup.of(circuit, examination, faulty, chosen));
-        Dom.mark(plan, "old", !refused.isEmpty());
         Dom.mark(sheets, "old", !faults.isEmpty());
         Repaint.inside(faultList, faults.isEmpty() ? "" : CircuitMarkup.faults(circuit, faults));
         Window.clearTimeout(timer);
         if (soon) {
-            timer = Window.setTimeout(() -> showSheets(readings), PAUSE_MILLISECONDS);
+            timer = Window.setTimeout(() -> showSheets(circuit), PAUSE_MILLISECONDS);
         } else {
-            showSheets(readings);
+            showSheets(circuit);
         }
     }
 
-    private void showSheets(Map<String, String> readings) {
+    private void showSheets(Circuit circuit) {
         if (good != null) {
-            Repaint.inside(sheets, CircuitMarkup.sheets(LINKS, good, readings, true));
+            Repaint.inside(sheets, CircuitMarkup.sheets(LINKS, good, true));
+            NodeList<?> boxes = sheets.querySelectorAll("[data-reading]");
+            for (int i = 0; i < boxes.getLength(); i++) {
+                fill((HTMLInputElement) boxes.get(i), circuit);
+            }
         }
+    }
+
+    /** A box holds what was read, unless just that is being typed in other letters. */
+    private static void fill(HTMLInputElement box, Circuit circuit) {
+        Part part = circuit.part(box.getAttribute("data-reading"));
+        if (part != null && !box.getValue().strip().equals(part.reading())) {
+            box.setValue(part.reading());
+        }
+    }
+
+    HTMLElement plan() {
+        return plan;
     }
 
     /** The row of a part. */

@@ -1,25 +1,23 @@
 package loomwright.browser;
 
-import java.util.HashMap;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 
-/** One of the circuits of this device as it is open in this tab: its steps, its readings, and where it is kept. */
+/** One of the circuits of this device as it is open in this tab: its steps, what could not be used, and where it is kept. */
 final class OpenCircuit {
     private final CircuitKeeper keeper;
     private CircuitHistory history;
-    private Map<String, String> readings = new HashMap<>();
+    private Drafts drafts;
     private String chosen;
 
     OpenCircuit(CircuitKeeper keeper, Circuit circuit) {
         this.keeper = keeper;
-        begin(circuit, readings);
+        begin(circuit, new Drafts());
     }
 
     /** A circuit with no way back before it. */
-    void begin(Circuit circuit, Map<String, String> itsReadings) {
+    void begin(Circuit circuit, Drafts itsDrafts) {
         history = new CircuitHistory(circuit);
-        readings = itsReadings;
+        drafts = itsDrafts;
         chosen = circuit.supply().id();
     }
 
@@ -35,12 +33,12 @@ final class OpenCircuit {
         return history.now();
     }
 
-    Map<String, String> readings() {
-        return readings;
+    Drafts drafts() {
+        return drafts;
     }
 
-    void read(Map<String, String> others) {
-        readings = others;
+    void take(Drafts others) {
+        drafts = others;
     }
 
     /** The part whose figures are shown; the battery if the one chosen is gone. */
@@ -55,6 +53,6 @@ final class OpenCircuit {
     }
 
     CircuitKeeper.Kept keep() {
-        return keeper.keep(now(), readings);
+        return keeper.keep(now(), drafts);
     }
 }

@@ -1,9 +1,7 @@
 package loomwright.browser;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
@@ -16,10 +14,6 @@ import org.teavm.jso.dom.html.HTMLElement;
 /** The form of the part that is being changed. */
 final class PartForm {
     private final HTMLElement form;
-    /** What was typed and cannot be used, by {@code part/field}. */
-    private final Map<String, String> drafts = new HashMap<>();
-    /** Why, by the same. */
-    private final Map<String, PartFault> refused = new HashMap<>();
     private final TypedFields fields;
     private FaultNotes notes;
     private Part part;
@@ -33,35 +27,11 @@ final class PartForm {
         return fields;
     }
 
-    boolean hasDrafts() {
-        return !drafts.isEmpty();
-    }
-
-    void dropDrafts() {
-        drafts.clear();
-        refused.clear();
-    }
-
-    /** Forgets what was typed for parts that are no more. */
-    void dropDraftsOfMissing(Circuit circuit) {
-        for (String place : new ArrayList<>(drafts.keySet())) {
-            if (circuit.part(place.substring(0, place.indexOf('/'))) == null) {
-                drafts.remove(place);
-                refused.remove(place);
-            }
-        }
-    }
-
-    /** Why entries cannot be used. */
-    List<PartFault> refused() {
-        return new ArrayList<>(refused.values());
-    }
-
     /** Shows a part; the focus stays in the same field if it was in one. */
-    void show(Circuit circuit, String id) {
+    void show(Circuit circuit, String id, Drafts drafts) {
         boolean same = part != null && part.id().equals(id);
         part = circuit.part(id);
-        String markup = PartFormMarkup.of(circuit, id, drafts);
+        String markup = PartFormMarkup.of(circuit, id, drafts.texts());
         if (same) {
             Refill.inside(form, markup);
         } else {
@@ -75,21 +45,9 @@ final class PartForm {
         part = circuit.part(part.id());
     }
 
-    void refuse(String key, String text, List<PartFault> faults) {
-        drafts.put(part.id() + "/" + key, text);
-        refused.put(part.id() + "/" + key, faults.get(0));
-    }
-
-    void accept(String key) {
-        drafts.remove(part.id() + "/" + key);
-        refused.remove(part.id() + "/" + key);
-    }
-
     /** Shows the faults of this part, of entries and of what does not go together. */
-    void showFaults(List<PartFault> ofCircuit, boolean newOnes) {
+    void showFaults(List<PartFault> all, boolean newOnes) {
         List<EntryFault> faults = new ArrayList<>();
-        List<PartFault> all = refused();
-        all.addAll(ofCircuit);
         for (PartFault fault : all) {
             if (fault.partId().equals(part.id())) {
                 String key = form.querySelector("[data-input='" + fault.fieldKey() + "']") == null ? "name" : fault.fieldKey();

@@ -80,7 +80,6 @@ final class ShelfView {
             notice.refuse("What is kept there cannot be read." + CircuitStore.STAYS, read.faults());
             return;
         }
-        desk.form().dropDrafts();
         desk.showAll();
         desk.store().keep();
         desk.said().say("This is " + title() + ".");
@@ -88,16 +87,24 @@ final class ShelfView {
 
     /** A copy at a place of its own, to try something on. */
     void copy() {
+        String name = (desk.now().name() + ", copy").strip();
+        put(name.length() > Circuit.LONGEST_NAME ? desk.now() : CircuitEdits.renamed(desk.now(), name), "This is a copy with a place of its own.");
+    }
+
+    /** A circuit from a file at a place of its own. */
+    void put(Circuit circuit) {
+        put(circuit, "The file was opened at a place of its own.");
+    }
+
+    private void put(Circuit circuit, String words) {
         int place = desk.shelf().free();
         if (place == 0) {
             desk.said().say("All " + CircuitShelf.PLACES + " places are taken: download one as a file and remove it first.");
         } else if (mayLeave()) {
-            String name = (desk.now().name() + ", copy").strip();
-            Circuit copy = name.length() > Circuit.LONGEST_NAME ? desk.now() : CircuitEdits.renamed(desk.now(), name);
-            desk.shelf().put(place, copy);
+            desk.shelf().put(place, circuit);
             desk.showAll();
             desk.store().keep();
-            desk.said().say("This is a copy with a place of its own. The other circuit stays as it was; choose between them above the drawing.");
+            desk.said().say(words + " The other circuit stays as it was; choose between them above the drawing.");
         }
     }
 
@@ -110,7 +117,6 @@ final class ShelfView {
                 "Remove it", () -> {
                     String gone = title();
                     desk.shelf().discard();
-                    desk.form().dropDrafts();
                     desk.showAll();
                     desk.store().keep();
                     desk.said().say("Removed: " + gone + ". This is " + title() + ".");
@@ -118,14 +124,10 @@ final class ShelfView {
                 "Leave it here", desk.store()::keep);
     }
 
-    /** A question that is open concerns the circuit on the desk. What was typed and cannot be used would be lost. */
+    /** A question that is open concerns the circuit on the desk. */
     private boolean mayLeave() {
         if (notice.isAsking()) {
             desk.said().say("First answer the question above the drawing.");
-            return false;
-        }
-        if (desk.form().hasDrafts()) {
-            desk.said().say("First correct what needs another look, or undo it: it is not kept yet.");
             return false;
         }
         return true;

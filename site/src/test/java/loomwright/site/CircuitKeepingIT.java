@@ -42,6 +42,72 @@ class CircuitKeepingIT {
     }
 
     @Test
+    void whatCannotBeUsedIsKeptTooAndStandsInItsField(Browser browser) {
+        page.choose("bench-run");
+        page.enter("route-length", "5 parsecs");
+        assertFalse(page.asksBeforeLeaving(), "it is kept");
+        String before = page.kept();
+        page.again();
+        assertTrue(browser.text("#circuit-faults").contains("parsecs"), browser.text("#circuit-faults"));
+        browser.run("document.querySelector('#circuit-faults [data-go]').click()");
+        assertEquals("5 parsecs", page.value("part-route-length"));
+        assertEquals(before, page.kept());
+        page.press("beside");
+        assertEquals("", browser.text("#circuit-faults"), "the copy is of the circuit as it can be used");
+        page.fill("circuit-shelf", "1");
+        assertTrue(browser.text("#circuit-faults").contains("parsecs"));
+        page.undo();
+        assertEquals("", browser.text("#circuit-faults"));
+        page.again();
+        assertEquals("", browser.text("#circuit-faults"), "what was taken back stays away");
+        assertEquals(List.of(), browser.messages());
+    }
+
+    @Test
+    void readingsAreStepsAndGoAlongInFileAndLink(Browser browser) {
+        page.fill("reading-battery", "12.8");
+        page.fill("reading-bench-run", "many");
+        assertTrue(page.kept().contains("\"reading\": \"many\""), page.kept());
+        page.undo();
+        browser.until(() -> page.value("reading-bench-run").isEmpty());
+        page.undo();
+        browser.until(() -> page.value("reading-battery").isEmpty());
+        page.redo();
+        browser.until(() -> page.value("reading-battery").equals("12.8"));
+        page.press("link");
+        String link = page.value("circuit-link");
+        page.press("punt");
+        browser.visit(CircuitOnPage.PAGE + link.substring(link.indexOf('#')));
+        page.press("take");
+        assertEquals("12.8", page.value("reading-battery"));
+        assertEquals(List.of(), browser.messages());
+    }
+
+    @Test
+    void aFileIsPutBesideTheCircuitOnTheDesk(Browser browser, @TempDir Path folder) throws IOException {
+        page.choose("bench-run");
+        page.enter("route-length", "6.25 m");
+        Path punt = Path.of(System.getProperty("site.folder")).resolve("../../../content/circuits/reedmere-punt.json").normalize();
+        browser.run("document.getElementById('circuit-others').open = true");
+        browser.find("#circuit-upload-beside").sendKeys(punt.toString());
+        browser.until(() -> page.said().contains("at a place of its own"));
+        assertEquals("2", page.value("circuit-shelf"));
+        assertTrue(page.row("lead").contains("6 mm²"), page.row("lead"));
+        page.fill("circuit-shelf", "1");
+        assertTrue(page.row("bench-run").contains("6.25 m"), page.row("bench-run"));
+    }
+
+    @Test
+    void theFileIsNamedAfterTheCircuit(Browser browser) {
+        browser.run("HTMLAnchorElement.prototype.click = function () { window.handed = this.download; }");
+        for (String[] named : new String[][] {{"Heron <b>hut</b>, 2nd!", "heron-b-hut-b-2nd.json"}, {"Ørå", "r.json"}, {"???", "circuit.json"}, {"", "circuit.json"}}) {
+            page.fill("circuit-name", named[0]);
+            page.press("download");
+            assertEquals(named[1], browser.run("return window.handed"));
+        }
+    }
+
+    @Test
     void aHostileFileIsRefusedWithItsReasonAndTheWorkStays(Browser browser, @TempDir Path folder) throws IOException {
         String before = page.row("bench-run");
         for (String hostile : List.of(

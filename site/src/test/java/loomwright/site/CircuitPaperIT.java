@@ -27,7 +27,7 @@ class CircuitPaperIT {
             List.of("schedule", "Schedule of circuits", "Q1 Breaker of the bench circuit", "Ampacity is the least of the conductors"),
             List.of("parts", "4.35 m", "Cut two of", "Conductors to cut"),
             List.of("labels", "Q1 Breaker of the bench circuit, 30 A", "Print, cut out, and fix one"),
-            List.of("test", "Dead tests", "Expected", "Signature", "Date", "Meter used"),
+            List.of("test-sheet", "Dead tests", "Expected", "Signature", "Date", "Meter used"),
             List.of("drilling", "From the left edge", "110 mm", "on paper this bar is 100 mm"),
             List.of("cautions", "Cautions for the day of the work", "Take off rings"));
 

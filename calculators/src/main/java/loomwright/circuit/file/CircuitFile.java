@@ -53,6 +53,7 @@ public final class CircuitFile {
         writeFilled(writer, "name", part.name());
         writeFilled(writer, "fed-by", part.fedBy());
         writeFilled(writer, "triggered-from", part.triggeredFrom());
+        writeFilled(writer, "reading", part.reading());
         for (Field field : part.kind().fields()) {
             writeFilled(writer, field.key(), part.text(field.key()));
         }

@@ -36,32 +36,39 @@ public final class CircuitLink {
         }
         if (!circuit.panel().isEmpty()) {
             cells.add(PANEL);
-            write(cells, DrilledPanel.FIELDS, circuit.panel().texts());
+            write(cells, DrilledPanel.FIELDS, circuit.panel().texts(), "");
         }
         String link = LinkText.of(cells);
         return link.length() > LONGEST ? null : link;
     }
 
-    /** Kind, id, name, place of what feeds it, place of its trigger, then pairs of field and text, then an empty cell; a panel without the first five. */
+    /**
+     * Kind, id, name, place of what feeds it, place of its trigger, then pairs of field and text, then an empty cell; a panel without the
+     * first five. The field after the last stands for the reading.
+     */
     private static void write(List<String> cells, Circuit circuit, Part part) {
         cells.add(Integer.toString(part.kind().ordinal()));
         cells.add(part.id());
         cells.add(part.name());
         cells.add(place(circuit, part.fedBy()));
         cells.add(place(circuit, part.triggeredFrom()));
-        write(cells, part.kind().fields(), part.texts());
+        write(cells, part.kind().fields(), part.texts(), part.reading());
     }
 
-    private static void write(List<String> cells, List<Field> fields, List<String> texts) {
+    private static void write(List<String> cells, List<Field> fields, List<String> texts, String reading) {
         for (int i = 0; i < fields.size(); i++) {
-            String text = texts.get(i);
             String usual = fields.get(i).usual() == null ? "" : fields.get(i).usual();
-            if (!text.isEmpty() && !text.equals(usual)) {
-                cells.add(Integer.toString(i));
-                cells.add(text);
-            }
+            write(cells, i, texts.get(i).equals(usual) ? "" : texts.get(i));
         }
+        write(cells, fields.size(), reading);
         cells.add("");
+    }
+
+    private static void write(List<String> cells, int field, String text) {
+        if (!text.isEmpty()) {
+            cells.add(Integer.toString(field));
+            cells.add(text);
+        }
     }
 
     private static String place(Circuit circuit, String id) {
@@ -126,11 +133,12 @@ public final class CircuitLink {
             if (kind == null || id == null || name == null || fedBy == null || trigger == null) {
                 return false;
             }
-            List<String> typed = texts(kind.fields().size());
+            int fields = kind.fields().size();
+            List<String> typed = texts(fields + 1);
             if (typed == null) {
                 return false;
             }
-            PartRead read = Part.read(id, kind, name, fedBy, "", typed);
+            PartRead read = Part.read(id, kind, name, fedBy, "", typed.get(fields), typed.subList(0, fields));
             parts.add(read.partOrRefuse());
             triggers.add(trigger);
             return true;

@@ -16,7 +16,7 @@ import loomwright.worked.Field;
 /** Turns JSON into a circuit; every fault is collected, each with its place. */
 final class CircuitReader {
     private static final List<String> OF_THE_FILE = List.of("format", "version", "name", "parts", "drilled-panel");
-    private static final List<String> OF_A_PART = List.of("id", "kind", "name", "fed-by", "triggered-from");
+    private static final List<String> OF_A_PART = List.of("id", "kind", "name", "fed-by", "triggered-from", "reading");
 
     private final List<FileFault> faults = new ArrayList<>();
     private final Map<String, Json> places = new HashMap<>();
@@ -137,7 +137,8 @@ final class CircuitReader {
             typed.add(text(path, members, field.key(), ""));
         }
         PartRead read = Part.read(
-                id, kind, text(path, members, "name", ""), text(path, members, "fed-by", ""), text(path, members, "triggered-from", ""), typed);
+                id, kind, text(path, members, "name", ""), text(path, members, "fed-by", ""), text(path, members, "triggered-from", ""),
+                text(path, members, "reading", ""), typed);
         places.put(id, members);
         for (PartFault fault : read.faults()) {
             fault(path + "." + fault.fieldKey(), placeOf(members, fault.fieldKey()), fault.message());

@@ -1,8 +1,6 @@
 package loomwright.circuit.page;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Installation;
 import loomwright.circuit.PartFault;
@@ -19,10 +17,11 @@ public final class CircuitMarkup {
 
     /** The whole page as it is printed, before any script has run. */
     public static String printed(Links links, Examination examination) {
-        Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\"><section id=\"circuit-plan\" class=\"sheet-of-paper\" data-sheet=\"drawing\" aria-labelledby=\"drawing\">");
-        html.tag("<h2 id=\"drawing\">Drawing</h2>").tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination, Extent.WHOLE));
-        html.tag("</div></section></div><div id=\"circuit-sheets\">").tag(sheets(links, examination, new HashMap<>(), false));
-        html.tag("</div><section id=\"circuit-drilling\" class=\"sheet-of-paper\" data-sheet=\"drilling\" aria-labelledby=\"drilling\"><h2 id=\"drilling\">Drilling sheet</h2>");
+        Html html = new Html().tag("<div id=\"workbench\" class=\"workbench\">");
+        open(html, Sheet.DRAWING, "circuit-plan");
+        html.tag(legend()).tag("<div id=\"circuit-rows\">").tag(PlanMarkup.printed(examination, Extent.WHOLE));
+        html.tag("</div></section></div><div id=\"circuit-sheets\">").tag(sheets(links, examination, false)).tag("</div>");
+        open(html, Sheet.DRILLING, "circuit-drilling");
         html.tag("<div id=\"drilling-sheet\">").tag(DrillingMarkup.sheet(links, examination.circuit()));
         return html.tag("</div></section>").toString();
     }
@@ -35,24 +34,28 @@ public final class CircuitMarkup {
     /**
      * Findings, results and the sheets to print.
      *
-     * @param readings what was read with a meter under load, by part
      * @param live whether the page can be changed
      */
-    public static String sheets(Links links, Examination examination, Map<String, String> readings, boolean live) {
+    public static String sheets(Links links, Examination examination, boolean live) {
         Installation installation = examination.solution().installation();
         Html html = new Html();
-        section(html, examination, "findings", "What was found", FoundMarkup.of(links, examination, live));
-        section(html, examination, "results", "Results", ResultsSheet.of(links, examination));
-        section(html, examination, "schedule", "Schedule of circuits", ListSheets.schedule(examination, Extent.WHOLE));
-        section(html, examination, "parts", "Parts and cut list", ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
-        section(html, examination, "labels", "Labels", ListSheets.labels(installation, Extent.WHOLE));
-        section(html, examination, "test", "Test sheet", TestSheetMarkup.of(examination, Extent.WHOLE, readings, live));
+        section(html, examination, Sheet.FINDINGS, FoundMarkup.of(links, examination, live));
+        section(html, examination, Sheet.RESULTS, ResultsSheet.of(links, examination));
+        section(html, examination, Sheet.SCHEDULE, ListSheets.schedule(examination, Extent.WHOLE));
+        section(html, examination, Sheet.PARTS, ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
+        section(html, examination, Sheet.LABELS, ListSheets.labels(installation, Extent.WHOLE));
+        section(html, examination, Sheet.TEST_SHEET, TestSheetMarkup.of(examination, Extent.WHOLE, live));
         return html.toString();
     }
 
-    private static void section(Html html, Examination examination, String key, String title, String body) {
-        html.tag("<section class=\"sheet-of-paper\" data-sheet=\"" + key + "\" aria-labelledby=\"" + key + "\"><h2 id=\"" + key + "\">").text(title).tag("</h2>");
+    private static void section(Html html, Examination examination, Sheet sheet, String body) {
+        open(html, sheet, "circuit-" + sheet.key());
         html.tag(SheetName.of(examination.circuit())).tag(body).tag("</section>");
+    }
+
+    private static void open(Html html, Sheet sheet, String id) {
+        html.tag("<section").attribute("id", id).attribute("class", "sheet-of-paper").attribute("data-sheet", sheet.key());
+        html.attribute("aria-labelledby", sheet.key()).tag("><h2").attribute("id", sheet.key()).tag(">").text(sheet.title()).tag("</h2>");
     }
 
     /** What cannot be understood yet, each with a button that leads there. */

@@ -1,8 +1,7 @@
 package loomwright.circuit.page;
 
-import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Installation;
+import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Comparison;
@@ -28,13 +27,12 @@ final class TestSheetMarkup {
      * The sheet.
      *
      * @param extent the parts it is about
-     * @param readings what was typed under load, by part
      * @param live whether readings can be typed
      */
-    static String of(Examination examination, Extent extent, Map<String, String> readings, boolean live) {
+    static String of(Examination examination, Extent extent, boolean live) {
         Installation installation = examination.solution().installation();
         Designations designations = Designations.of(examination.circuit());
-        Quantity battery = battery(installation, readings);
+        Quantity battery = battery(installation);
         Html html = new Html().tag("<p>").text(
                 "Voltages are expected with " + battery.text(4) + " at the terminals of the battery. With another voltage there, they shift with it"
                         + (live ? ": type your reading at the battery first." : ".")).tag("</p>");
@@ -56,21 +54,21 @@ final class TestSheetMarkup {
             number++;
             table.row(number + ". " + designations.titled(step.partId())).words(step.what()).words(step.expected());
             boolean asked = live && phase == TestStep.Phase.LOADED && step.low() != null;
-            table.cell(asked ? box(step, number, readings.get(step.partId())) : "<span class=\"write\"></span>").cell("").endRow();
+            table.cell(asked ? box(step, number, examination.circuit().part(step.partId())) : "<span class=\"write\"></span>").cell("").endRow();
         }
         if (table != null) {
             table.end();
         }
-        html.tag("<div id=\"circuit-compared\">").tag(live ? compared(examination, readings) : "").tag("</div>");
+        html.tag("<div id=\"circuit-compared\">").tag(live ? compared(examination) : "").tag("</div>");
         return html.tag(signature()).toString();
     }
 
     /** What the readings say. */
-    private static String compared(Examination examination, Map<String, String> readings) {
-        if (readings.isEmpty()) {
+    private static String compared(Examination examination) {
+        if (!Comparison.isAsked(examination.circuit())) {
             return "";
         }
-        Comparison comparison = Comparison.of(examination, readings, Meter.USUAL);
+        Comparison comparison = Comparison.of(examination, Meter.USUAL);
         Designations designations = Designations.of(examination.circuit());
         Html html = new Html().tag("<h3 id=\"circuit-readings\">What your readings say</h3><div class=\"findings\"><ul>");
         for (PartFault fault : comparison.faults()) {
@@ -87,18 +85,17 @@ final class TestSheetMarkup {
         return html.tag("</ul></div>").toString();
     }
 
-    private static Quantity battery(Installation installation, Map<String, String> readings) {
-        String typed = readings.get(installation.part(0).id());
-        Quantity read = typed == null ? null : QuantityText.read(typed, Units.VOLT).quantity();
+    private static Quantity battery(Installation installation) {
+        Quantity read = QuantityText.read(installation.part(0).reading(), Units.VOLT).quantity();
         boolean plausible = read != null && read.dimension().equals(Units.VOLT.dimension()) && read.base() >= 5 && read.base() <= 32;
         return plausible ? read : installation.supply().resting();
     }
 
-    private static String box(TestStep step, int number, String typed) {
-        Html html = new Html().tag("<input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" class=\"reading\" size=\"8\"");
+    private static String box(TestStep step, int number, Part part) {
+        Html html = new Html().tag("<input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" class=\"reading\" size=\"8\" maxlength=\"40\"");
         html.attribute("id", "reading-" + step.partId()).attribute("data-reading", step.partId());
         html.attribute("aria-label", "Your reading in volts, step " + number + ", " + step.designation());
-        return html.attribute("value", typed == null ? "" : typed).tag(">").toString();
+        return html.attribute("value", part.reading()).tag(">").toString();
     }
 
     private static String signature() {

@@ -7,10 +7,6 @@ import loomwright.markup.Html;
 public final class ToolsMarkup {
     private ToolsMarkup() {}
 
-    private static final String[][] SHEETS = {
-        {"", "All sheets"}, {"drawing", "Drawing"}, {"findings", "What was found"}, {"results", "Results"}, {"schedule", "Schedule of circuits"},
-        {"parts", "Parts and cut list"}, {"labels", "Labels"}, {"test", "Test sheet"}, {"drilling", "Drilling sheet"}, {"cautions", "Cautions"}};
-
     /** The tools, put above the drawing. */
     public static String tools() {
         Html html = new Html().tag("<section id=\"circuit-tools\" aria-labelledby=\"tools\"><h2 id=\"tools\">Your work</h2>");
@@ -35,9 +31,9 @@ public final class ToolsMarkup {
     }
 
     private static String sheets() {
-        Html html = new Html();
-        for (String[] sheet : SHEETS) {
-            html.tag("<option").attribute("value", sheet[0]).tag(">").text(sheet[1]).tag("</option>");
+        Html html = new Html().tag("<option value=\"\">All sheets</option>");
+        for (Sheet sheet : Sheet.values()) {
+            html.tag("<option").attribute("value", sheet.key()).tag(">").text(sheet.title()).tag("</option>");
         }
         return html.toString();
     }
@@ -59,7 +55,10 @@ public final class ToolsMarkup {
         html.tag("<p class=\"moves\">");
         button(html, "beside", "Put a copy beside it");
         button(html, "discard", "Remove this circuit");
-        html.tag("</p><div id=\"circuit-beside\"></div></details>");
+        html.tag("</p>");
+        field(html, "circuit-upload-beside", "Put a circuit file beside it",
+                "<input id=\"circuit-upload-beside\" type=\"file\" accept=\".json,application/json\">", "");
+        html.tag("<div id=\"circuit-beside\"></div></details>");
     }
 
     private static void field(Html html, String id, String label, String control, String after) {

@@ -2,8 +2,9 @@ package loomwright.circuit.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Installation;
+import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Situation;
@@ -28,17 +29,16 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
     private static final Source COMPUTED = Source.of(Document.COMPUTED, "");
 
     /**
-     * Compares readings.
+     * Compares the readings of a circuit. The reading at the battery is needed, for every other is held against it in the end.
      *
      * @param examination the circuit, understood
-     * @param readings what was typed, by part; the reading at the battery is needed, for every other is held against it in the end
      */
-    public static Comparison of(Examination examination, Map<String, String> readings, Meter meter) {
+    public static Comparison of(Examination examination, Meter meter) {
         Installation installation = examination.solution().installation();
         List<PartFault> faults = new ArrayList<>();
         Quantity[] read = new Quantity[installation.size()];
         for (int i = 0; i < read.length; i++) {
-            read[i] = volts(installation.part(i).id(), readings, faults);
+            read[i] = volts(installation.part(i), faults);
         }
         if (read[0] == null || read[0].base() <= 0) {
             String battery = installation.part(0).id();
@@ -65,19 +65,28 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
         return new Comparison(List.copyOf(findings), List.copyOf(faults));
     }
 
-    private static Quantity volts(String id, Map<String, String> readings, List<PartFault> faults) {
-        String text = readings.get(id);
-        if (text == null || text.isBlank()) {
+    /** Whether anything was read in a circuit. */
+    public static boolean isAsked(Circuit circuit) {
+        for (Part part : circuit.parts()) {
+            if (!part.reading().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Quantity volts(Part part, List<PartFault> faults) {
+        if (part.reading().isEmpty()) {
             return null;
         }
-        QuantityText.Reading reading = QuantityText.read(text, Units.VOLT);
+        QuantityText.Reading reading = QuantityText.read(part.reading(), Units.VOLT);
         if (reading.quantity() == null) {
-            faults.add(new PartFault(id, "", "The reading " + reading.fault() + ": enter volts"));
+            faults.add(new PartFault(part.id(), "", "The reading " + reading.fault() + ": enter volts"));
             return null;
         }
         Quantity quantity = reading.quantity();
         if (!quantity.dimension().equals(Dimension.VOLTAGE) || Math.abs(quantity.base()) > 100) {
-            faults.add(new PartFault(id, "", "The reading must be a voltage between 0 V and 100 V, but is " + quantity.text()));
+            faults.add(new PartFault(part.id(), "", "The reading must be a voltage between 0 V and 100 V, but is " + quantity.text()));
             return null;
         }
         return quantity;

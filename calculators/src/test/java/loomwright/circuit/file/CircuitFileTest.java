@@ -35,6 +35,25 @@ class CircuitFileTest {
     }
 
     @Test
+    void carriesReadingsAsTheyWereTyped() {
+        Circuit read = CircuitEdits.read(WorkedCircuits.punt(), "lamp-run", " 12,41 ").circuit();
+        read = CircuitEdits.read(read, "battery", "dead \u2013 look again").circuit();
+        String text = CircuitFile.write(read);
+        assertTrue(text.contains("\"reading\": \"12,41\""), text);
+        assertEquals(read, CircuitFile.read(text).circuit());
+        assertEquals(read, CircuitLink.read(CircuitLink.write(read)).circuit());
+        assertEquals(WorkedCircuits.punt(), CircuitEdits.read(CircuitEdits.read(read, "battery", "").circuit(), "lamp-run", "").circuit());
+    }
+
+    @Test
+    void refusesAReadingThatNoOneTyped() {
+        String text = CircuitFile.write(CircuitEdits.read(WorkedCircuits.punt(), "lamp-run", "12.4").circuit());
+        refused("The reading is longer than 40 characters: shorten it", text.replace("12.4\"", "9".repeat(41) + "\""));
+        refused("The reading holds a character that cannot be printed", text.replace("12.4\"", "12\\u202e4\""));
+        refused("A text in double quotes belongs here", text.replace("\"12.4\"", "12.4"));
+    }
+
+    @Test
     void carriesTextThatLooksLikeAScriptAsText() {
         String script = "</script><script>alert('1')</script> \"\\ & \ud83d\ude80 é";
         Circuit circuit = CircuitEdits.named(WorkedCircuits.punt(), "lamp-run", script).circuit();

@@ -35,6 +35,7 @@ final class SchemaText {
         schema.text.append("]}},\n    \"drilled-panel\": {\"$ref\": \"#/$defs/drilled-panel\"}\n  },\n  \"$defs\": {\n")
                 .append("    \"id\": {\"type\": \"string\", \"pattern\": \"^[a-z][a-z0-9-]{0,39}$\"},\n")
                 .append("    \"name\": {\"type\": \"string\", \"maxLength\": 80},\n")
+                .append("    \"reading\": {\"title\": \"What a meter read behind the part with the loads on\", \"type\": \"string\", \"maxLength\": 40},\n")
                 .append("    \"quantity\": {\"type\": \"string\", \"minLength\": 1, \"maxLength\": 60}");
         for (PartKind kind : PartKind.values()) {
             schema.kind(kind);
@@ -62,6 +63,7 @@ final class SchemaText {
         if (kind.isTriggered()) {
             text.append(",\n        \"triggered-from\": {\"$ref\": \"#/$defs/id\"}");
         }
+        text.append(",\n        \"reading\": {\"$ref\": \"#/$defs/reading\"}");
         for (Field field : kind.fields()) {
             field(field, ",");
         }

@@ -57,10 +57,9 @@ class CircuitShapeTest {
         StringBuilder text = new StringBuilder();
         for (Circuit circuit : List.of(WorkedCircuits.trailer(), WorkedCircuits.punt())) {
             Examination examination = Examination.of(circuit);
-            Map<String, String> readings = new HashMap<>();
-            readings.put(circuit.parts().get(circuit.parts().size() - 1).id(), "11.4 V");
             text.append(CircuitMarkup.printed(new Links("../"), examination));
-            text.append(CircuitMarkup.sheets(new Links("../"), examination, readings, true));
+            String last = circuit.parts().get(circuit.parts().size() - 1).id();
+            text.append(CircuitMarkup.sheets(new Links("../"), Examination.of(CircuitEdits.read(circuit, last, "11.4 V").circuit()), true));
             String chosen = circuit.parts().get(2).id();
             text.append(PlanMarkup.of(circuit, examination, Set.of(circuit.parts().get(1).id()), chosen));
         }

@@ -19,11 +19,10 @@ import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
     private final Circuit trailer = WorkedCircuits.trailer();
-    private final Examination examination = Examination.of(trailer);
 
     @Test
     void agreesWithASoundCircuit() {
-        Comparison comparison = Comparison.of(examination, readings(trailer, "breaker", "outlet-switch", "bench-joints", "outlet-pair"), Meter.USUAL);
+        Comparison comparison = compared(readings(trailer, "breaker", "outlet-switch", "bench-joints", "outlet-pair"));
         assertEquals(0, comparison.faults().size());
         assertEquals(4, comparison.findings().size());
         for (ReadingFinding finding : comparison.findings()) {
@@ -36,8 +35,7 @@ class ComparisonTest {
     void findsABadJointOnItsStretchAndOnlyThere() {
         // Four joints of 10 mΩ instead of 0.5 mΩ: 38 mΩ too much.
         Circuit bad = CircuitEdits.changed(trailer, "bench-joints", "joint-resistance", "10 mΩ").circuit();
-        Comparison comparison =
-                Comparison.of(examination, readings(bad, "breaker", "outlet-switch", "bench-joints", "outlet-pair"), Meter.USUAL);
+        Comparison comparison = compared(readings(bad, "breaker", "outlet-switch", "bench-joints", "outlet-pair"));
         ReadingFinding joint = find(comparison, "bench-joints");
         assertEquals("outlet-switch", joint.fromPartId());
         // The loads hold their power, so a little more current flows than the comparison takes: it finds up to a tenth too much.
@@ -54,17 +52,26 @@ class ComparisonTest {
     void saysThatAReadingTooHighMeansLessCurrent() {
         Map<String, String> readings = readings(trailer, "accessory-outlet");
         readings.put("accessory-outlet", "12.8 V");
-        ReadingFinding finding = Comparison.of(examination, readings, Meter.USUAL).findings().get(0);
+        ReadingFinding finding = compared(readings).findings().get(0);
         assertEquals(Verdict.CAUTION, finding.finding().verdict());
         assertTrue(finding.finding().words().contains("less current flows"), finding.finding().words());
     }
 
     @Test
     void needsTheReadingAtTheBatteryAndVolts() {
-        assertEquals(1, Comparison.of(examination, Map.of("breaker", "12.7 V"), Meter.USUAL).faults().size());
-        Comparison comparison = Comparison.of(examination, Map.of("battery", "12.8", "breaker", "3 A", "strip", "much", "fan", "1e9 V"), Meter.USUAL);
+        assertEquals(1, compared(Map.of("breaker", "12.7 V")).faults().size());
+        Comparison comparison = compared(Map.of("battery", "12.8", "breaker", "3 A", "strip", "much", "fan", "1e9 V"));
         assertEquals(3, comparison.faults().size());
         assertEquals(0, comparison.findings().size());
+    }
+
+    /** The sound trailer with these readings. */
+    private Comparison compared(Map<String, String> readings) {
+        Circuit read = trailer;
+        for (Map.Entry<String, String> reading : readings.entrySet()) {
+            read = CircuitEdits.read(read, reading.getKey(), reading.getValue()).circuit();
+        }
+        return Comparison.of(Examination.of(read), Meter.USUAL);
     }
 
     private static ReadingFinding find(Comparison comparison, String partId) {

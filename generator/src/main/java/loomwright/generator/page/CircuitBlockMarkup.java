@@ -1,11 +1,11 @@
 package loomwright.generator.page;
 
-import java.util.Arrays;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.page.LessonSheet;
+import loomwright.circuit.page.Sheet;
 import loomwright.circuit.sheet.Designations;
 import loomwright.circuit.sheet.Extent;
 import loomwright.generator.content.CircuitText;
@@ -41,7 +41,7 @@ final class CircuitBlockMarkup {
         }
         article.places().id(key.text(), key.at());
         CircuitText text = circuit(name);
-        LessonSheet sheet = sheet(show);
+        Sheet sheet = sheet(show);
         // A circuit with a mistake has been reported with its file.
         if (text == null || text.examination() == null || sheet == null) {
             return "";
@@ -59,10 +59,10 @@ final class CircuitBlockMarkup {
         return text;
     }
 
-    private LessonSheet sheet(Scalar show) {
-        LessonSheet sheet = LessonSheet.of(show.text());
+    private Sheet sheet(Scalar show) {
+        Sheet sheet = LessonSheet.of(show.text());
         if (sheet == null) {
-            List<String> known = Arrays.stream(LessonSheet.values()).map(LessonSheet::key).toList();
+            List<String> known = LessonSheet.ALL.stream().map(Sheet::key).toList();
             problems.add(show.problem("a circuit has no sheet \"" + show.text() + "\"", Nearest.remedy(show.text(), known)));
         }
         return sheet;
@@ -82,13 +82,13 @@ final class CircuitBlockMarkup {
         return Extent.branch(circuit, branch.text());
     }
 
-    private String written(String key, CircuitText text, LessonSheet sheet, Extent extent, Scalar branch) {
+    private String written(String key, CircuitText text, Sheet sheet, Extent extent, Scalar branch) {
         Examination examination = text.examination();
         String name = examination.circuit().name().isEmpty() ? text.key() : examination.circuit().name();
         String about = branch == null ? name : name + ", branch of " + Designations.of(examination.circuit()).titled(branch.text());
         // The sheets are written for a page of their own; on a lesson each takes the key of its block into its ids, and the circuit into the
         // names of its tables, so that two sheets of a kind can be told apart.
-        String markup = sheet.markup(new Links(Address.root(page.address())), examination, extent)
+        String markup = LessonSheet.markup(sheet, new Links(Address.root(page.address())), examination, extent)
                 .replace("id=\"circuit-", "id=\"" + key + "-")
                 .replace("aria-label=\"Table: ", "aria-label=\"Table: " + Html.escape(about) + ": ");
         return "<details class=\"circuit-sheet\" id=\"" + Html.escape(key) + "\">\n<summary>" + Html.escape(sheet.title() + ": " + about)
