@@ -73,6 +73,26 @@ class CircuitCommandTest {
     }
 
     @Test
+    void holdsReadingsAgainstWhatShouldBeRead() throws IOException {
+        Path file = file("read.json", LAMP.replace("\"battery\": \"given\"", "\"reading\": \"12.8\", \"battery\": \"given\"")
+                .replace("\"power\"", "\"reading\": \"12.3 V\", \"power\""));
+        run(file);
+        says("  caution  Reading, E1 Lamp");
+        says("0.5 V are lost; expected are ");
+        // 12 W at 12.74 V are 0.942 A; 6 m at 7.60 mΩ/m (ISO 6722-1, 2.5 mm²) lose some 0.05 V of the 0.5 V: 0.45 V / 0.942 A = 0.48 Ω
+        assertTrue(all().matches("(?s).*An extra resistance of 4[678]\\d?(\\.\\d)? mΩ there would explain it.*"), this::all);
+        says("What to do: Go along this stretch joint by joint with the loads on");
+    }
+
+    @Test
+    void saysWhichReadingIsNoVoltage() throws IOException {
+        run(file("read.json", LAMP.replace("\"battery\": \"given\"", "\"reading\": \"many\", \"battery\": \"given\"")));
+        says("  fault    Reading, G1 Battery");
+        says("enter volts");
+        says("The reading at the battery is needed, with the loads on: the others are held against it.");
+    }
+
+    @Test
     void tellsEachFindingWithFigureLimitSourceAndRemedy() throws IOException {
         Path file = file("ann.json", LAMP.replace("\"size\"", "\"insulation-temperature\": \"t60\", \"size\""));
         assertEquals(1, run(file));

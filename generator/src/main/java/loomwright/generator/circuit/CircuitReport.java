@@ -5,7 +5,10 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.sheet.Comparison;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Meter;
+import loomwright.circuit.sheet.ReadingFinding;
 import loomwright.markup.Words;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
@@ -35,6 +38,7 @@ public final class CircuitReport {
             report.faults(file.examination());
         } else {
             report.findings(file.examination());
+            report.readings(file.examination());
         }
         return report.text.toString();
     }
@@ -79,12 +83,35 @@ public final class CircuitReport {
         for (CircuitFinding found : examination.findings()) {
             Finding finding = found.finding();
             if (withPassed || finding.verdict() != Verdict.PASSED) {
-                line("  " + word(finding.verdict()) + found.check().label() + ", " + designations.titled(found.partId()));
-                line(INDENT + Words.sentence(finding.words()));
-                line(INDENT + figures(finding) + "Source: " + Words.sentence(finding.source().text()));
-                if (!finding.remedy().isEmpty()) {
-                    line(INDENT + "What to change: " + Words.sentence(finding.remedy()));
-                }
+                finding(found.check().label() + ", " + designations.titled(found.partId()), finding, "What to change: ");
+            }
+        }
+    }
+
+    private void finding(String title, Finding finding, String remedy) {
+        line("  " + word(finding.verdict()) + title);
+        line(INDENT + Words.sentence(finding.words()));
+        line(INDENT + figures(finding) + "Source: " + Words.sentence(finding.source().text()));
+        if (!finding.remedy().isEmpty()) {
+            line(INDENT + remedy + Words.sentence(finding.remedy()));
+        }
+    }
+
+    /** What was read with a meter and typed into the file, held against what should be read. */
+    private void readings(Examination examination) {
+        Circuit circuit = examination.circuit();
+        if (!Comparison.isAsked(circuit)) {
+            return;
+        }
+        Designations designations = Designations.of(circuit);
+        Comparison comparison = Comparison.of(examination, Meter.USUAL);
+        for (PartFault fault : comparison.faults()) {
+            line("  fault    Reading" + (fault.partId().isEmpty() ? "" : ", " + designations.titled(fault.partId())));
+            line(INDENT + Words.sentence(fault.message()));
+        }
+        for (ReadingFinding reading : comparison.findings()) {
+            if (withPassed || reading.finding().verdict() != Verdict.PASSED) {
+                finding("Reading, " + designations.titled(reading.partId()), reading.finding(), "What to do: ");
             }
         }
     }
