@@ -3,6 +3,7 @@ package loomwright.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -11,7 +12,20 @@ import org.openqa.selenium.Keys;
 /** The page of a whole circuit without a pointer. */
 @ExtendWith(WithBrowser.class)
 class CircuitKeyboardIT {
+    /**
+     * Seconds for one key by a person who has to look for each; for getting ready; for pointing at something and pressing; for the hand
+     * between keys and pointer. source: S. K. Card, T. P. Moran, A. Newell, The keystroke-level model for user performance time with
+     * interactive systems, Communications of the ACM 23 (7), 1980, table of operators: K 1.20 (worst typist), M 1.35, P 1.10, H 0.40.
+     */
+    private static final double KEY = 1.2;
+
+    private static final double READY = 1.35;
+    private static final double POINT = 1.1;
+    private static final double HAND = 0.4;
+
     private CircuitOnPage page;
+    /** What the entries so far would take such a person with a pointer and a keyboard, who knows what to enter. */
+    private double seconds;
 
     @BeforeEach
     void open(Browser browser) {
@@ -61,6 +75,8 @@ class CircuitKeyboardIT {
         browser.until(() -> browser.text("#circuit-sheets").contains("E1 Accessory outlet"));
         assertEquals(10L, browser.run("return document.querySelectorAll('.plan li').length"));
         assertTrue(page.row("load-1").contains("105.9 W at 12 V At most "), page.row("load-1"));
+        System.out.printf(Locale.ROOT, "Main branch of the scenario, slowest typist of the model: %.0f s%n", seconds);
+        assertTrue(seconds < 600, seconds + " s");
         for (String entered : new String[] {"\"50 A\"", "\"class-t\"", "\"marine-breaker\"", "\"relay\"", "\"0.2 mΩ\"", "\"4.2 m\"", "\"105.9 W\""}) {
             assertTrue(page.kept().contains(entered), () -> entered + " not in " + page.kept());
         }
@@ -71,6 +87,7 @@ class CircuitKeyboardIT {
         page.tabTo("#part-kind");
         page.type(kind);
         page.type(Keys.TAB, Keys.ENTER);
+        seconds += READY + 3 * (POINT + KEY);
         fill("#part-name", name);
     }
 
@@ -78,11 +95,13 @@ class CircuitKeyboardIT {
         page.tabTo(box);
         page.overwrite(text);
         page.type(Keys.TAB);
+        seconds += READY + POINT + KEY + 2 * HAND + text.length() * KEY;
     }
 
     private void choose(String list, String words) {
         page.tabTo(list);
         page.type(words);
         page.type(Keys.TAB);
+        seconds += READY + 2 * (POINT + KEY);
     }
 }

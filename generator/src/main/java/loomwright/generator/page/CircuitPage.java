@@ -11,7 +11,7 @@ final class CircuitPage {
     static final String ADDRESS = "your-circuit.html";
 
     /** The record of your-circuit.mustache. */
-    record Page(Frame frame, String title, String intro, String circuit, String cautions, String body) {}
+    record Page(Frame frame, String title, String intro, String circuit, String cautions, String assumptions, String keeping) {}
 
     private CircuitPage() {}
 
@@ -22,13 +22,15 @@ final class CircuitPage {
         Intro intro = Intro.of(site, "your-circuit", "Your circuit");
         int cautions = sectionAt(intro.html(), 0);
         int rest = sectionAt(intro.html(), cautions + 1);
+        int keeping = sectionAt(intro.html(), rest + 1);
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS),
                 intro.title(),
                 intro.html().substring(0, cautions),
                 CircuitMarkup.printed(new Links(""), Examination.of(StartingCircuits.reedmereTrailer())),
                 intro.html().substring(cautions, rest),
-                intro.html().substring(rest));
+                intro.html().substring(rest, keeping),
+                intro.html().substring(keeping));
         sink.page(ADDRESS, templates.fill("your-circuit", page), intro.places());
         search.add(intro.title(), ADDRESS, "page", intro.summary(), PlainText.of(intro.html()));
     }
