@@ -21,7 +21,7 @@ import loomwright.worked.Working;
  * @param working what it gave
  */
 public record Rerun(Calculator calculator, Map<String, String> typed, Working working) {
-    private static final int DIGITS = 12;
+    private static final int DIGITS = 9;
 
     /** What the reader entered in a field, or what the field holds by itself; null if it is empty. */
     Quantity entry(String field) {

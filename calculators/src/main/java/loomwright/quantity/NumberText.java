@@ -20,7 +20,7 @@ public final class NumberText {
      * The number with a fixed count of digits after the point, half rounded away from zero.
      *
      * @param value any number; a number that is not finite, or of a million million and more, becomes a word
-     * @param digits 0 to 9
+     * @param digits 0 to 9; more count as 9, and as 3 from a million on
      */
     public static String fixed(double value, int digits) {
         if (Double.isNaN(value)) {
@@ -30,7 +30,7 @@ public final class NumberText {
         if (size >= LARGEST_SHOWN) {
             return value < 0 ? "below every limit" : "beyond every limit";
         }
-        int shownDigits = size < 1e6 ? digits : Math.min(digits, 3);
+        int shownDigits = Math.min(digits, size < 1e6 ? 9 : 3);
         double scale = powerOfTen(shownDigits);
         // Whole numbers up to 10^15 are exact in a double; a browser has no long, and counting with one made of parts is slow.
         double scaled = Math.floor(size * scale + 0.5);

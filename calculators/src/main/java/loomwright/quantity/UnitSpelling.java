@@ -6,7 +6,7 @@ final class UnitSpelling {
     private static final String[] OTHER_SPELLINGS = {
         "volt", "V", "volts", "V", "v", "V",
         "amp", "A", "amps", "A", "ampere", "A", "amperes", "A", "a", "A", "ma", "mA", "MA", "mA", "milliamps", "mA",
-        "ohm", "Ω", "ohms", "Ω", "\u2126", "Ω", "mohm", "mΩ", "m\u2126", "mΩ", "milliohm", "mΩ", "milliohms", "mΩ",
+        "ohm", "Ω", "ohms", "Ω", "\u2126", "Ω", "mohm", "mΩ", "m\u2126", "mΩ", "milliohm", "mΩ", "milliohms", "mΩ", "kohm", "kΩ", "k\u2126", "kΩ",
         "w", "W", "watt", "W", "watts", "W", "kw", "kW",
         "metre", "m", "metres", "m", "meter", "m", "meters", "m", "M", "m",
         "foot", "ft", "feet", "ft", "'", "ft", "\u2032", "ft", "inch", "in", "inches", "in", "\"", "in", "\u2033", "in",

@@ -23,6 +23,7 @@ public final class Units {
     public static final Unit KILOAMPERE = unit("kA", "kiloamperes", Dimension.CURRENT, 1e3);
     public static final Unit OHM = unit("Ω", "ohms", Dimension.RESISTANCE, 1);
     public static final Unit MILLIOHM = unit("mΩ", "milliohms", Dimension.RESISTANCE, 1e-3);
+    public static final Unit KILOOHM = unit("kΩ", "kilohms", Dimension.RESISTANCE, 1e3);
     public static final Unit WATT = unit("W", "watts", Dimension.POWER, 1);
     public static final Unit MILLIWATT = unit("mW", "milliwatts", Dimension.POWER, 1e-3);
     public static final Unit KILOWATT = unit("kW", "kilowatts", Dimension.POWER, 1e3);
