@@ -61,11 +61,18 @@ public final class TableReader {
             case "source" -> document = document(value, line);
             case "locus" -> locus = value;
             case "standing" -> standing = standing(value, line);
-            case "shown" -> shownWhole = value.equals("whole");
+            case "shown" -> shownWhole = isWhole(value, line);
             case "note" -> notes.add(value);
             default -> throw new TableFault(
                     line, "no remark is called \u201c" + name + "\u201d", "Use title, source, locus, standing, shown or note.");
         }
+    }
+
+    private static boolean isWhole(String shown, int line) {
+        if (!shown.equals("whole") && !shown.equals("rows")) {
+            throw new TableFault(line, "a table is not shown \u201c" + shown + "\u201d", "Write whole, or rows if only single rows may be shown.");
+        }
+        return shown.equals("whole");
     }
 
     private Document document(String documentKey, int line) {
@@ -128,6 +135,10 @@ public final class TableReader {
         int source = table.indexOf("source");
         if (source >= 0 && !cells.get(source).isEmpty()) {
             document(cells.get(source), line);
+        }
+        int own = table.indexOf("standing");
+        if (own >= 0 && !cells.get(own).isEmpty()) {
+            standing(cells.get(own), line);
         }
         table.add(cells, line);
     }

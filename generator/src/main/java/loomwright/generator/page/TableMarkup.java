@@ -1,7 +1,10 @@
 package loomwright.generator.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.TableFile;
 import loomwright.generator.content.YamlMap;
@@ -10,6 +13,7 @@ import loomwright.generator.problem.Nearest;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.markup.SourceMarkup;
+import loomwright.source.Source;
 import loomwright.source.Standing;
 import loomwright.table.Column;
 import loomwright.table.Row;
@@ -94,9 +98,9 @@ final class TableMarkup {
         return names.isEmpty() ? shown(table) : columns;
     }
 
-    /** Every column but the standing, which is written beside the name of the row. */
+    /** Every column but those that say where a row comes from: they are written beside its name and below the table. */
     static List<Column> shown(Table table) {
-        return table.columns().stream().filter(column -> !column.key().equals("standing")).toList();
+        return table.columns().stream().filter(column -> !List.of("source", "locus", "standing").contains(column.key())).toList();
     }
 
     private List<Row> rows(Table table, List<Scalar> names) {
@@ -129,7 +133,23 @@ final class TableMarkup {
         for (Row row : rows) {
             row(out, table, columns, row);
         }
-        return out.append("</tbody>\n</table>\n</div>\n").append(source(table)).append("</figure>\n").toString();
+        return out.append("</tbody>\n</table>\n</div>\n").append(sources(table, columns, rows)).append("</figure>\n").toString();
+    }
+
+    /** The source of the table, and those of rows that come from elsewhere. */
+    private String sources(Table table, List<Column> columns, List<Row> rows) {
+        Map<Source, List<String>> own = new LinkedHashMap<>();
+        for (Row row : rows) {
+            if (row.has("source") || row.has("locus")) {
+                own.computeIfAbsent(row.source(), source -> new ArrayList<>()).add(row.text(columns.get(0).key()));
+            }
+        }
+        StringBuilder out = new StringBuilder();
+        long others = rows.stream().filter(row -> !row.has("source") && !row.has("locus")).count();
+        out.append(others > 0 || rows.isEmpty() ? source(table) : "");
+        own.forEach((source, names) -> out.append("<p class=\"source\">").append(Html.escape(String.join("; ", new LinkedHashSet<>(names))))
+                .append(": ").append(SourceMarkup.inLine(new Links(Address.root(page.address())), source)).append("</p>\n"));
+        return out.toString();
     }
 
     /** The line that says where the table comes from. */

@@ -44,9 +44,17 @@ class TableErrorTest extends MistakeTest {
         site.write("tables/short.csv", "# title: Short\n# source: rod-book\nsize (mm²),resistance (mΩ/m)\n1\n");
         site.write("tables/word.csv", "# title: Word\n# source: rod-book\nsize (mm²)\n1.5.2\n");
         site.write("tables/lost.csv", "# title: Lost\n# source: rodbook\nsize (mm²)\n1\n");
+        site.write("tables/hole.csv", "# title: Hole\n# source: rod-book\n# shown: hole\nsize (mm²)\n1\n");
+        site.write("tables/own.csv", "# title: Own\n# source: rod-book\nsize (mm²),standing\n1,\n2,from memory\n");
         rejects("""
+                content/tables/hole.csv:3:1: a table is not shown "hole". Write whole, or rows if only single rows may be shown.
+                   # shown: hole
+                   ^
                 content/tables/lost.csv:2:1: no document has the key "rodbook". Add it to content/sources.csv.
                    # source: rodbook
+                   ^
+                content/tables/own.csv:5:1: no standing is called "from memory". Use published, common-practice, from-memory or computed.
+                   2,from memory
                    ^
                 content/tables/short.csv:4:1: the row has 1 cells but there are 2 columns. Check the commas.
                    1
@@ -54,7 +62,7 @@ class TableErrorTest extends MistakeTest {
                 content/tables/word.csv:4:1: column size has two decimal points: "1.5.2". Write one number.
                    1.5.2
                    ^
-                3 problems
+                5 problems
                 """);
     }
 
