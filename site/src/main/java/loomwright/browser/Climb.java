@@ -1,5 +1,6 @@
 package loomwright.browser;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import loomwright.practice.Variation;
 import loomwright.worked.Calculator;
 import loomwright.worked.Outcome;
 import loomwright.worked.Working;
+import org.teavm.jso.JSBody;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
@@ -30,6 +32,8 @@ final class Climb {
     private final Calculator calculator;
     private final Place place;
     private final Map<String, String> given = new HashMap<>();
+    /** The fields that the story says something of that holds for no other number. */
+    private final List<String> keep = new ArrayList<>();
     private final Exercise printed;
     private int numbers = 1;
 
@@ -41,7 +45,11 @@ final class Climb {
         this.row = new RungRow(ladder, place.key());
         NodeList<? extends HTMLElement> entries = section.querySelectorAll(".given [data-input]");
         for (int i = 0; i < entries.getLength(); i++) {
-            given.put(entries.get(i).getAttribute("data-input"), entries.get(i).getAttribute("data-given"));
+            String field = entries.get(i).getAttribute("data-input");
+            given.put(field, entries.get(i).getAttribute("data-given"));
+            if (isKept(section, field)) {
+                keep.add(field);
+            }
         }
         this.printed = new Exercise(Outcome.of(calculator, given).working());
         if (MendedWorking.all(printed.working()).isEmpty()) {
@@ -49,6 +57,9 @@ final class Climb {
         }
         ladder.querySelector(".rungs").addEventListener("click", event -> open(RungRow.pressed((HTMLElement) event.getTarget())));
     }
+
+    @JSBody(params = {"section", "field"}, script = "return section.matches('[data-keep~=' + field + ']');")
+    private static native boolean isKept(HTMLElement section, String field);
 
     void open(int rung) {
         if (rung == 0 || rung == MEND && !row.mayMend()) {
@@ -98,7 +109,7 @@ final class Climb {
     }
 
     private void doIt() {
-        Variation variation = Variation.of(calculator, given, seed());
+        Variation variation = Variation.of(calculator, given, keep, seed());
         Exercise exercise = variation == null ? printed : new Exercise(variation.working());
         String words = variation == null
                 ? "No other round numbers lead through these same steps, so the numbers are those of the example. All steps are yours."
@@ -123,7 +134,7 @@ final class Climb {
     }
 
     private void mend() {
-        Variation variation = Variation.of(calculator, given, seed() + 1);
+        Variation variation = Variation.of(calculator, given, keep, seed() + 1);
         boolean fits = variation != null && !MendedWorking.all(variation.working()).isEmpty();
         Working working = fits ? variation.working() : printed.working();
         MendedWorking mended = MendedWorking.of(working, seed());

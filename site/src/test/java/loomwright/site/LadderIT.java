@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.Base64;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import loomwright.catalogue.Catalogue;
 import loomwright.catalogue.Subject;
 import loomwright.practice.Exercise;
@@ -48,6 +50,25 @@ class LadderIT {
         Rungs rungs = new Rungs(browser, calculator);
         browser.visit(rungs.page());
         return rungs;
+    }
+
+    /** "A USB-C port without Power Delivery gives 5 V": the story would be untrue of another voltage. */
+    @Test
+    void whatTheStoryHoldsFastStaysOnEveryRung() {
+        browser.visit("lessons/03-what-will-it-draw.html");
+        browser.run("document.querySelector('#usb-c-plain [data-rung=\"3\"]').click()");
+        browser.until(() -> (boolean) browser.run("return document.querySelector('#usb-c-plain .rung:not([hidden]) h4') !== null"));
+        Set<String> others = new HashSet<>();
+        for (int i = 0; i < 12; i++) {
+            assertEquals("5 V", given("device-voltage"));
+            others.add(given("device-current") + given("efficiency") + given("supply-voltage"));
+            browser.run("document.querySelector('#usb-c-plain .rung [data-does=other]').click()");
+        }
+        assertTrue(others.size() > 3, others.toString());
+    }
+
+    private String given(String field) {
+        return (String) browser.run("return document.querySelector('#usb-c-plain .rung [data-input=' + arguments[0] + ']').getAttribute('data-given')", field);
     }
 
     @Test

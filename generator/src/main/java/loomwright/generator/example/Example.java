@@ -18,7 +18,7 @@ import loomwright.worked.Working;
  * @param story what it is about, in Markdown
  * @param calculator what works it out
  * @param given the entries, by field
- * @param keep the inputs that keep their text on question sheets
+ * @param keep the inputs that keep their text when the numbers change
  * @param show the results to put first
  * @param check the result the reader is asked for
  * @param results the results, by key

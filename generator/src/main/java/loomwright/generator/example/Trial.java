@@ -21,7 +21,7 @@ import loomwright.worked.Working;
  *
  * @param calculator the calculator
  * @param given the entries, by field
- * @param keep the inputs that keep their text when a question sheet changes the numbers
+ * @param keep the inputs that keep their text when the numbers change
  * @param working what came of it
  */
 public record Trial(Calculator calculator, Map<String, String> given, List<String> keep, Working working) {

@@ -40,7 +40,7 @@ final class ExampleMarkup {
     /** The example under another key, as on the page of its calculator. */
     String write(Example example, String key) {
         loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        return open(key, example.calculator().description(), example.check(), example.title())
+        return open(key, example.calculator().description(), example.check(), example.keep(), example.title())
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
                 + GivenMarkup.of(example.calculator().description(), example.given()) + "\n"
                 + graph(key, example.calculator().description(), example.given())
@@ -56,17 +56,18 @@ final class ExampleMarkup {
             return "";
         }
         loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
-        return open(description.key(), description, description.outputs().get(0).key(), description.title())
+        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title())
                 + GivenMarkup.of(description, Map.of()) + "\n"
                 + graph(description.key(), description, Map.of())
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
     }
 
-    private static String open(String key, Description description, String check, String title) {
+    private static String open(String key, Description description, String check, List<String> keep, String title) {
         String id = Html.escape(key);
         String subject = SubjectsOfPages.subjectOf(description.key());
         return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
-                + (subject.isEmpty() ? "" : "\" data-subject=\"" + subject) + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check) + "\" aria-labelledby=\"" + id
+                + (subject.isEmpty() ? "" : "\" data-subject=\"" + subject) + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
+                + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep))) + "\" aria-labelledby=\"" + id
                 + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
     }
