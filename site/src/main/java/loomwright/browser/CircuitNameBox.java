@@ -31,6 +31,11 @@ final class CircuitNameBox {
         box.removeAttribute("aria-invalid");
     }
 
+    /** Whether what stands in the box is no name, and so is kept nowhere. */
+    boolean isRefused() {
+        return box.getAttribute("aria-invalid") != null;
+    }
+
     void refuse(String message) {
         fault.setTextContent("Look again: " + message + ".");
         fault.setHidden(false);

@@ -23,10 +23,11 @@ final class CircuitSteps {
     /** One step back; what could not be used is put back first. */
     void back() {
         if (!desk.drafts().isEmpty()) {
+            desk.drafts().drop();
             settle("What could not be used was put back.");
         } else if (history().canGoBack()) {
             Circuit before = desk.now();
-            history().back();
+            desk.shelf().now().back();
             chooseWhatDiffers(before);
             settle("Undone. " + left());
         } else {
@@ -39,6 +40,7 @@ final class CircuitSteps {
         if (history().canGoForward()) {
             Circuit before = desk.now();
             history().forward();
+            desk.drafts().drop();
             chooseWhatDiffers(before);
             settle("Done again. " + left());
         } else {
@@ -52,7 +54,6 @@ final class CircuitSteps {
     }
 
     private void settle(String words) {
-        desk.drafts().drop();
         desk.showAll();
         desk.said().say(words);
         desk.store().keep();

@@ -35,7 +35,7 @@ final class CircuitStore {
         } else {
             bringBack(kept);
         }
-        Leaving.askFirst(() -> unkept);
+        Leaving.askFirst(() -> unkept || desk.nameBox().isRefused());
         Window.current().addEventListener("storage", event -> {
             lookForOthers();
             desk.beside().show(true);

@@ -1,10 +1,15 @@
 package loomwright.browser;
 
+import java.util.ArrayList;
+import java.util.List;
 import loomwright.circuit.Circuit;
 
 /** One of the circuits of this device as it is open in this tab: its steps, what could not be used, and where it is kept. */
 final class OpenCircuit {
     private final CircuitKeeper keeper;
+    /** Circuits that another one took the place of, and the drafts of each. */
+    private final List<Circuit> left = new ArrayList<>();
+    private final List<Drafts> leftDrafts = new ArrayList<>();
     private CircuitHistory history;
     private Drafts drafts;
     private String chosen;
@@ -37,8 +42,20 @@ final class OpenCircuit {
         return drafts;
     }
 
+    /** Drafts that come with another circuit. Those of this one come back with it. */
     void take(Drafts others) {
+        left.add(now());
+        leftDrafts.add(drafts);
         drafts = others;
+    }
+
+    /** The circuit before, with what was typed for it and could not be used when another took its place. */
+    void back() {
+        history.back();
+        drafts = new Drafts();
+        for (int i = 0; i < left.size(); i++) {
+            drafts = left.get(i) == now() ? leftDrafts.get(i) : drafts;
+        }
     }
 
     /** The part whose figures are shown; the battery if the one chosen is gone. */

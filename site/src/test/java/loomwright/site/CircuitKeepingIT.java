@@ -56,11 +56,24 @@ class CircuitKeepingIT {
         assertEquals("", browser.text("#circuit-faults"), "the copy is of the circuit as it can be used");
         page.fill("circuit-shelf", "1");
         assertTrue(browser.text("#circuit-faults").contains("parsecs"));
+        page.press("punt");
+        assertEquals("", browser.text("#circuit-faults"));
+        page.undo();
+        assertTrue(browser.text("#circuit-faults").contains("parsecs"), "it comes back with its circuit");
         page.undo();
         assertEquals("", browser.text("#circuit-faults"));
         page.again();
         assertEquals("", browser.text("#circuit-faults"), "what was taken back stays away");
         assertEquals(List.of(), browser.messages());
+    }
+
+    @Test
+    void aNameThatCannotBeUsedIsNotLostUnasked(Browser browser) {
+        page.fill("circuit-name", "x".repeat(81));
+        assertTrue(browser.text("#circuit-name-fault").contains("80 characters"), browser.text("#circuit-name-fault"));
+        assertTrue(page.asksBeforeLeaving());
+        page.fill("circuit-name", "Heron hut");
+        assertFalse(page.asksBeforeLeaving());
     }
 
     @Test

@@ -58,7 +58,7 @@ class PrintIT {
         }
     }
 
-    /** The title, the words of every fold, the last result of every example and the last words of the page. Paper needs no links onward. */
+    /** The title, the words of every fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device. */
     private static List<String> mustStand(String page) {
         List<String> words = new ArrayList<>();
         Element main = BuiltSite.page(page).selectFirst("main");
@@ -67,7 +67,7 @@ class PrintIT {
         main.select("details p, details li").forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
         main.select("p, li").stream()
-                .filter(each -> each.closest("nav") == null && each.select("math, svg").isEmpty())
+                .filter(each -> each.closest("nav, .on-screen") == null && each.select("math, svg").isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(each -> words.add(start(each)));
         return words;
