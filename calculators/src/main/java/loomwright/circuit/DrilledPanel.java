@@ -55,13 +55,11 @@ public record DrilledPanel(List<String> texts) {
     }
 
     private static String fault(Field field, String text) {
-        if (text.length() > LONGEST) {
-            return "is longer than " + LONGEST + " characters: shorten it";
-        }
-        if (field instanceof ChoiceField choice && !text.isEmpty() && choice.option(text) == null) {
+        boolean isShort = text.length() <= LONGEST;
+        if (isShort && field instanceof ChoiceField choice && !text.isEmpty() && choice.option(text) == null) {
             return "is none of its choices: take one of them";
         }
-        return Names.nameFault(text);
+        return Names.textFault(text, LONGEST);
     }
 
     /** Whether nothing was typed. */

@@ -39,7 +39,7 @@ final class Names {
     }
 
     static void checkReading(String id, String reading, List<PartFault> faults) {
-        String fault = reading.length() > LONGEST_READING ? "is longer than " + LONGEST_READING + " characters: shorten it" : nameFault(reading);
+        String fault = textFault(reading, LONGEST_READING);
         if (fault != null) {
             faults.add(new PartFault(id, "reading", "The reading " + fault));
         }
@@ -47,11 +47,16 @@ final class Names {
 
     /** What is wrong with a name, to follow "The name", or null. */
     static String nameFault(String name) {
-        if (name.length() > LONGEST_NAME) {
-            return "is longer than " + LONGEST_NAME + " characters: shorten it";
+        return textFault(name, LONGEST_NAME);
+    }
+
+    /** What is wrong with a text that is kept as it was typed, or null. */
+    static String textFault(String text, int longest) {
+        if (text.length() > longest) {
+            return "is longer than " + longest + " characters: shorten it";
         }
-        for (int i = 0; i < name.length(); i++) {
-            if (isUnprintable(name.charAt(i)) || isHalfACharacter(name, i)) {
+        for (int i = 0; i < text.length(); i++) {
+            if (isUnprintable(text.charAt(i)) || isHalfACharacter(text, i)) {
                 return "holds a character that cannot be printed: type it again";
             }
         }

@@ -168,7 +168,6 @@ final class CircuitDesk {
         List<PartFault> faults = drafts().faults();
         faults.addAll(examination.faults());
         view.show(examination, faults, chosen(), soon);
-        Dom.mark(view.plan(), "old", !drafts().isEmpty());
         form.showFaults(faults, newFaults);
         drilling.show(now(), newFaults);
         name.show(now().name());

@@ -54,6 +54,8 @@ final class CircuitView {
             faulty.add(fault.partId());
         }
         Repaint.inside(rows, PlanMarkup.of(circuit, examination, faulty, chosen));
+        // The drawing follows the circuit; only an entry that cannot be used leaves it behind.
+        Dom.mark(plan, "old", faults.size() > examination.faults().size());
         Dom.mark(sheets, "old", !faults.isEmpty());
         Repaint.inside(faultList, faults.isEmpty() ? "" : CircuitMarkup.faults(circuit, faults));
         Window.clearTimeout(timer);
@@ -80,10 +82,6 @@ final class CircuitView {
         if (part != null && !box.getValue().strip().equals(part.reading())) {
             box.setValue(part.reading());
         }
-    }
-
-    HTMLElement plan() {
-        return plan;
     }
 
     /** The row of a part. */

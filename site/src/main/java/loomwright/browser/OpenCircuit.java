@@ -7,12 +7,13 @@ import loomwright.circuit.Circuit;
 /** One of the circuits of this device as it is open in this tab: its steps, what could not be used, and where it is kept. */
 final class OpenCircuit {
     private final CircuitKeeper keeper;
-    /** Circuits that another one took the place of, and the drafts of each. */
-    private final List<Circuit> left = new ArrayList<>();
-    private final List<Drafts> leftDrafts = new ArrayList<>();
+    private final List<Left> left = new ArrayList<>();
     private CircuitHistory history;
     private Drafts drafts;
     private String chosen;
+
+    /** A circuit that another one took the place of, and its drafts. */
+    private record Left(Circuit circuit, Drafts drafts) {}
 
     OpenCircuit(CircuitKeeper keeper, Circuit circuit) {
         this.keeper = keeper;
@@ -44,8 +45,7 @@ final class OpenCircuit {
 
     /** Drafts that come with another circuit. Those of this one come back with it. */
     void take(Drafts others) {
-        left.add(now());
-        leftDrafts.add(drafts);
+        left.add(new Left(now(), drafts));
         drafts = others;
     }
 
@@ -53,8 +53,8 @@ final class OpenCircuit {
     void back() {
         history.back();
         drafts = new Drafts();
-        for (int i = 0; i < left.size(); i++) {
-            drafts = left.get(i) == now() ? leftDrafts.get(i) : drafts;
+        for (Left each : left) {
+            drafts = each.circuit == now() ? each.drafts : drafts;
         }
     }
 

@@ -15,7 +15,7 @@ class CircuitKeyboardIT {
     /**
      * Seconds for one key by a person who has to look for each; for getting ready; for pointing at something and pressing; for the hand
      * between keys and pointer. source: S. K. Card, T. P. Moran, A. Newell, The keystroke-level model for user performance time with
-     * interactive systems, Communications of the ACM 23 (7), 1980, table of operators: K 1.20 (worst typist), M 1.35, P 1.10, H 0.40.
+     * interactive systems, Communications of the ACM 23 (7), 1980, table of operators, as quoted by a course (the paper was not seen): K 1.20 (worst typist), M 1.35, P 1.10, H 0.40.
      */
     private static final double KEY = 1.2;
 

@@ -139,14 +139,15 @@ final class TableMarkup {
     /** The source of the table, and those of rows that come from elsewhere. */
     private String sources(Table table, List<Column> columns, List<Row> rows) {
         Map<Source, List<String>> own = new LinkedHashMap<>();
+        boolean anyOfTheTable = rows.isEmpty();
         for (Row row : rows) {
-            if (row.has("source") || row.has("locus")) {
+            boolean elsewhere = row.has("source") || row.has("locus");
+            anyOfTheTable |= !elsewhere;
+            if (elsewhere) {
                 own.computeIfAbsent(row.source(), source -> new ArrayList<>()).add(row.text(columns.get(0).key()));
             }
         }
-        StringBuilder out = new StringBuilder();
-        long others = rows.stream().filter(row -> !row.has("source") && !row.has("locus")).count();
-        out.append(others > 0 || rows.isEmpty() ? source(table) : "");
+        StringBuilder out = new StringBuilder(anyOfTheTable ? source(table) : "");
         own.forEach((source, names) -> out.append("<p class=\"source\">").append(Html.escape(String.join("; ", new LinkedHashSet<>(names))))
                 .append(": ").append(SourceMarkup.inLine(new Links(Address.root(page.address())), source)).append("</p>\n"));
         return out.toString();
