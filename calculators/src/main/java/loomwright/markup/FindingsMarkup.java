@@ -8,14 +8,6 @@ import loomwright.worked.Working;
 public final class FindingsMarkup {
     private FindingsMarkup() {}
 
-    /** The name of a verdict in {@code data-verdict}. */
-    public static String name(Verdict verdict) {
-        if (verdict == Verdict.PASSED) {
-            return "passed";
-        }
-        return verdict == Verdict.CAUTION ? "caution" : "stop";
-    }
-
     static String of(Links links, Working working) {
         if (working.findings().isEmpty()) {
             return "";
@@ -46,7 +38,7 @@ public final class FindingsMarkup {
 
     /** The start of a check: the item, its first paragraph and the verdict in it. */
     public static void open(Html html, Verdict verdict) {
-        html.tag("<li class=\"finding\"").attribute("data-verdict", name(verdict)).tag("><p><strong class=\"verdict\">");
+        html.tag("<li class=\"finding\"").attribute("data-verdict", verdict.key()).tag("><p><strong class=\"verdict\">");
         html.text(Words.sentence(verdict.words())).tag("</strong> ");
     }
 

@@ -20,6 +20,9 @@ public record Document(String key, String issuer, String title, String edition, 
     /** A value no one could look up. */
     public static final Document FROM_MEMORY = new Document("from-memory", "", "From memory", "", Standing.FROM_MEMORY, "", "");
 
+    /** A value assumed for a story, or guessed on the careful side. */
+    public static final Document INVENTED = new Document("invented", "", "Invented", "", Standing.INVENTED, "", "");
+
     /** Arithmetic on figures whose sources stand beside them. */
     public static final Document COMPUTED = new Document("computed", "", "Computed here", "", Standing.COMPUTED, "", "");
 }

@@ -22,7 +22,8 @@ public record Source(Document document, String locus, Standing standing) {
         StringBuilder text = new StringBuilder(document.title());
         append(text, document.edition());
         append(text, locus);
-        boolean unnamed = document.key().equals("common-practice") || document.key().equals("from-memory");
+        boolean unnamed = document.key().equals("common-practice") || document.key().equals("from-memory")
+                || document.key().equals("invented");
         if (standing != Standing.PUBLISHED && !unnamed && standing != Standing.COMPUTED) {
             text.append(" (").append(standing.words()).append(')');
         }

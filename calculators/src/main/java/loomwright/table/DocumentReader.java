@@ -42,7 +42,7 @@ public final class DocumentReader {
             throw new TableFault(
                     number,
                     "no standing is called \u201c" + cells.get(4) + "\u201d",
-                    "Use published, common-practice, from-memory or computed.");
+                    "Use published, published-second-hand, common-practice, from-memory, invented or computed.");
         }
         return new Document(cells.get(0), cells.get(1), cells.get(2), cells.get(3), standing, cells.get(5), cells.get(6));
     }

@@ -90,7 +90,7 @@ public final class TableReader {
             throw new TableFault(
                     line,
                     "no standing is called \u201c" + name + "\u201d",
-                    "Use published, common-practice, from-memory or computed.");
+                    "Use published, published-second-hand, common-practice, from-memory, invented or computed.");
         }
         return standing;
     }

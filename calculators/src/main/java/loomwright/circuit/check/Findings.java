@@ -87,11 +87,6 @@ final class Findings {
 
     private int rank(int i) {
         CircuitFinding one = found.get(i);
-        int severity = switch (one.finding().verdict()) {
-            case STOP -> 0;
-            case CAUTION -> 1;
-            case PASSED -> 2;
-        };
-        return (severity * Check.values().length + one.check().ordinal()) * installation.size() + places.get(i);
+        return (one.finding().verdict().ordinal() * Check.values().length + one.check().ordinal()) * installation.size() + places.get(i);
     }
 }

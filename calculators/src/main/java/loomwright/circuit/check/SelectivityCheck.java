@@ -30,7 +30,7 @@ final class SelectivityCheck {
         Quantity highest = currents.highest(downstream);
         Finding atLowest = at(lowest, downstream, upstream);
         Finding atHighest = highest == null ? atLowest : at(highest, downstream, upstream);
-        boolean lowestIsWorse = atLowest.verdict().ordinal() >= atHighest.verdict().ordinal();
+        boolean lowestIsWorse = !atHighest.verdict().isWorseThan(atLowest.verdict());
         Finding worse = lowestIsWorse ? atLowest : atHighest;
         Quantity current = lowestIsWorse ? lowest : highest;
         boolean memory = currents.source().standing() == Standing.FROM_MEMORY && worse.verdict() != Verdict.CAUTION;

@@ -9,7 +9,6 @@ import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
 import loomwright.circuit.sheet.Extent;
-import loomwright.markup.FindingsMarkup;
 import loomwright.markup.Html;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -69,7 +68,7 @@ public final class PlanMarkup {
         if (faulty.contains(part.id())) {
             html.tag(" data-verdict=\"fault\"");
         } else if (worst != null) {
-            html.attribute("data-verdict", FindingsMarkup.name(worst));
+            html.attribute("data-verdict", worst.key());
         }
         html.tag(">").tag(PlanRow.svg(branching, at, part));
         html.tag(chosen.equals(NOTHING_CHOSEN)

@@ -125,6 +125,7 @@ public final class CircuitReport {
         return switch (verdict) {
             case STOP -> "STOP     ";
             case CAUTION -> "caution  ";
+            case NOT_KNOWN -> "not known";
             case PASSED -> "passed   ";
         };
     }

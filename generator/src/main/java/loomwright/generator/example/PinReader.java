@@ -49,7 +49,8 @@ final class PinReader {
     }
 
     private void check(String example, YamlMap map, Pin pin) {
-        boolean unpublished = pin.source().standing() != Standing.PUBLISHED && pin.source().standing() != Standing.COMPUTED;
+        boolean unpublished = pin.source().standing() != Standing.PUBLISHED && pin.source().standing() != Standing.SECOND_HAND
+                && pin.source().standing() != Standing.COMPUTED;
         if (pin.kind() != PinKind.COMMON_PRACTICE && unpublished) {
             problems.add(map.keyAt("source").problem(
                     "a pin of kind \"" + pin.kind().key() + "\" needs a published source, but \"" + pin.source().document().key()

@@ -53,7 +53,7 @@ class TableErrorTest extends MistakeTest {
                 content/tables/lost.csv:2:1: no document has the key "rodbook". Add it to content/sources.csv.
                    # source: rodbook
                    ^
-                content/tables/own.csv:5:1: no standing is called "from memory". Use published, common-practice, from-memory or computed.
+                content/tables/own.csv:5:1: no standing is called "from memory". Use published, published-second-hand, common-practice, from-memory, invented or computed.
                    2,from memory
                    ^
                 content/tables/short.csv:4:1: the row has 1 cells but there are 2 columns. Check the commas.

@@ -1,0 +1,168 @@
+package loomwright.worked;
+
+import loomwright.quantity.Quantity;
+import loomwright.source.Source;
+
+/**
+ * One figure held against one limit. Verdict, sentence, limit and source are made here together, so that words and numbers cannot part.
+ *
+ * <pre>{@code
+ * Comparison.of("The drop with 2.5 mm²", drop)
+ *         .atMost(limit, "the 3 % of 12 V that you allow", source)
+ *         .otherwise(Verdict.STOP, "Take a thicker conductor.")
+ *         .finding()
+ * }</pre>
+ *
+ * <p>The rule of evidence: a figure from memory or an invented one can stop a design but never pass it; what it would pass is not known.
+ * A figure that varies (a current, a drop, a temperature) and comes within 5 % of its limit is a caution. A rating held against a rating
+ * is {@link #exact()}: a fuse-link of 15 A on a conductor of 15 A is as intended.
+ */
+public final class Comparison {
+    /** A difference that only rounding makes. */
+    private static final double HAIR = 1e-9;
+    /** Less than this share of the limit left is close. */
+    private static final double CLOSE = 0.05;
+
+    private final String subject;
+    private final Quantity figure;
+    private Quantity limit;
+    private String limitName;
+    private Source source;
+    private Source weakest;
+    private boolean least;
+    private boolean exact;
+    private Verdict otherwise = Verdict.STOP;
+    private String remedy = "";
+    private String closeRemedy = "Leave more room if you can, and measure when it is built.";
+    private String assumption = "";
+    private MissingFigure missing;
+
+    private Comparison(String subject, Quantity figure) {
+        this.subject = subject;
+        this.figure = figure;
+    }
+
+    /**
+     * @param subject what the figure is, as the start of a sentence, such as {@code The drop with 2.5 mm²}
+     */
+    public static Comparison of(String subject, Quantity figure) {
+        return new Comparison(subject, figure);
+    }
+
+    /** The figure may be no more than this. */
+    public Comparison atMost(Quantity most, String name, Source from) {
+        return against(most, name, from, false);
+    }
+
+    /** The figure may be no less than this. */
+    public Comparison atLeast(Quantity fewest, String name, Source from) {
+        return against(fewest, name, from, true);
+    }
+
+    private Comparison against(Quantity against, String name, Source from, boolean isLeast) {
+        limit = against;
+        limitName = name;
+        source = from;
+        weakest = weakest == null ? from : weaker(weakest, from);
+        least = isLeast;
+        return this;
+    }
+
+    /** Something else that the figure or the limit rests on. */
+    public Comparison restingOn(Source other) {
+        weakest = weakest == null ? other : weaker(weakest, other);
+        return this;
+    }
+
+    /** Ratings of parts, or counts: equal is as intended, and close means nothing. */
+    public Comparison exact() {
+        exact = true;
+        return this;
+    }
+
+    /** What follows if the limit is passed; without this it is a stop. */
+    public Comparison otherwise(Verdict verdict, String whatToDo) {
+        otherwise = verdict;
+        remedy = whatToDo;
+        return this;
+    }
+
+    /** What to do if the figure keeps within its limit, but only just. */
+    public Comparison ifClose(String whatToDo) {
+        closeRemedy = whatToDo;
+        return this;
+    }
+
+    /** What the check takes for granted because nobody said it, such as {@code insulation for 60 °C}. It opens the sentence. */
+    public Comparison assuming(String what) {
+        assumption = assumption.isEmpty() ? what : assumption + ", " + what;
+        return this;
+    }
+
+    /** The figure that would settle the check if what it rests on now cannot pass it. */
+    public Comparison settledBy(MissingFigure figureThatSettles) {
+        missing = figureThatSettles;
+        return this;
+    }
+
+    /** Whether the figure keeps its limit. */
+    public boolean holds() {
+        return least ? atLeast(figure, limit) : atMost(figure, limit);
+    }
+
+    /** Whether a figure is no more than a limit; a hair of rounding is let through. */
+    public static boolean atMost(Quantity figure, Quantity limit) {
+        return figure.base() <= limit.base() + HAIR * Math.abs(limit.base());
+    }
+
+    /** Whether a figure is no less than a limit; a hair of rounding is let through. */
+    public static boolean atLeast(Quantity figure, Quantity limit) {
+        return figure.base() >= limit.base() - HAIR * Math.abs(limit.base());
+    }
+
+    /** The verdict, with its words, limit and source. */
+    public Finding finding() {
+        if (!holds()) {
+            return new Finding(otherwise, words(least ? "is below" : "is above", ""), figure, limit, weakest, remedy);
+        }
+        if (!weakest.standing().mayPass()) {
+            MissingFigure settles = missing != null ? missing : new MissingFigure("", limitName, "the data sheet of the part, or its maker");
+            String basis = " It rests on a figure that is " + weakest.standing().words() + ", and such a figure passes nothing";
+            return new Finding(
+                    Verdict.NOT_KNOWN, words("would be within", basis), figure, limit, weakest,
+                    "Find the " + settles.name() + ": " + settles.where() + ".", settles);
+        }
+        if (!exact && isClose()) {
+            return new Finding(
+                    Verdict.CAUTION, words(least ? "is only just above" : "is only just within", ""), figure, limit, source, closeRemedy);
+        }
+        return new Finding(Verdict.PASSED, words(least ? "is at least" : "is within", ""), figure, limit, source, "");
+    }
+
+    private boolean isClose() {
+        double room = least ? figure.base() - limit.base() : limit.base() - figure.base();
+        return room < CLOSE * Math.abs(limit.base());
+    }
+
+    private String words(String how, String after) {
+        String start = assumption.isEmpty() ? subject : "Assuming " + assumption + ": " + Character.toLowerCase(subject.charAt(0)) + subject.substring(1);
+        Quantity shown = limit.in(figure.unit());
+        int digits = digits(figure, shown);
+        return start + ", " + figure.text(digits) + ", " + how + " " + limitName + ", " + shown.text(digits) + "." + after + (after.isEmpty() ? "" : ".");
+    }
+
+    /** As many digits as it takes to tell the figure from its limit; three if they are the same. */
+    private static int digits(Quantity figure, Quantity limit) {
+        boolean same = Math.abs(figure.base() - limit.base()) <= HAIR * Math.abs(limit.base());
+        int digits = 3;
+        while (!same && digits < 9 && figure.text(digits).equals(limit.text(digits))) {
+            digits++;
+        }
+        return digits;
+    }
+
+    /** The source that may do less: one that cannot pass a check, or else the first. */
+    public static Source weaker(Source first, Source second) {
+        return first.standing().mayPass() && !second.standing().mayPass() ? second : first;
+    }
+}
