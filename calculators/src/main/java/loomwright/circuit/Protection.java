@@ -1,5 +1,6 @@
 package loomwright.circuit;
 
+import loomwright.protection.DeviceKind;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
@@ -20,7 +21,7 @@ public record Protection(
 
     public static Protection of(Part part) {
         Entries entries = part.entries();
-        DeviceKind device = DeviceKind.of(entries.choice("device"));
+        DeviceKind device = DeviceKind.CHOICES.of(entries.option("device"));
         Quantity cold = entries.quantity("cold-resistance");
         Quantity ohms = cold == null ? Quantity.of(0, Units.MILLIOHM) : cold;
         Quantity capacity = entries.quantity("breaking-capacity");

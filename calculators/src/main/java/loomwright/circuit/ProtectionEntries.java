@@ -1,6 +1,7 @@
 package loomwright.circuit;
 
 import java.util.List;
+import loomwright.protection.DeviceKind;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;

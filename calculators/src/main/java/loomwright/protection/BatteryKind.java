@@ -1,13 +1,14 @@
 package loomwright.protection;
 
-import java.util.List;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** Where the inside resistance of a battery may come from. */
-enum BatteryKind {
+enum BatteryKind implements Choice {
     SHORT_CIRCUIT_CURRENT("short-circuit-current", "Short-circuit current from the battery's maker", ""),
     LEAD_ACID("lead-acid-100-ah", "12 V lead-acid, 100 Ah", "lead-acid-100-ah-resistance"),
     LIFEPO4("lifepo4-100-ah", "12.8 V LiFePO4, 100 Ah, its electronic switch shorted (from memory)", "lifepo4-100-ah"),
@@ -15,34 +16,37 @@ enum BatteryKind {
     STARTING("starting-60-ah", "Car starting battery, 60 Ah (from memory)", "starting-60-ah"),
     GIVEN("given", "Inside resistance that I enter", "");
 
-    private final Option option;
+    static final Choices<BatteryKind> CHOICES = Choices.among(values());
+
+    private final String key;
+    private final String label;
     private final String item;
 
     BatteryKind(String key, String label, String item) {
-        this.option = new Option(key, label);
+        this.key = key;
+        this.label = label;
         this.item = item;
     }
 
     static ChoiceField field() {
-        Option[] options = new Option[values().length];
-        for (BatteryKind kind : values()) {
-            options[kind.ordinal()] = kind.option;
-        }
-        return new ChoiceField(
-                "battery",
-                "Battery",
-                "The short-circuit current stated by its maker always rules. Without it, take a printed range.",
-                List.of(options),
-                LEAD_ACID.option.key());
+        return CHOICES.field(
+                        "battery", "Battery",
+                        "The short-circuit current stated by its maker always rules. Without it, take a printed range.")
+                .usually(LEAD_ACID.key);
     }
 
     static BatteryKind of(Option chosen) {
-        for (BatteryKind kind : values()) {
-            if (kind.option.equals(chosen)) {
-                return kind;
-            }
-        }
-        throw new IllegalArgumentException("no battery " + chosen.key());
+        return CHOICES.of(chosen);
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 
     /** In the middle of a sentence. */

@@ -19,20 +19,20 @@ import loomwright.worked.WorkingBuilder;
  */
 record BreakingDevice(String words, Quantity capacity, Quantity voltage, Source source) {
     static BreakingDevice of(Entries entries, WorkingBuilder working) {
-        BreakingDeviceKind kind = BreakingDeviceKind.of(entries.option("device"));
-        if (kind == BreakingDeviceKind.GIVEN) {
+        DeviceKind kind = DeviceKind.CHOICES.find(entries.option("device"));
+        if (kind == null) {
             Quantity capacity = working.convert(
                     "Turn the breaking capacity into amperes", entries.required(BreakingFields.CAPACITY), Units.AMPERE,
                     "The current is in amperes.");
             return new BreakingDevice(
-                    kind.words(), capacity, entries.required(BreakingFields.RATED_VOLTAGE),
+                    "the device entered", capacity, entries.required(BreakingFields.RATED_VOLTAGE),
                     Source.of(Document.COMPUTED, "from the figures entered"));
         }
-        Row row = kind.row();
+        Row row = kind.breakingRow();
         Quantity capacity = working.lookUp(
                 "Read the breaking capacity of the device", BreakingFormulas.CAPACITY, row, "breaking-capacity",
                 "More current than that may go on as an arc inside the device, or burst it.");
-        return new BreakingDevice(kind.words(), capacity, row.quantity("voltage"), row.source());
+        return new BreakingDevice("a " + kind.words(), capacity, row.quantity("voltage"), row.source());
     }
 
     /** Whether its figures decide nothing, since no one could look them up. */

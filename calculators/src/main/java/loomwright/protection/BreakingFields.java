@@ -23,6 +23,12 @@ final class BreakingFields {
                     1, 1000, Units.VOLT)
             .optional();
 
+    private static final ChoiceField DEVICE = DeviceKind.withBreakingCapacity().field(
+            "device",
+            "Fuse-link or breaker",
+            "The breaking capacity stands in its data sheet, often as AIC or interrupting rating, with the voltage it holds for.",
+            new Option("given", "Device whose figures I enter"));
+
     private static final QuantityField PROSPECTIVE = QuantityField.of(
             "prospective-current", "Highest prospective current", "At the place of the device: the highest end of the range.", 1, 200_000,
             Units.AMPERE, Units.KILOAMPERE);
@@ -53,7 +59,7 @@ final class BreakingFields {
                     "Direct current. A figure for alternating current says nothing: an a.c. arc goes out by itself.",
                     "The prospective current is the one that would flow with a link of no resistance in the device's place.",
                     "The rating of a device in amperes is not its breaking capacity."),
-            List.of(BreakingDeviceKind.field(), PROSPECTIVE, SYSTEM_VOLTAGE, CAPACITY, RATED_VOLTAGE, CRANKING, PLACE),
+            List.of(DEVICE, PROSPECTIVE, SYSTEM_VOLTAGE, CAPACITY, RATED_VOLTAGE, CRANKING, PLACE),
             List.of(
                     new Output("breaking-capacity", "Breaking capacity of the device", Units.AMPERE),
                     new Output("share-percent", "Prospective current as a share of it", Units.PERCENT),

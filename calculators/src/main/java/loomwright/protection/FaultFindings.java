@@ -62,7 +62,7 @@ final class FaultFindings {
     }
 
     private static void againstBlade(WorkingBuilder working, Quantity highest, boolean memory) {
-        Row blade = FuseType.BLADE.breakingCapacity();
+        Row blade = DeviceKind.BLADE.breakingRow();
         Quantity capacity = blade.quantity("breaking-capacity");
         boolean within = highest.base() <= capacity.base() * (1 + 1e-9);
         String remedy = memory ? "The battery's figure is from memory, so this decides nothing. " + ASK_THE_MAKER : "";

@@ -15,7 +15,7 @@ import loomwright.worked.Entries;
  * @param values what the letters of {@link FuseSymbols} stand for
  */
 record FuseCase(
-        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, FuseType type, boolean continuous,
+        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, DeviceKind type, boolean continuous,
         Quantity ambient, Row warmRow, Values values) {
 
     static FuseCase of(Entries entries, Row row) {
@@ -23,7 +23,7 @@ record FuseCase(
         return new FuseCase(
                 entries.quantity("size"), row, Insulation.of(entries.option("insulation-temperature")),
                 entries.choice("engine-space").equals("yes"), RuleSet.of(entries.option("rule-set")),
-                FuseType.of(entries.option("fuse-type")),
+                DeviceKind.CHOICES.of(entries.option("fuse-type")),
                 entries.choice("continuous").equals("yes"), ambient, warmRow(ambient), Values.none());
     }
 

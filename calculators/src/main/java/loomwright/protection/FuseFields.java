@@ -56,7 +56,7 @@ final class FuseFields {
                     "Circuits below 50 V, direct current."),
             List.of(
                     DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(),
-                    FuseType.field(), AMBIENT),
+                    DeviceKind.withRatings().field("fuse-type", "Kind of fuse-link", "What the fuse-holder takes."), AMBIENT),
             List.of(
                     new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
                     new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),

@@ -93,7 +93,7 @@ final class FuseFindings {
         boolean tooLarge = choice.type().largestUpTo(highest) == null;
         String remedy = "Take a thicker conductor.";
         if (tooSmall || tooLarge) {
-            remedy = choice.type() == FuseType.BLADE ? "Take a larger kind of fuse-link." : "Take a smaller kind of fuse-link.";
+            remedy = choice.type() == DeviceKind.BLADE ? "Take a larger kind of fuse-link." : "Take a smaller kind of fuse-link.";
         }
         working.finding(new Finding(
                 Verdict.STOP,
@@ -116,8 +116,8 @@ final class FuseFindings {
         addBreaking(working, choice.type());
     }
 
-    private static void addBreaking(WorkingBuilder working, FuseType type) {
-        Row breaking = type.breakingCapacity();
+    private static void addBreaking(WorkingBuilder working, DeviceKind type) {
+        Row breaking = type.breakingRow();
         Row battery = PublishedTables.batteryFaultCurrent().find("item", "lead-acid-100-ah");
         Quantity capacity = breaking.quantity("breaking-capacity");
         Quantity most = battery.quantity("value-to", Units.AMPERE);

@@ -13,7 +13,7 @@ final class FuseSeries {
     private FuseSeries() {}
 
     /** The row of the rating chosen, or null if none fits. */
-    static Row choose(WorkingBuilder working, FuseType type, FuseLimits limits) {
+    static Row choose(WorkingBuilder working, DeviceKind type, FuseLimits limits) {
         Row chosen = null;
         List<Candidate> candidates = new ArrayList<>();
         for (Row row : type.ratings()) {

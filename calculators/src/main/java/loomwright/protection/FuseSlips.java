@@ -132,7 +132,7 @@ final class FuseSlips {
     }
 
     private static void addRating(WorkingBuilder working, FuseCase choice, boolean chosen) {
-        FuseType type = choice.type();
+        DeviceKind type = choice.type();
         if (chosen) {
             rating(
                     working, "device-only", type.smallestFrom(choice.values().of(DESIGN)), "Chosen for the bare design current",

@@ -21,9 +21,9 @@ final class Gates {
      * @param ratingField the field the rating was entered in
      * @throws Refusal if none is listed for that rating
      */
-    static Gates of(TimedDevice device, Quantity rating, String ratingField) {
+    static Gates of(DeviceKind device, Quantity rating, String ratingField) {
         Gates found = new Gates();
-        if (device == TimedDevice.MARINE_BREAKER) {
+        if (device == DeviceKind.BREAKER) {
             for (Row row : PublishedTables.marineBreakerTrip().rows()) {
                 if (row.has("current-share") && row.has("time")) {
                     found.gates.add(new Gate(row, "time", "time"));
@@ -49,7 +49,7 @@ final class Gates {
         return above && below;
     }
 
-    private static String listed(TimedDevice device) {
+    private static String listed(DeviceKind device) {
         Quantity least = null;
         Quantity greatest = null;
         for (Row row : PublishedTables.fuseGates().rows()) {

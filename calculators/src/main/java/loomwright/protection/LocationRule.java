@@ -5,11 +5,13 @@ import loomwright.quantity.Units;
 import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** What print says of the distance between a source and its fuse-link or breaker, by rule set and situation. */
-enum LocationRule {
+enum LocationRule implements Choice {
     CFR_SOURCE("33-cfr-source", "33 CFR 183.455(b): from the source, conductor in the open"),
     CFR_SHEATHED("33-cfr-sheathed", "33 CFR 183.455(b): conductor in a sheath or enclosure all the way"),
     CFR_BATTERY("33-cfr-battery", "33 CFR 183.460: conductor from a battery (from memory)"),
@@ -22,40 +24,40 @@ enum LocationRule {
     ISO_13590_BATTERY("iso-13590-battery", "ISO 13590, personal watercraft: from a storage battery"),
     NEC_552("nec-552", "NEC Article 552, park trailers: from where the supply connects");
 
-    private final Option option;
+    static final Choices<LocationRule> CHOICES = Choices.among(values());
+
+    private final String key;
+    private final String label;
 
     LocationRule(String key, String label) {
-        this.option = new Option(key, label);
+        this.key = key;
+        this.label = label;
     }
 
     static ChoiceField field() {
-        Option[] options = new Option[values().length];
-        for (LocationRule rule : values()) {
-            options[rule.ordinal()] = rule.option;
-        }
-        return ChoiceField.of(
+        return CHOICES.field(
                 "rule-set",
                 "Rule set and situation",
                 "Take the rule set that binds you. None of them was written for a small trailer: without one of your own, take the "
-                        + "shortest.",
-                options);
+                        + "shortest.");
     }
 
     static LocationRule of(Option chosen) {
-        for (LocationRule rule : values()) {
-            if (rule.option.equals(chosen)) {
-                return rule;
-            }
-        }
-        throw new IllegalArgumentException("no rule " + chosen.key());
+        return CHOICES.of(chosen);
     }
 
-    String label() {
-        return option.label();
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 
     Row row() {
-        return PublishedTables.overcurrentLocation().find("case", option.key());
+        return PublishedTables.overcurrentLocation().find("case", key);
     }
 
     /** The distance as it is printed, in the unit of the print. */

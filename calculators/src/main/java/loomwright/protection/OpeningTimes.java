@@ -21,17 +21,16 @@ public final class OpeningTimes {
      * @return null if print gives no times for this kind and rating
      */
     public static OpeningTimes of(String kind, Quantity rating, Quantity current) {
-        for (TimedDevice device : TimedDevice.values()) {
-            if (device.key().equals(kind)) {
-                try {
-                    WorkingBuilder aside = WorkingBuilder.aside(TimeFields.TIME_CURRENT);
-                    return new OpeningTimes(TimeBracket.of(aside, device, rating, "rating", current, "it"));
-                } catch (Refusal noGates) {
-                    return null;
-                }
-            }
+        DeviceKind device = DeviceKind.withTimes().named(kind);
+        if (device == null) {
+            return null;
         }
-        return null;
+        try {
+            WorkingBuilder aside = WorkingBuilder.aside(TimeFields.TIME_CURRENT);
+            return new OpeningTimes(TimeBracket.of(aside, device, rating, "rating", current, "it"));
+        } catch (Refusal noGates) {
+            return null;
+        }
     }
 
     /** The time before which it does not open; null if print gives none. */

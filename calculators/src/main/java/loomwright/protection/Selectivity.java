@@ -30,9 +30,9 @@ public final class Selectivity implements Calculator {
                     "Both start at room temperature. The upstream device is not warm from other loads."),
             List.of(
                     TimeFields.CURRENT,
-                    TimedDevice.field("downstream-type", "Downstream device, near the load"),
+                    TimeFields.device("downstream-type", "Downstream device, near the load"),
                     TimeFields.rating("downstream-rating", "Rating of the downstream device"),
-                    TimedDevice.field("upstream-type", "Upstream device, near the battery"),
+                    TimeFields.device("upstream-type", "Upstream device, near the battery"),
                     TimeFields.rating("upstream-rating", "Rating of the upstream device")),
             List.of(
                     new Output("downstream-latest", "Latest opening time of the downstream device", Units.SECOND),
@@ -67,7 +67,7 @@ public final class Selectivity implements Calculator {
     }
 
     private static TimeBracket bracket(Entries entries, WorkingBuilder working, String place, Quantity current) {
-        TimedDevice device = TimedDevice.of(entries.option(place + "-type"));
+        DeviceKind device = DeviceKind.CHOICES.of(entries.option(place + "-type"));
         return TimeBracket.of(
                 working, device, entries.quantity(place + "-rating"), place + "-rating", current, "the " + place + " device");
     }

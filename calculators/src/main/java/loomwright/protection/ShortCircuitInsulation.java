@@ -2,11 +2,13 @@ package loomwright.protection;
 
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** The kinds of conductor and insulation whose k is printed. */
-public enum ShortCircuitInsulation {
+public enum ShortCircuitInsulation implements Choice {
     PVC_70("pvc-70", "70 °C thermoplastic (PVC)"),
     THERMOPLASTIC_90("thermoplastic-90", "90 °C thermoplastic"),
     RUBBER_60("rubber-60", "60 °C rubber"),
@@ -14,36 +16,40 @@ public enum ShortCircuitInsulation {
     PROTECTIVE_PVC("protective-pvc", "Separate protective conductor, 70 °C thermoplastic, cold at the start"),
     PROTECTIVE_XLPE("protective-xlpe", "Separate protective conductor, 90 °C thermosetting, cold at the start");
 
-    private final Option option;
+    static final Choices<ShortCircuitInsulation> CHOICES = Choices.among(values());
+
+    private final String key;
+    private final String label;
 
     ShortCircuitInsulation(String key, String label) {
-        this.option = new Option(key, label);
+        this.key = key;
+        this.label = label;
     }
 
     public static ChoiceField field() {
-        Option[] options = new Option[values().length];
-        for (ShortCircuitInsulation insulation : values()) {
-            options[insulation.ordinal()] = insulation.option;
-        }
-        return ChoiceField.of(
+        return CHOICES.field(
                 "insulation",
                 "Insulation",
-                "It decides how hot the copper may get. If you do not know it, take 90 °C thermoplastic: its k is the smallest here.",
-                options);
+                "It decides how hot the copper may get. If you do not know it, take 90 °C thermoplastic: its k is the smallest here.");
     }
 
     public static ShortCircuitInsulation of(Option chosen) {
-        for (ShortCircuitInsulation insulation : values()) {
-            if (insulation.option.equals(chosen)) {
-                return insulation;
-            }
-        }
-        throw new IllegalArgumentException("no insulation " + chosen.key());
+        return CHOICES.of(chosen);
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 
     /** The printed row of its k. */
     public Row row() {
-        return PublishedTables.kValues().find("case", option.key());
+        return PublishedTables.kValues().find("case", key);
     }
 
     /** The insulation a reader would most easily mistake it for. */

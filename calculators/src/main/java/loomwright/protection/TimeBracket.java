@@ -16,12 +16,12 @@ import loomwright.worked.WorkingBuilder;
  * @param earliest the gate for the time before which it does not open, or null
  * @param latest the gate for the time by which it has opened, or null
  */
-record TimeBracket(TimedDevice device, Quantity rating, Gates gates, Quantity share, Gate earliest, Gate latest) {
+record TimeBracket(DeviceKind device, Quantity rating, Gates gates, Quantity share, Gate earliest, Gate latest) {
     private static final String EXACT = "The gate is printed for this current.";
 
 
     /** Finds the bracket, with the step to the share. {@code which} names the device where there are two. */
-    static TimeBracket of(WorkingBuilder working, TimedDevice device, Quantity rating, String ratingField, Quantity current, String which) {
+    static TimeBracket of(WorkingBuilder working, DeviceKind device, Quantity rating, String ratingField, Quantity current, String which) {
         Gates gates = Gates.of(device, rating, ratingField);
         Quantity share = working.compute(
                 "See what share of the rating flows through " + which, TimeSymbols.SHARE_OF_RATING,

@@ -26,7 +26,7 @@ public final class TimeCurrent implements Calculator {
     public void work(Entries entries, WorkingBuilder working) {
         Quantity current = working.convert("Turn the current into amperes", entries.quantity("current"), Units.AMPERE,
                 "The rating is in amperes.");
-        TimedDevice device = TimedDevice.of(entries.option("fuse-type"));
+        DeviceKind device = DeviceKind.CHOICES.of(entries.option("fuse-type"));
         TimeBracket bracket = TimeBracket.of(working, device, entries.quantity("rating"), "rating", current, "it");
         bracket.showEarliest(working, "it");
         bracket.showLatest(working, "it");

@@ -2,6 +2,7 @@ package loomwright.protection;
 
 import java.util.List;
 import loomwright.quantity.Units;
+import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
@@ -31,7 +32,7 @@ final class TimeFields {
                     "Gates are the limits all good devices of the kind keep. One device opens somewhere between them.",
                     "No reading between gates: a device opens no later with more current, and that alone gives the bracket.",
                     "Gates of single ratings are used for those ratings only."),
-            List.of(TimedDevice.field("fuse-type", "Kind of device"), rating("rating", "Rating"), CURRENT, TIME_LIMIT),
+            List.of(device("fuse-type", "Kind of device"), rating("rating", "Rating"), CURRENT, TIME_LIMIT),
             List.of(
                     new Output("earliest", "Earliest opening time", Units.SECOND),
                     new Output("latest", "Latest opening time", Units.SECOND),
@@ -39,6 +40,10 @@ final class TimeFields {
             List.of(new NamedFormula("share", TimeSymbols.SHARE_OF_RATING)));
 
     private TimeFields() {}
+
+    static ChoiceField device(String key, String label) {
+        return DeviceKind.withTimes().field(key, label, "Each kind has its own gates: do not borrow those of another.");
+    }
 
     static QuantityField rating(String key, String label) {
         return QuantityField.of(key, label, "Printed on the device.", 0.1, 600, Units.AMPERE);

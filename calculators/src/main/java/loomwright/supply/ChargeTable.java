@@ -5,14 +5,18 @@ import loomwright.quantity.Quantity;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.table.Table;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** The published tables of lead-acid voltage at rest. They disagree, so one is used as a whole. */
-enum ChargeTable {
+enum ChargeTable implements Choice {
     BCI("bci", "credited to BCI: 12.65 V full, 12.24 V half", "The table credited to BCI", PublishedTables.batteryOcvBci()),
     ROUNDED("rounded", "rounded: 12.6 V full, 12.2 V half", "The rounded table", PublishedTables.batteryOcvRounded()),
     MAGAZINE("magazine", "of a magazine: 12.66 V full, 12.3 V half", "The table of a magazine", PublishedTables.batteryOcvMagazine());
+
+    static final Choices<ChargeTable> CHOICES = Choices.among(values());
 
     private static final double SAME = 1e-6;
 
@@ -29,18 +33,22 @@ enum ChargeTable {
     }
 
     static ChoiceField field() {
-        return ChoiceField.of(
-                "table", "Table", "Three published tables disagree by up to 0.3 V. The battery maker's own rules; stay with one table.",
-                BCI.option(), ROUNDED.option(), MAGAZINE.option());
+        return CHOICES.field(
+                "table", "Table", "Three published tables disagree by up to 0.3 V. The battery maker's own rules; stay with one table.");
     }
 
     static ChargeTable of(Option chosen) {
-        for (ChargeTable each : values()) {
-            if (each.key.equals(chosen.key())) {
-                return each;
-            }
-        }
-        throw new IllegalArgumentException("no table for " + chosen.key());
+        return CHOICES.of(chosen);
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 
     String sentenceStart() {
@@ -101,9 +109,5 @@ enum ChargeTable {
 
     private static double voltage(Row row) {
         return row.quantity("voltage").base();
-    }
-
-    private Option option() {
-        return new Option(key, label);
     }
 }

@@ -4,14 +4,17 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Entries;
-import loomwright.worked.Option;
 
 /** The kinds of battery that figures are published for. */
-public enum Chemistry {
+public enum Chemistry implements Choice {
     LIFEPO4("lifepo4", "LiFePO4", "lifepo4-depth", "lifepo4-pack-cut-off"),
     LEAD_ACID("lead-acid", "lead-acid", "lead-acid-depth", "lead-acid-end-20-h");
+
+    public static final Choices<Chemistry> CHOICES = Choices.among(values());
 
     private final String key;
     private final String label;
@@ -26,15 +29,19 @@ public enum Chemistry {
     }
 
     public static ChoiceField field() {
-        return ChoiceField.of(
-                "chemistry", "Kind of battery", "Printed on the battery.", new Option(LIFEPO4.key, LIFEPO4.label),
-                new Option(LEAD_ACID.key, LEAD_ACID.label));
+        return CHOICES.field("chemistry", "Kind of battery", "Printed on the battery.");
     }
 
     public static Chemistry of(Entries entries) {
-        return entries.choice("chemistry").equals(LEAD_ACID.key) ? LEAD_ACID : LIFEPO4;
+        return CHOICES.of(entries.option("chemistry"));
     }
 
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
     public String label() {
         return label;
     }

@@ -15,6 +15,11 @@ public record ChoiceField(String key, String label, String help, List<Option> op
         return new ChoiceField(key, label, help, List.of(options), options[0].key());
     }
 
+    /** The same field, with another option taken if none is chosen. */
+    public ChoiceField usually(String optionKey) {
+        return new ChoiceField(key, label, help, options, optionKey);
+    }
+
     /** The option of that key, or null. */
     public Option option(String optionKey) {
         for (Option option : options) {

@@ -18,8 +18,9 @@ import loomwright.source.Source;
  * is {@link #exact()}: a fuse-link of 15 A on a conductor of 15 A is as intended.
  */
 public final class Comparison {
-    /** A difference that only rounding makes. */
-    private static final double HAIR = 1e-9;
+    /** A difference that only rounding makes: what is greater shows in the nine digits that a number is written with. */
+    private static final double HAIR = 1e-8;
+    private static final int MOST_DIGITS = 9;
     /** Less than this share of the limit left is close. */
     private static final double CLOSE = 0.05;
 
@@ -123,13 +124,12 @@ public final class Comparison {
     /** The verdict, with its words, limit and source. */
     public Finding finding() {
         if (!holds()) {
-            return new Finding(otherwise, words(least ? "is below" : "is above", ""), figure, limit, weakest, remedy);
+            return new Finding(otherwise, words(least ? "is below" : "is above", basis("is enough to stop")), figure, limit, weakest, remedy);
         }
         if (!weakest.standing().mayPass()) {
             MissingFigure settles = missing != null ? missing : new MissingFigure("", limitName, "the data sheet of the part, or its maker");
-            String basis = " It rests on a figure that is " + weakest.standing().words() + ", and such a figure passes nothing";
             return new Finding(
-                    Verdict.NOT_KNOWN, words("would be within", basis), figure, limit, weakest,
+                    Verdict.NOT_KNOWN, words(least ? "would be at least" : "would be within", basis("passes nothing")), figure, limit, weakest,
                     "Find the " + settles.name() + ": " + settles.where() + ".", settles);
         }
         if (!exact && isClose()) {
@@ -144,18 +144,25 @@ public final class Comparison {
         return room < CLOSE * Math.abs(limit.base());
     }
 
+    /** What a figure rests on that nobody could look up; nothing if all was seen, typed or worked out. */
+    private String basis(String whatItDoes) {
+        return weakest.standing().mayPass()
+                ? ""
+                : " It rests on a figure that is " + weakest.standing().words() + ": such a figure " + whatItDoes + ".";
+    }
+
     private String words(String how, String after) {
-        String start = assumption.isEmpty() ? subject : "Assuming " + assumption + ": " + Character.toLowerCase(subject.charAt(0)) + subject.substring(1);
+        String start = assumption.isEmpty() ? subject : "Assuming " + assumption + ": " + subject;
         Quantity shown = limit.in(figure.unit());
         int digits = digits(figure, shown);
-        return start + ", " + figure.text(digits) + ", " + how + " " + limitName + ", " + shown.text(digits) + "." + after + (after.isEmpty() ? "" : ".");
+        return start + ", " + figure.text(digits) + ", " + how + " " + limitName + ", " + shown.text(digits) + "." + after;
     }
 
     /** As many digits as it takes to tell the figure from its limit; three if they are the same. */
     private static int digits(Quantity figure, Quantity limit) {
         boolean same = Math.abs(figure.base() - limit.base()) <= HAIR * Math.abs(limit.base());
         int digits = 3;
-        while (!same && digits < 9 && figure.text(digits).equals(limit.text(digits))) {
+        while (!same && digits < MOST_DIGITS && figure.text(digits).equals(limit.text(digits))) {
             digits++;
         }
         return digits;

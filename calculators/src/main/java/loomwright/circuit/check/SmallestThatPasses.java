@@ -9,7 +9,7 @@ import loomwright.circuit.Installation;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.conductor.RunSize;
-import loomwright.protection.FuseType;
+import loomwright.protection.DeviceKind;
 import loomwright.table.Row;
 import loomwright.worked.Verdict;
 
@@ -41,10 +41,10 @@ public final class SmallestThatPasses {
             return first(circuit, id, "size", sizes(Conductor.of(part)), BEHIND_A_RUN);
         }
         if (part.kind() == PartKind.PROTECTION) {
-            FuseType series = Installation.of(circuit).installation().protection(circuit.indexOf(id)).device().series();
-            return series == null
+            DeviceKind kind = Installation.of(circuit).installation().protection(circuit.indexOf(id)).device();
+            return kind.ratings().isEmpty()
                     ? Suggestion.none("No series of standard ratings is in print for the kind of " + part.title() + ": choose from its maker's list.")
-                    : first(circuit, id, "rating", ratings(series), BEHIND_A_DEVICE);
+                    : first(circuit, id, "rating", ratings(kind), BEHIND_A_DEVICE);
         }
         return Suggestion.none("Only a conductor run and a fuse-link or breaker have standard sizes.");
     }
@@ -112,9 +112,9 @@ public final class SmallestThatPasses {
         return texts;
     }
 
-    private static List<String> ratings(FuseType series) {
+    private static List<String> ratings(DeviceKind kind) {
         List<String> texts = new ArrayList<>();
-        for (Row row : series.ratings()) {
+        for (Row row : kind.ratings()) {
             texts.add(plain(row.quantity("rating").text()));
         }
         return texts;
