@@ -7,7 +7,6 @@ import loomwright.quantity.Units;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -18,9 +17,6 @@ import loomwright.worked.WorkingBuilder;
  * @source ASTM B258, gauge rule; boat-cable tables for SAE gauge; IEC 60228 for the metric series
  */
 public final class GaugeConvert implements Calculator {
-    private static final double THICKEST = -3;
-    private static final double THINNEST = 40;
-
     @Override
     public Description description() {
         return GaugeFields.DESCRIPTION;
@@ -30,9 +26,6 @@ public final class GaugeConvert implements Calculator {
     public void work(Entries entries, WorkingBuilder working) {
         Quantity size = entries.quantity("size");
         boolean gauge = size.unit() == Units.AWG;
-        if (gauge) {
-            refuseBetweenGauges(size);
-        }
         SaeSize sae = gauge ? SaeSize.of(working, size, entries.choice("named-by").equals("sae")) : SaeSize.NONE;
         Quantity diameter = sae.named() ? null : diameter(working, size);
         Quantity area = sae.named() ? sae.area() : area(working, size, diameter);
@@ -51,18 +44,6 @@ public final class GaugeConvert implements Calculator {
         GaugeFindings.add(working, size, area, metric, sae);
         GaugeSlips.add(working, size, area, diameter, metric, sae);
         GaugeFindings.addNext(working, size, area, sae);
-    }
-
-    /** A gauge is a whole number; there is no wire between two of them. */
-    private static void refuseBetweenGauges(Quantity size) {
-        double whole = Math.floor(size.value() + 0.5);
-        boolean between = Math.abs(size.value() - whole) > 1e-9;
-        if (between || whole < THICKEST || whole > THINNEST) {
-            throw new Refusal(
-                    "size",
-                    "Size of conductor is " + size.text() + ": gauge numbers are whole, from 40 AWG to 1 AWG, then 1/0, 2/0, 3/0 and 4/0. "
-                            + "Enter one of these, or an area in mm²");
-        }
     }
 
     /** The diameter, if it is the way to the area; null if the area was entered. */

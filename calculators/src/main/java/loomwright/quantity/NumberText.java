@@ -1,7 +1,7 @@
 package loomwright.quantity;
 
 /**
- * Numbers to text and back, alike on every machine.
+ * Numbers to text, alike on every machine. {@link NumberReading} is the way back.
  *
  * <p>The standard library is avoided on purpose: its shortest-form printing differs between Java versions and the browser, and costs
  * more than half of the page's program.
@@ -11,8 +11,8 @@ public final class NumberText {
     private static final double LARGEST_SHOWN = 1e12;
 
     private static final double SMALLEST_SHOWN = 1e-9;
-    private static final char THIN_SPACE = '\u2009';
-    private static final char MINUS = '\u2212';
+    static final char THIN_SPACE = '\u2009';
+    static final char MINUS = '\u2212';
 
     private NumberText() {}
 
@@ -70,84 +70,8 @@ public final class NumberText {
     }
 
     private static boolean isSame(double value, String text) {
-        double read = read(text).value;
+        double read = NumberReading.of(text).value();
         return Math.abs(read - value) <= 1e-9 * Math.abs(value);
-    }
-
-    /** What came of reading a number at the start of a text: the number, or why there is none, and where the rest begins. */
-    record Reading(double value, String fault, int end) {}
-
-    /**
-     * Reads the number at the start of {@code text}: sign, digits, one point or comma, digits; spaces may group digits.
-     *
-     * @return a reading whose {@code fault} is null if there was a number
-     */
-    static Reading read(String text) {
-        int at = 0;
-        while (at < text.length() && isSpace(text.charAt(at))) {
-            at++;
-        }
-        boolean negative = false;
-        if (at < text.length() && isSign(text.charAt(at))) {
-            negative = text.charAt(at) != '+';
-            at++;
-        }
-        double digitsValue = 0;
-        double divisor = 1;
-        int digits = 0;
-        int beforePoint = 0;
-        int afterPoint = 0;
-        char point = 0;
-        boolean leadingZero = false;
-        while (at < text.length()) {
-            char c = text.charAt(at);
-            if (c >= '0' && c <= '9') {
-                leadingZero |= digits == 0 && c == '0';
-                digits++;
-                if (digits > 15) {
-                    return new Reading(0, "has more than 15 digits", at);
-                }
-                digitsValue = digitsValue * 10 + (c - '0');
-                if (point != 0) {
-                    divisor *= 10;
-                    afterPoint++;
-                } else {
-                    beforePoint++;
-                }
-            } else if ((c == '.' || c == ',') && isDigitAt(text, at + 1)) {
-                if (point != 0) {
-                    return new Reading(0, "has two decimal points", at);
-                }
-                point = c;
-            } else if (!(isSpace(c) && digits > 0 && point == 0 && isGroupOfThree(text, at + 1))) {
-                break;
-            }
-            at++;
-        }
-        if (digits == 0) {
-            return new Reading(0, "has no number", at);
-        }
-        if (point == ',' && afterPoint == 3 && beforePoint <= 3 && !leadingZero) {
-            return new Reading(0, "could mean thousands or a decimal: write it without the comma, or with a point", at);
-        }
-        double value = digitsValue / divisor;
-        return new Reading(negative ? -value : value, null, at);
-    }
-
-    static boolean isSpace(char c) {
-        return c == ' ' || c == '\u00a0' || c == THIN_SPACE || c == '\u202f' || c == '\t' || c == '\n' || c == '\r';
-    }
-
-    private static boolean isSign(char c) {
-        return c == '-' || c == '+' || c == MINUS;
-    }
-
-    private static boolean isDigitAt(String text, int at) {
-        return at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
-    }
-
-    private static boolean isGroupOfThree(String text, int at) {
-        return isDigitAt(text, at) && isDigitAt(text, at + 1) && isDigitAt(text, at + 2) && !isDigitAt(text, at + 3);
     }
 
     private static double powerOfTen(int digits) {

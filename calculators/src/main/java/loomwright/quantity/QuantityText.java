@@ -23,44 +23,54 @@ public final class QuantityText {
     }
 
     /**
-     * Reads a number and its unit, such as {@code 2.5 mm2}, {@code 14 AWG}, {@code 12,8 V} or {@code 2/0 AWG}.
+     * Reads a number and its unit, such as {@code 2.5 mm2}, {@code 14 AWG}, {@code 12,8 V}, {@code 1 1/2 in}, {@code 2/0 AWG} or {@code 00 AWG}.
+     *
+     * <p>{@link NumberReading} says what is done with a number that could mean thousands.
      *
      * @param text what was typed
      * @param assumed the unit if only a number was typed; null if the unit must be written
      */
     public static Reading read(String text, Unit assumed) {
+        return read(text, assumed, false);
+    }
+
+    /** The same for what was printed, as in a table or a book: a mark is a decimal mark, whatever follows it. */
+    public static Reading readPrinted(String text, Unit assumed) {
+        return read(text, assumed, true);
+    }
+
+    private static Reading read(String text, Unit assumed, boolean printed) {
         if (text.length() > LONGEST) {
             return Reading.fault("is longer than " + LONGEST + " characters");
         }
-        Reading aught = readAught(text, assumed);
-        if (aught != null) {
-            return aught;
+        String plain = Plain.of(text);
+        Reading thickGauge = ThickGauge.read(plain, assumed);
+        if (thickGauge != null) {
+            return thickGauge;
         }
-        NumberText.Reading number = NumberText.read(text);
+        NumberReading number = printed ? NumberReading.printed(plain) : NumberReading.of(plain);
         if (number.fault() != null) {
             return Reading.fault(number.fault());
         }
-        String rest = text.substring(number.end());
-        Unit unit = rest.isBlank() ? assumed : UnitSpelling.find(rest);
-        if (unit == null) {
-            return Reading.fault(
-                    rest.isBlank() ? "needs a unit after the number" : "has a unit we do not know: \u201c" + rest.strip() + "\u201d");
-        }
-        return Reading.of(number.value(), unit);
+        Fraction fraction = Fraction.after(number, plain);
+        return withUnit(
+                fraction == null ? number.value() : fraction.value(), plain.substring(fraction == null ? number.end() : fraction.end()),
+                assumed);
     }
 
-    /** Reads gauges 1/0 to 4/0, or answers null if the text is not of that form. */
-    private static Reading readAught(String text, Unit assumed) {
-        String squeezed = text.strip();
-        if (squeezed.length() < 3 || squeezed.charAt(1) != '/' || squeezed.charAt(2) != '0') {
-            return null;
+    private static Reading withUnit(double value, String written, Unit assumed) {
+        Unit unit = written.isBlank() ? assumed : UnitSpelling.find(written);
+        if (unit != null) {
+            return Reading.of(value, unit);
         }
-        int count = squeezed.charAt(0) - '0';
-        String rest = squeezed.substring(3);
-        Unit unit = rest.isBlank() ? assumed : UnitSpelling.find(rest);
-        if (count < 1 || count > 4 || unit != Units.AWG) {
-            return null;
+        if (written.isBlank()) {
+            return Reading.fault("needs a unit after the number");
         }
-        return Reading.of(1 - count, Units.AWG);
+        if (UnitSpelling.isSae(written)) {
+            return Reading.fault(
+                    "is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12"
+                            + " SAE, or the number as AWG where SAE can be chosen beside it");
+        }
+        return Reading.fault("has a unit we do not know: \u201c" + written.strip() + "\u201d");
     }
 }

@@ -1,5 +1,7 @@
 package loomwright.quantity;
 
+import java.util.Locale;
+
 /** The ways people write a unit, brought to the one we print. */
 final class UnitSpelling {
     /** Pairs: what may be typed, what it means. Compared after spaces are removed. */
@@ -50,6 +52,12 @@ final class UnitSpelling {
         return null;
     }
 
+    /** Whether the text names SAE gauge, whose numbers are those of AWG and whose copper is less. */
+    static boolean isSae(String text) {
+        String squeezed = squeeze(text).toLowerCase(Locale.ROOT);
+        return squeezed.equals("sae") || squeezed.equals("saegauge") || squeezed.equals("gaugesae");
+    }
+
     private static Unit bySymbol(String squeezed) {
         for (int i = 0; i < UNITS.length; i++) {
             if (SQUEEZED[i].equals(squeezed)) {
@@ -63,7 +71,7 @@ final class UnitSpelling {
         StringBuilder kept = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (!NumberText.isSpace(c)) {
+            if (!NumberReading.isSpace(c)) {
                 kept.append(c);
             }
         }

@@ -77,7 +77,7 @@ public final class Row {
     }
 
     private Quantity read(String column, Unit unit) {
-        QuantityText.Reading reading = QuantityText.read(text(column), unit);
+        QuantityText.Reading reading = QuantityText.readPrinted(text(column), unit);
         if (reading.quantity() == null) {
             throw new TableFault(
                     line, "column " + column + " " + reading.fault() + ": \u201c" + text(column) + "\u201d", "Write one number.");

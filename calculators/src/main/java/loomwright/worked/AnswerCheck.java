@@ -29,10 +29,10 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
         Output asked = working.description().output(outputKey);
         QuantityText.Reading reading = QuantityText.read(typed, asked.unit());
         if (typed.isBlank()) {
-            return unreadable("Your answer is empty: enter a number in " + asked.unit().symbol() + ".");
+            return unreadable("Your answer is empty: enter " + wanted(asked) + ".");
         }
         if (reading.quantity() == null) {
-            return unreadable("Your answer " + reading.fault() + ".");
+            return unreadable("Your answer " + reading.fault() + ". Enter " + wanted(asked) + ".");
         }
         Quantity answer = reading.quantity();
         if (!answer.dimension().equals(asked.unit().dimension())) {
@@ -40,6 +40,11 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
                     + asked.unit().spoken() + ".");
         }
         return compare(working, asked, answer);
+    }
+
+    private static String wanted(Output asked) {
+        String unit = asked.unit().symbol();
+        return unit.isEmpty() ? "a number" : "a number in " + unit;
     }
 
     private static AnswerCheck compare(Working working, Output asked, Quantity answer) {

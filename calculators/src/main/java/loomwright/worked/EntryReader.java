@@ -8,6 +8,8 @@ import loomwright.quantity.QuantityText;
 
 /** Reads what was typed into the fields of a calculator; every fault is collected. */
 final class EntryReader {
+    private static final double TOO_LARGE_TO_SHOW = 1e12;
+
     private final Entries entries = new Entries();
     private final List<EntryFault> faults = new ArrayList<>();
 
@@ -55,13 +57,19 @@ final class EntryReader {
         Quantity quantity = reading.quantity();
         // Any unit of the right kind is taken, offered or not, so that a label can be copied as it stands.
         Limits limits = field.limits(quantity.unit());
-        if (limits == null) {
+        if (limits != null && Gauges.isNone(quantity)) {
+            fault(field, "is " + shortened(text.strip()) + ": " + Gauges.WORDS + ". Enter one of these, or an area in mm²");
+        } else if (limits == null) {
             fault(field, "cannot be in " + quantity.unit().symbol() + ". Enter " + wanted(field));
         } else if (!limits.hold(quantity)) {
-            fault(field, "must be between " + limits.text(quantity.unit()) + ", but is " + quantity.text());
+            fault(field, "must be between " + limits.text(quantity.unit()) + ", but is " + written(quantity));
         } else {
             entries.put(field.key(), quantity);
         }
+    }
+
+    private static String written(Quantity quantity) {
+        return Math.abs(quantity.value()) < TOO_LARGE_TO_SHOW ? quantity.text() : quantity.value() > 0 ? "too large" : "too far below nought";
     }
 
     private static String wanted(Field field) {

@@ -16,7 +16,7 @@ class FaultCurrentLawsTest {
     private static Trial trial(String kind, String size, double metres, double celsius) {
         return Trial.of(
                 "fault-current", "conductor=" + kind, "branch-size=" + size + " mm²",
-                String.format(Locale.ROOT, "branch-route-length=%.6f m", metres), String.format(Locale.ROOT, "temperature=%.3f °C", celsius));
+                String.format(Locale.ROOT, "branch-route-length=%.6f m", metres), String.format(Locale.ROOT, "temperature=%.4f °C", celsius));
     }
 
     @Property(tries = 200)

@@ -60,7 +60,7 @@ public final class Trial {
 
     /** How far the answer lies from a text such as {@code 6.31 h}, in the unit of that text. */
     public double away(String resultKey, String expected) {
-        Quantity wanted = QuantityText.read(expected, null).quantity();
+        Quantity wanted = QuantityText.readPrinted(expected, null).quantity();
         Quantity got = working().result(resultKey).quantity().in(wanted.unit());
         return Math.abs(got.value() - wanted.value());
     }
@@ -96,6 +96,6 @@ public final class Trial {
 
     /** The number in a text such as {@code 0.05 V}. */
     public static double number(String text) {
-        return QuantityText.read(text, null).quantity().value();
+        return QuantityText.readPrinted(text, null).quantity().value();
     }
 }

@@ -74,7 +74,7 @@ final class PinReader {
     /** A working by hand that ends in another figure than the one expected has a slip in one of the two. */
     private void checkArithmetic(YamlMap map, Pin pin) {
         String end = pin.arithmetic().substring(pin.arithmetic().lastIndexOf('=') + 1).strip();
-        Quantity ending = QuantityText.read(end, null).quantity();
+        Quantity ending = QuantityText.readPrinted(end, null).quantity();
         if (ending == null || !ending.dimension().equals(pin.expect().dimension())) {
             return;
         }
@@ -98,7 +98,7 @@ final class PinReader {
     }
 
     private Quantity quantity(Scalar scalar, Output output) {
-        QuantityText.Reading reading = QuantityText.read(scalar.text(), output.unit());
+        QuantityText.Reading reading = QuantityText.readPrinted(scalar.text(), output.unit());
         if (reading.quantity() == null) {
             problems.add(scalar.problem(
                     "\"" + scalar.text() + "\" " + reading.fault(),

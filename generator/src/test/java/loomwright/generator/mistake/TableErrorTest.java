@@ -59,7 +59,7 @@ class TableErrorTest extends MistakeTest {
                 content/tables/short.csv:4:1: the row has 1 cells but there are 2 columns. Check the commas.
                    1
                    ^
-                content/tables/word.csv:4:1: column size has two decimal points: "1.5.2". Write one number.
+                content/tables/word.csv:4:1: column size has two decimal marks: "1.5.2". Write one number.
                    1.5.2
                    ^
                 5 problems
