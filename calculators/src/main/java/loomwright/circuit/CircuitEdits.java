@@ -1,7 +1,9 @@
 package loomwright.circuit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Changes to a circuit. Each gives a new circuit and leaves the old one as it was, so that a list of circuits is the way back. */
 public final class CircuitEdits {
@@ -30,7 +32,7 @@ public final class CircuitEdits {
     /** The circuit with one part in the place of the part of the same id. */
     public static Circuit replaced(Circuit circuit, Part part) {
         List<Part> parts = new ArrayList<>(circuit.parts());
-        parts.set(circuit.indexOf(part(circuit, part.id()).id()), part);
+        parts.set(place(circuit, part.id()), part);
         return circuit.of(parts);
     }
 
@@ -62,7 +64,7 @@ public final class CircuitEdits {
         Part behind = part(circuit, id);
         Part inserted = fresh(circuit, kind, behind.fedBy());
         List<Part> parts = new ArrayList<>(circuit.parts());
-        int at = circuit.indexOf(id);
+        int at = place(circuit, id);
         parts.set(at, behind.fedFrom(inserted.id()));
         parts.add(at, inserted);
         return circuit.of(TreeOrder.of(parts));
@@ -87,7 +89,7 @@ public final class CircuitEdits {
     /** The circuit without one part and all behind it. A trigger taken from there is taken from nowhere then. */
     public static Circuit withoutBranch(Circuit circuit, String id) {
         part(circuit, id);
-        List<String> gone = new ArrayList<>();
+        Set<String> gone = new HashSet<>();
         gone.add(id);
         List<Part> parts = new ArrayList<>();
         for (Part part : circuit.parts()) {
@@ -108,13 +110,12 @@ public final class CircuitEdits {
      */
     public static Circuit moved(Circuit circuit, String id, String fedBy) {
         Part moving = part(circuit, id);
-        for (Part place = part(circuit, fedBy); place != null; place = circuit.part(place.fedBy())) {
-            if (place == moving) {
-                throw new CircuitRefusal(id, moving.title() + " cannot be fed from behind itself: choose a part nearer to the battery");
-            }
+        part(circuit, fedBy);
+        if (circuit.node(id).isOnTheWayTo(circuit.node(fedBy))) {
+            throw new CircuitRefusal(id, moving.title() + " cannot be fed from behind itself: choose a part nearer to the battery");
         }
         List<Part> parts = new ArrayList<>(circuit.parts());
-        parts.set(circuit.indexOf(id), moving.fedFrom(fedBy));
+        parts.set(place(circuit, id), moving.fedFrom(fedBy));
         return circuit.of(TreeOrder.of(parts));
     }
 
@@ -125,11 +126,16 @@ public final class CircuitEdits {
 
     private static Part fresh(Circuit circuit, PartKind kind, String fedBy) {
         int number = 1;
-        while (circuit.indexOf(kind.key() + "-" + number) >= 0) {
+        while (circuit.node(kind.key() + "-" + number) != null) {
             number++;
         }
         String id = kind.key() + "-" + number;
         return kind == PartKind.LOAD ? Part.of(id, kind, "", fedBy, "power=10 W") : Part.of(id, kind, "", fedBy);
+    }
+
+    private static int place(Circuit circuit, String id) {
+        part(circuit, id);
+        return circuit.node(id).order();
     }
 
     private static Part part(Circuit circuit, String id) {

@@ -18,32 +18,31 @@ import loomwright.worked.Entries;
  * @param rules the rule set on ampacity
  * @param around what decides the ampacity besides the size
  * @param insulation what stands the heat of a short circuit
+ * @param ohms its resistance out and back at the temperature it works at, in Ω
+ * @param leastOhms the same with cold copper of the full area
  */
 public record Conductor(
         ConductorKind kind, Quantity size, Quantity routeLength, Quantity temperature, AmpacityRuleSet rules, Surroundings around,
-        ShortCircuitInsulation insulation) {
+        ShortCircuitInsulation insulation, double ohms, double leastOhms)
+        implements Figures {
     private static final Quantity NOMINAL = Quantity.of(12, Units.VOLT);
 
-    public static Conductor of(Part part) {
-        Entries entries = part.entries();
-        return new Conductor(
-                ConductorKind.of(entries.option("conductor")), entries.quantity("size"), entries.quantity("route-length"),
-                entries.quantity("temperature"), AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
-                ShortCircuitInsulation.of(entries.option("short-circuit-insulation")));
-    }
-
     /**
-     * The resistance out and back at the temperature it works at, in mΩ.
+     * A run, as it was entered.
      *
      * @throws loomwright.worked.Refusal if the table of its kind has no such size
      */
-    public Quantity resistance() {
-        return ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), routeLength);
-    }
-
-    /** The least resistance out and back to be reckoned with in a short circuit: cold copper of the full area, in mΩ. */
-    public Quantity leastResistance() {
-        return ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), routeLength);
+    public static Conductor of(Part part) {
+        Entries entries = part.entries();
+        ConductorKind kind = ConductorKind.of(entries.option("conductor"));
+        Quantity size = entries.quantity("size");
+        Quantity route = entries.quantity("route-length");
+        Quantity temperature = entries.quantity("temperature");
+        return new Conductor(
+                kind, size, route, temperature, AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
+                ShortCircuitInsulation.of(entries.option("short-circuit-insulation")),
+                ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), route).base(),
+                ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), route).base());
     }
 
     /**
@@ -66,5 +65,21 @@ public record Conductor(
     /** What it is called in a list: {@code 2.5 mm², 4.2 m}. */
     public String words() {
         return size.text() + ", " + routeLength.text();
+    }
+
+    @Override
+    public String inPartsList() {
+        return "";
+    }
+
+    @Override
+    public String onLabel() {
+        return "";
+    }
+
+    /** Not by its figures: printing a number the library's way costs the page more than all of this. */
+    @Override
+    public String toString() {
+        return words();
     }
 }

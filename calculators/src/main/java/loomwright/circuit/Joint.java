@@ -9,7 +9,7 @@ import loomwright.quantity.Units;
  * @param one the resistance of one
  * @param count how many the current passes, out and back
  */
-public record Joint(Quantity one, int count) {
+public record Joint(Quantity one, int count) implements Figures {
     public static Joint of(Part part) {
         return new Joint(part.entries().quantity("joint-resistance"), (int) Math.ceil(part.entries().quantity("joints").base() - 1e-9));
     }
@@ -17,5 +17,25 @@ public record Joint(Quantity one, int count) {
     /** The resistance of all of them. */
     public Quantity resistance() {
         return Quantity.ofBase(count * one.base(), Units.MILLIOHM);
+    }
+
+    @Override
+    public double ohms() {
+        return resistance().base();
+    }
+
+    @Override
+    public double leastOhms() {
+        return 0;
+    }
+
+    @Override
+    public String inPartsList() {
+        return count + " terminals or connectors";
+    }
+
+    @Override
+    public String onLabel() {
+        return "";
     }
 }

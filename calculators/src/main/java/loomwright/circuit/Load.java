@@ -23,7 +23,8 @@ import loomwright.worked.Refusal;
  */
 public record Load(
         LoadKind kind, double watts, double amperes, double siemens, Quantity ratedVoltage, Quantity hours, Quantity duty, boolean together,
-        Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity standing) {
+        Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity standing)
+        implements Figures {
 
     /**
      * A load, as it was entered.
@@ -74,5 +75,25 @@ public record Load(
     /** What it takes at a voltage, in amperes, while it draws. */
     public Quantity current(double volts) {
         return Quantity.of(power(volts).value() / volts, Units.AMPERE);
+    }
+
+    @Override
+    public double ohms() {
+        return 0;
+    }
+
+    @Override
+    public double leastOhms() {
+        return 0;
+    }
+
+    @Override
+    public String inPartsList() {
+        return "";
+    }
+
+    @Override
+    public String onLabel() {
+        return "";
     }
 }

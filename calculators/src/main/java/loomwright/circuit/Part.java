@@ -18,7 +18,7 @@ public final class Part {
     private final List<String> texts;
     private final Entries entries;
     /** What it was understood as; kept, so that after an edit only the changed part is understood anew. */
-    private Understood understood;
+    private Figures figures;
 
     private Part(String id, PartKind kind, String name, String fedBy, String triggeredFrom, String reading, List<String> texts, Entries entries) {
         this.id = id;
@@ -124,11 +124,11 @@ public final class Part {
      *
      * @throws loomwright.worked.Refusal if its figures do not go together
      */
-    Understood understood() {
-        if (understood == null) {
-            understood = Understood.of(this);
+    Figures figures() {
+        if (figures == null) {
+            figures = kind.figures(this);
         }
-        return understood;
+        return figures;
     }
 
     /** The same part with another text in one field. */
@@ -154,12 +154,18 @@ public final class Part {
 
     /** The same part fed from another. */
     public Part fedFrom(String otherId) {
-        return new Part(id, kind, name, otherId, triggeredFrom, reading, texts, entries);
+        return elsewhere(otherId, triggeredFrom);
     }
 
     /** The same part with its trigger taken from another; empty for none. */
     public Part triggeredBy(String otherId) {
-        return new Part(id, kind, name, fedBy, otherId, reading, texts, entries);
+        return elsewhere(fedBy, otherId);
+    }
+
+    private Part elsewhere(String feeding, String trigger) {
+        Part part = new Part(id, kind, name, feeding, trigger, reading, texts, entries);
+        part.figures = figures;
+        return part;
     }
 
     @Override

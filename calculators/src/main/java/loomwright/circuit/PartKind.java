@@ -5,23 +5,30 @@ import loomwright.worked.Field;
 
 /** The kinds of part a circuit is made of, each with what is asked for it. */
 public enum PartKind {
-    SUPPLY("supply", "Battery", SupplyEntries.FIELDS),
-    PANEL("panel", "Fuse panel", PanelEntries.FIELDS),
-    PROTECTION("protection", "Fuse-link or breaker", ProtectionEntries.FIELDS),
-    ISOLATOR("isolator", "Isolating switch", IsolatorEntries.FIELDS),
-    SWITCH("switch", "Switching device", SwitchEntries.FIELDS),
-    CONDUCTOR("conductor", "Conductor run", ConductorEntries.FIELDS),
-    JOINT("joint", "Joints", JointEntries.FIELDS),
-    LOAD("load", "Load", LoadEntries.FIELDS);
+    SUPPLY("supply", "Battery", SupplyEntries.FIELDS, Supply::of),
+    PANEL("panel", "Fuse panel", PanelEntries.FIELDS, Panel::of),
+    PROTECTION("protection", "Fuse-link or breaker", ProtectionEntries.FIELDS, Protection::of),
+    ISOLATOR("isolator", "Isolating switch", IsolatorEntries.FIELDS, Isolator::of),
+    SWITCH("switch", "Switching device", SwitchEntries.FIELDS, Switching::of),
+    CONDUCTOR("conductor", "Conductor run", ConductorEntries.FIELDS, Conductor::of),
+    JOINT("joint", "Joints", JointEntries.FIELDS, Joint::of),
+    LOAD("load", "Load", LoadEntries.FIELDS, Load::of);
 
     private final String key;
     private final String label;
     private final List<Field> fields;
+    private final Understanding understanding;
 
-    PartKind(String key, String label, List<Field> fields) {
+    /** How a part of the kind is understood. */
+    private interface Understanding {
+        Figures of(Part part);
+    }
+
+    PartKind(String key, String label, List<Field> fields, Understanding understanding) {
         this.key = key;
         this.label = label;
         this.fields = fields;
+        this.understanding = understanding;
     }
 
     /** The kind of that key, or null. */
@@ -47,6 +54,15 @@ public enum PartKind {
     /** What is asked for it, in order. */
     public List<Field> fields() {
         return fields;
+    }
+
+    /**
+     * What a part of this kind is understood as.
+     *
+     * @throws loomwright.worked.Refusal if its figures do not go together
+     */
+    Figures figures(Part part) {
+        return understanding.of(part);
     }
 
     /** The place of a field, or −1. */

@@ -17,7 +17,8 @@ import loomwright.worked.Entries;
  * @param coldResistance its resistance; 0 if none is counted
  */
 public record Protection(
-        DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance) {
+        DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance)
+        implements Figures {
 
     public static Protection of(Part part) {
         Entries entries = part.entries();
@@ -38,5 +39,25 @@ public record Protection(
     /** In the middle of a sentence, such as {@code blade fuse-link of 10 A}. */
     public String words() {
         return device.words() + " of " + rating.text();
+    }
+
+    @Override
+    public double ohms() {
+        return coldResistance.base();
+    }
+
+    @Override
+    public double leastOhms() {
+        return coldResistance.base();
+    }
+
+    @Override
+    public String inPartsList() {
+        return words();
+    }
+
+    @Override
+    public String onLabel() {
+        return rating.text();
     }
 }

@@ -23,7 +23,7 @@ import loomwright.worked.Refusal;
  */
 public record Supply(
         Chemistry chemistry, Quantity capacity, Quantity stateOfCharge, Quantity usableDepth, Quantity resting, Quantity lowest,
-        Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) {
+        Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) implements Figures {
 
     /**
      * The battery of a circuit, as it was entered.
@@ -50,5 +50,25 @@ public record Supply(
     public Quantity usable() {
         double share = Math.max(0, stateOfCharge.base() - (1 - usableDepth.base()));
         return BatteryDay.usable(capacity, Quantity.of(100 * share, Units.PERCENT));
+    }
+
+    @Override
+    public double ohms() {
+        return 0;
+    }
+
+    @Override
+    public double leastOhms() {
+        return 0;
+    }
+
+    @Override
+    public String inPartsList() {
+        return chemistry.label() + " battery of " + capacity.text();
+    }
+
+    @Override
+    public String onLabel() {
+        return "";
     }
 }

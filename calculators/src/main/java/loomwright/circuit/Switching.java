@@ -16,12 +16,14 @@ import loomwright.worked.Refusal;
  * @param resistance its resistance when on
  * @param coil resistance of its coil, or null if it is no relay
  * @param triggerCurrent what its input takes, or null if it is not solid-state
+ * @param triggerOhms the resistance of its trigger wire, out and back, in Ω; 0 if it has none
  * @param junctionToAir thermal resistance to the air, or null if not known
  */
 public record Switching(
         Device device, Quantity continuousCurrent, Quantity resistance, Quantity coil, Quantity triggerCurrent, Quantity hoursOn,
         Quantity triggerFuse, ConductorKind triggerKind, Quantity triggerSize, Quantity triggerRoute, Quantity junctionToAir, Quantity air,
-        Quantity junctionLimit) {
+        Quantity junctionLimit, double triggerOhms)
+        implements Figures {
     /** How it is switched. */
     public enum Device {
         MANUAL("a switch by hand"),
@@ -60,7 +62,8 @@ public record Switching(
                 device == Device.SOLID_STATE ? entries.quantity(SwitchFigures.triggerField().key()) : null, entries.quantity("hours-on"),
                 entries.quantity(SwitchFigures.triggerFuseField().key()), ConductorKind.of(entries.option("trigger-conductor")),
                 entries.quantity("trigger-size"), entries.quantity("trigger-route-length"), entries.quantity("junction-to-air"),
-                entries.quantity("switch-ambient"), entries.quantity("junction-limit"));
+                entries.quantity("switch-ambient"), entries.quantity("junction-limit"),
+                device == Device.MANUAL ? 0 : triggerOhms(entries));
     }
 
     private static Quantity coil(Entries entries) {
@@ -81,12 +84,44 @@ public record Switching(
         return device != Device.MANUAL;
     }
 
-    /** The resistance of its trigger wire, out and back, in mΩ. */
-    public Quantity triggerResistance() {
+    private static double triggerOhms(Entries entries) {
         try {
-            return ConductorFigures.outAndBack(ConductorFigures.perMetre(triggerKind, triggerSize, COOL), triggerRoute);
+            Quantity perMetre =
+                    ConductorFigures.perMetre(ConductorKind.of(entries.option("trigger-conductor")), entries.quantity("trigger-size"), COOL);
+            return ConductorFigures.outAndBack(perMetre, entries.quantity("trigger-route-length")).base();
         } catch (Refusal refusal) {
             throw new Refusal("trigger-size", "Trigger wire: " + refusal.getMessage());
         }
+    }
+
+    /** What its trigger takes at a voltage, in amperes. */
+    public double triggerAmperes(double volts) {
+        return coil != null ? volts / coil.base() : triggerCurrent.base();
+    }
+
+    /** Not by its figures: printing a number the library's way costs the page more than all of this. */
+    @Override
+    public String toString() {
+        return device.words();
+    }
+
+    @Override
+    public double ohms() {
+        return resistance.base();
+    }
+
+    @Override
+    public double leastOhms() {
+        return 0;
+    }
+
+    @Override
+    public String inPartsList() {
+        return device.words() + " for " + continuousCurrent.text();
+    }
+
+    @Override
+    public String onLabel() {
+        return "";
     }
 }

@@ -30,8 +30,8 @@ class CircuitEditsTest {
     void addsAtTheEndOfWhatAPartFeeds() {
         Circuit more = CircuitEdits.added(trailer, PartKind.PROTECTION, "fuse-panel");
         more = CircuitEdits.added(more, PartKind.LOAD, "protection-1");
-        assertEquals("on-switch", more.parts().get(more.indexOf("protection-1") - 1).id());
-        assertEquals("load-1", more.parts().get(more.indexOf("protection-1") + 1).id());
+        assertEquals("on-switch", more.parts().get(more.node("protection-1").order() - 1).id());
+        assertEquals("load-1", more.parts().get(more.node("protection-1").order() + 1).id());
     }
 
     @Test

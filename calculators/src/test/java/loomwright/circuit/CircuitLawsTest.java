@@ -2,6 +2,7 @@ package loomwright.circuit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -37,13 +38,13 @@ class CircuitLawsTest {
     void isExaminedOrRefusedWithPartAndField(@ForAll long seed) {
         Examination examination = Examination.of(RandomCircuit.of(seed));
         for (PartFault fault : examination.faults()) {
-            assertTrue(examination.circuit().indexOf(fault.partId()) >= 0);
+            assertNotNull(examination.circuit().node(fault.partId()));
             assertTrue(examination.circuit().part(fault.partId()).kind().indexOf(fault.fieldKey()) >= 0, fault.toString());
         }
         for (CircuitFinding finding : examination.findings()) {
             String words = finding.finding().words() + finding.finding().remedy();
             assertFalse(words.contains("not a number") || words.contains("every limit") || words.contains("null"), words);
-            assertTrue(examination.circuit().indexOf(finding.partId()) >= 0);
+            assertNotNull(examination.circuit().node(finding.partId()));
         }
     }
 
@@ -51,8 +52,8 @@ class CircuitLawsTest {
     void givesAsMuchEnergyAsLoadsAndLossesTake(@ForAll long seed) {
         for (Solved solved : understood(seed).solution().all()) {
             if (solved.exists()) {
-                double given = solved.point().sourceWatts();
-                assertEquals(given, solved.point().loadWatts() + solved.point().lostWatts(), 1e-9 * (1 + given));
+                double given = solved.sourceWatts();
+                assertEquals(given, solved.loadWatts() + solved.lostWatts(), 1e-9 * (1 + given));
             }
         }
     }
@@ -61,31 +62,33 @@ class CircuitLawsTest {
     @Property(tries = 300)
     void drivesLessFaultCurrentTheFartherAway(@ForAll long seed) {
         Examination examination = understood(seed);
-        Installation installation = examination.solution().installation();
-        for (int i = 1; i < installation.size(); i++) {
-            Quantity low = examination.faultCurrents().lowest(i);
-            assertTrue(low.base() <= examination.faultCurrents().lowest(installation.feeding(i)).base());
-            Quantity high = examination.faultCurrents().highest(i);
-            assertTrue(high == null || low.base() <= high.base() * (1 + 1e-9), "part " + i);
+        for (Node node : examination.circuit().nodes()) {
+            if (node.parent() == null) {
+                continue;
+            }
+            Quantity low = examination.faultCurrents().lowest(node);
+            assertTrue(low.base() <= examination.faultCurrents().lowest(node.parent()).base());
+            Quantity high = examination.faultCurrents().highest(node);
+            assertTrue(high == null || low.base() <= high.base() * (1 + 1e-9), node.id());
         }
     }
 
     @Property(tries = 300)
     void givesSheetsForWhateverIsUnderstood(@ForAll long seed) {
         Examination examination = understood(seed);
-        Installation installation = examination.solution().installation();
-        assertEquals(count(installation, PartKind.PROTECTION), Schedule.of(examination).size());
-        assertTrue(PartsAndCuts.of(installation).cuts().size() >= count(installation, PartKind.CONDUCTOR));
-        assertTrue(Label.of(installation).size() >= 4 * count(installation, PartKind.CONDUCTOR));
-        Quantity battery = installation.supply().resting();
-        Circuit read = CircuitEdits.read(installation.circuit(), installation.part(0).id(), battery.text()).circuit();
-        for (TestStep step : TestSheet.of(installation, battery)) {
+        Circuit circuit = examination.circuit();
+        assertEquals(count(circuit, PartKind.PROTECTION), Schedule.of(examination).size());
+        assertTrue(PartsAndCuts.of(circuit).cuts().size() >= count(circuit, PartKind.CONDUCTOR));
+        assertTrue(Label.of(circuit).size() >= 4 * count(circuit, PartKind.CONDUCTOR));
+        Quantity battery = circuit.battery().resting();
+        Circuit read = CircuitEdits.read(circuit, circuit.supply().id(), battery.text()).circuit();
+        for (TestStep step : TestSheet.of(circuit, battery)) {
             assertTrue(step.low() == null || step.low().base() <= step.high().base() * (1 + 1e-9), step.toString());
             if (step.phase() == TestStep.Phase.LOADED && step.low() != null) {
                 read = CircuitEdits.read(read, step.partId(), step.low().text(9)).circuit();
             }
         }
-        assertTrue(Comparison.of(Examination.of(read), Meter.USUAL).faults().size() <= installation.size());
+        assertTrue(Comparison.of(Examination.of(read), Meter.USUAL).faults().size() <= circuit.parts().size());
     }
 
     /**
@@ -99,12 +102,11 @@ class CircuitLawsTest {
         for (Part part : circuit.parts()) {
             if (part.kind() == PartKind.CONDUCTOR && part.text("conductor").equals("iso-6722-1")) {
                 Examination after = Examination.of(CircuitEdits.changed(circuit, part.id(), "size", "120 mm²").circuit());
-                int thickened = circuit.indexOf(part.id());
-                for (int i = thickened; i < circuit.parts().size(); i++) {
-                    double was = before.solution().leastVolts(i);
-                    boolean behind = before.solution().installation().isOnTheWay(thickened, i);
+                for (Node node : circuit.nodes()) {
+                    double was = before.solution().leastVolts(node);
+                    boolean behind = circuit.node(part.id()).isOnTheWayTo(node);
                     boolean compared = behind && !Double.isNaN(was) && existAll(before.solution().all());
-                    assertTrue(!compared || after.solution().leastVolts(i) >= was - 1e-9);
+                    assertTrue(!compared || after.solution().leastVolts(after.circuit().node(node.id())) >= was - 1e-9);
                 }
             }
         }
@@ -120,7 +122,7 @@ class CircuitLawsTest {
         return examination;
     }
 
-    private static long count(Installation installation, PartKind kind) {
-        return installation.circuit().parts().stream().filter(part -> part.kind() == kind).count();
+    private static long count(Circuit circuit, PartKind kind) {
+        return circuit.parts().stream().filter(part -> part.kind() == kind).count();
     }
 }

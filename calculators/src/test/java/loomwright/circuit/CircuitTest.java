@@ -15,7 +15,7 @@ class CircuitTest {
     @Test
     void understandsEveryStartingCircuit() {
         for (Circuit circuit : List.of(StartingCircuits.empty(), StartingCircuits.punt(), StartingCircuits.reedmereTrailer())) {
-            assertEquals(List.of(), Installation.of(circuit).faults());
+            assertEquals(List.of(), circuit.faults());
         }
     }
 
@@ -77,7 +77,7 @@ class CircuitTest {
         Circuit circuit = new Circuit("", List.of(
                 BATTERY, Part.of("run", PartKind.CONDUCTOR, "", "battery", "size=2.7 mm²"), Part.of("lamp", PartKind.LOAD, "", "run"),
                 Part.of("relay", PartKind.SWITCH, "", "battery", "switching=relay")));
-        List<PartFault> faults = Installation.of(circuit).faults();
+        List<PartFault> faults = circuit.faults();
         assertEquals("run size", faults.get(0).partId() + " " + faults.get(0).fieldKey());
         assertEquals("lamp power", faults.get(1).partId() + " " + faults.get(1).fieldKey());
         assertEquals("relay coil-resistance", faults.get(2).partId() + " " + faults.get(2).fieldKey());

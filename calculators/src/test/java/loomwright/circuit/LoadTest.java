@@ -1,7 +1,6 @@
 package loomwright.circuit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -23,22 +22,21 @@ class LoadTest {
         "constant-current, power=24 W, 2, 20"
     })
     void takesWhatItsKindTakesAtTenVolts(String kind, String rated, double amperes, double watts) {
-        Load load = read("load-kind=" + kind, rated).installation().load(1);
+        Load load = (Load) read("load-kind=" + kind, rated).node("lamp").figures();
         assertEquals(amperes, load.current(10).value(), 1e-6);
         assertEquals(watts, load.power(10).value(), 1e-6);
     }
 
     @Test
     void isEnteredInOneWayOnly() {
-        InstallationRead two = read("power=24 W", "current=2 A");
-        assertNull(two.installation());
+        Circuit two = read("power=24 W", "current=2 A");
         assertTrue(two.faults().get(0).message().contains("keep one"), two.faults().toString());
         assertTrue(read("load-kind=resistive").faults().get(0).message().contains("enter one of the three"));
     }
 
-    private static InstallationRead read(String... entries) {
-        return Installation.of(new Circuit("", List.of(
+    private static Circuit read(String... entries) {
+        return new Circuit("", List.of(
                 Part.of("battery", PartKind.SUPPLY, "", "", "chemistry=lifepo4", "capacity=100 Ah"),
-                Part.of("lamp", PartKind.LOAD, "", "battery", entries))));
+                Part.of("lamp", PartKind.LOAD, "", "battery", entries)));
     }
 }

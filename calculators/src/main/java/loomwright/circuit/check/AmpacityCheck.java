@@ -1,7 +1,8 @@
 package loomwright.circuit.check;
 
 import loomwright.circuit.Conductor;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
+import loomwright.circuit.Protection;
 import loomwright.conductor.AmpacityRuleSet;
 import loomwright.conductor.RatedCurrent;
 import loomwright.protection.RuleSet;
@@ -14,21 +15,20 @@ import loomwright.worked.Refusal;
 import loomwright.worked.Verdict;
 
 /** What each conductor may carry, against its current and against the devices before it. */
-final class AmpacityCheck {
-    private final Installation installation;
-    private final Findings findings;
-
-    AmpacityCheck(Installation installation, Findings findings) {
-        this.installation = installation;
-        this.findings = findings;
+final class AmpacityCheck implements PartCheck {
+    @Override
+    public void check(Node node, Context context, Findings findings) {
+        if (node.figures() instanceof Conductor conductor) {
+            check(node, conductor, context, findings);
+        }
     }
 
-    void add(int i, Quantity design) {
-        Conductor conductor = installation.conductor(i);
-        RatedCurrent rated = rated(i, conductor, design);
-        int device = smallestDeviceBefore(i);
-        if (device < 0) {
-            addUnprotected(i);
+    private static void check(Node node, Conductor conductor, Context context, Findings findings) {
+        Quantity design = context.designCurrent(node);
+        RatedCurrent rated = rated(node, conductor, design, findings);
+        Node device = smallestDeviceBefore(node);
+        if (device == null) {
+            addUnprotected(node, findings);
         }
         if (rated == null) {
             return;
@@ -36,55 +36,55 @@ final class AmpacityCheck {
         Quantity ampacity = rated.value();
         boolean passed = Findings.within(design, ampacity);
         findings.add(
-                Check.AMPACITY, i, passed, Verdict.STOP,
-                findings.title(i) + ", " + conductor.size().text() + ": its largest current of " + Findings.told(design, ampacity) + " is "
+                Check.AMPACITY, node, passed, Verdict.STOP,
+                node.title() + ", " + conductor.size().text() + ": its largest current of " + Findings.told(design, ampacity) + " is "
                         + Findings.withinOrAbove(passed) + " the " + ampacity.text(3) + " it may carry. " + conductor.rules().conditions(),
                 design, ampacity, rated.row().source(), "Take a thicker conductor, insulation of a higher rating, or less load on it.");
-        if (device >= 0) {
-            addDevice(i, device, ampacity, rated.row().source());
+        if (device != null) {
+            addDevice(node, conductor, device, ampacity, rated.row().source(), context.battery().fuseRule(), findings);
         }
     }
 
-    private RatedCurrent rated(int i, Conductor conductor, Quantity design) {
+    private static RatedCurrent rated(Node node, Conductor conductor, Quantity design, Findings findings) {
         try {
             RatedCurrent rated = conductor.ampacity();
             if (rated == null) {
                 findings.caution(
-                        Check.AMPACITY, i,
-                        findings.title(i) + ": the rule set \u201c" + conductor.rules().label() + "\u201d lists no ampacity for "
+                        Check.AMPACITY, node,
+                        node.title() + ": the rule set \u201c" + conductor.rules().label() + "\u201d lists no ampacity for "
                                 + conductor.size().text() + ", so none was checked.",
                         design, PublishedTables.overcurrentRating().source(), "Choose a rule set that lists this size, or another size.");
             }
             return rated;
         } catch (Refusal refusal) {
             findings.caution(
-                    Check.AMPACITY, i, findings.title(i) + ": no ampacity was checked. " + refusal.getMessage() + ".", design,
+                    Check.AMPACITY, node, node.title() + ": no ampacity was checked. " + refusal.getMessage() + ".", design,
                     Findings.computed(), "Change the conductor as the sentence says.");
             return null;
         }
     }
 
-    private void addDevice(int i, int device, Quantity ampacity, Source table) {
-        RuleSet rule = installation.supply().fuseRule();
+    private static void addDevice(
+            Node node, Conductor conductor, Node device, Quantity ampacity, Source table, RuleSet rule, Findings findings) {
         // 150 % belongs to Table 5 of 33 CFR; with another rule set on ampacity the device may have no more than that.
-        boolean more = rule == RuleSet.US_33_CFR && installation.conductor(i).rules() == AmpacityRuleSet.BOAT;
+        boolean more = rule == RuleSet.US_33_CFR && conductor.rules() == AmpacityRuleSet.BOAT;
         Quantity share = more ? rule.share() : Quantity.of(100, Units.PERCENT);
         Quantity most = Quantity.of(share.base() * ampacity.base(), Units.AMPERE);
-        Quantity rating = installation.protection(device).rating();
+        Quantity rating = rating(device);
         boolean passed = Findings.within(rating, most);
         findings.add(
-                Check.CONDUCTOR_PROTECTED, i, passed, Verdict.STOP,
-                findings.title(device) + ", " + rating.text() + ", protects " + findings.title(i) + ": it is "
+                Check.CONDUCTOR_PROTECTED, node, passed, Verdict.STOP,
+                device.title() + ", " + rating.text() + ", protects " + node.title() + ": it is "
                         + Findings.withinOrAbove(passed) + " " + (more ? share.text() + " of its ampacity, " : "its ampacity of ") + most.text(3)
                         + ".",
                 rating, most, more ? rule.source() : table, "Take a smaller rating there, put a device before this run, or take a thicker conductor.");
     }
 
     /** A stretch with nothing before it. source: 33 CFR 183.455(b), printed in inches. */
-    private void addUnprotected(int i) {
+    private static void addUnprotected(Node node, Findings findings) {
         double metres = 0;
-        for (int at = i; at >= 0; at = installation.feeding(at)) {
-            metres += installation.conductor(at) == null ? 0 : installation.conductor(at).routeLength().base();
+        for (Node at = node; at != null; at = at.parent()) {
+            metres += at.figures() instanceof Conductor conductor ? conductor.routeLength().base() : 0;
         }
         Quantity length = Quantity.of(metres, Units.METRE);
         Row open = PublishedTables.overcurrentLocation().find("case", "33-cfr-source");
@@ -93,21 +93,23 @@ final class AmpacityCheck {
         boolean inSheath = Findings.within(length, sheathed.quantity("distance"));
         Row row = near ? open : sheathed;
         findings.add(
-                Check.UNPROTECTED_LENGTH, i, near, inSheath ? Verdict.CAUTION : Verdict.STOP,
-                findings.title(i) + " has no fuse-link or breaker before it; its far end is " + length.text(3) + " from the battery. 33 CFR allows "
+                Check.UNPROTECTED_LENGTH, node, near, inSheath ? Verdict.CAUTION : Verdict.STOP,
+                node.title() + " has no fuse-link or breaker before it; its far end is " + length.text(3) + " from the battery. 33 CFR allows "
                         + open.quantity("distance").text() + ", and " + sheathed.quantity("distance").text()
                         + " in a sheath or enclosure all the way.",
                 length, row.quantity("distance"), row.source(), "Put a device at the battery. Your own code may ask for a shorter distance.");
     }
 
-    /** The device of the smallest rating on the way to a part; −1 if there is none. */
-    private int smallestDeviceBefore(int i) {
-        int smallest = -1;
-        for (int at = installation.deviceBefore(i); at >= 0; at = installation.deviceBefore(at)) {
-            boolean smaller = smallest < 0
-                    || installation.protection(at).rating().base() < installation.protection(smallest).rating().base();
-            smallest = smaller ? at : smallest;
+    /** The device of the smallest rating on the way to a part; null if there is none. */
+    private static Node smallestDeviceBefore(Node node) {
+        Node smallest = null;
+        for (Node at = node.deviceBefore(); at != null; at = at.deviceBefore()) {
+            smallest = smallest == null || rating(at).base() < rating(smallest).base() ? at : smallest;
         }
         return smallest;
+    }
+
+    private static Quantity rating(Node device) {
+        return ((Protection) device.figures()).rating();
     }
 }

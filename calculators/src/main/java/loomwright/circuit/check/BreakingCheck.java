@@ -1,6 +1,6 @@
 package loomwright.circuit.check;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
 import loomwright.circuit.Protection;
 import loomwright.circuit.solve.FaultCurrents;
 import loomwright.quantity.Quantity;
@@ -8,24 +8,29 @@ import loomwright.source.Source;
 import loomwright.worked.Verdict;
 
 /** Whether each device can break the highest prospective current at its place. */
-final class BreakingCheck {
-    private BreakingCheck() {}
+final class BreakingCheck implements PartCheck {
+    @Override
+    public void check(Node node, Context context, Findings findings) {
+        if (node.figures() instanceof Protection device) {
+            check(node, device, context, findings);
+        }
+    }
 
-    static void add(Installation installation, FaultCurrents currents, int i, Findings findings) {
-        Protection device = installation.protection(i);
-        Quantity prospective = currents.highest(installation.feeding(i));
+    private static void check(Node node, Protection device, Context context, Findings findings) {
+        FaultCurrents currents = context.currents();
+        Quantity prospective = currents.highest(node.parent());
         if (device.breakingCapacity() == null) {
             findings.caution(
-                    Check.BREAKING_CAPACITY, i,
-                    findings.title(i) + ": no breaking capacity is in print for a " + device.device().words()
+                    Check.BREAKING_CAPACITY, node,
+                    node.title() + ": no breaking capacity is in print for a " + device.device().words()
                             + " and none was entered, so it was not checked.",
                     prospective, currents.source(), "Enter the breaking capacity and its direct voltage from the data sheet.");
             return;
         }
         if (prospective == null) {
             findings.caution(
-                    Check.BREAKING_CAPACITY, i,
-                    findings.title(i) + ": the highest prospective current is not known, because nothing says how little resistance the battery "
+                    Check.BREAKING_CAPACITY, node,
+                    node.title() + ": the highest prospective current is not known, because nothing says how little resistance the battery "
                             + "has.",
                     device.breakingCapacity(), currents.source(), "Enter the short-circuit current from the battery's maker.");
             return;
@@ -33,19 +38,19 @@ final class BreakingCheck {
         boolean passed = Findings.within(prospective, device.breakingCapacity());
         Source source = Findings.weaker(device.breakingSource(), currents.source());
         findings.add(
-                Check.BREAKING_CAPACITY, i, passed, Verdict.STOP,
-                findings.title(i) + ": the highest prospective current of " + prospective.text(3) + " is " + Findings.withinOrAbove(passed)
+                Check.BREAKING_CAPACITY, node, passed, Verdict.STOP,
+                node.title() + ": the highest prospective current of " + prospective.text(3) + " is " + Findings.withinOrAbove(passed)
                         + " the " + device.breakingCapacity().text() + " that the " + device.device().words() + " can break.",
                 prospective, device.breakingCapacity(), source,
                 "Take a device of greater breaking capacity here, or put one before it nearer to the battery.");
-        addVoltage(installation.supply().highest(), device, i, findings);
+        addVoltage(context.battery().highest(), device, node, findings);
     }
 
-    private static void addVoltage(Quantity highest, Protection device, int i, Findings findings) {
+    private static void addVoltage(Quantity highest, Protection device, Node node, Findings findings) {
         if (device.voltage() != null && !Findings.within(highest, device.voltage())) {
             findings.add(
-                    Check.BREAKING_CAPACITY, i, false, Verdict.STOP,
-                    findings.title(i) + ": the circuit reaches " + highest.text() + ", above the " + device.voltage().text()
+                    Check.BREAKING_CAPACITY, node, false, Verdict.STOP,
+                    node.title() + ": the circuit reaches " + highest.text() + ", above the " + device.voltage().text()
                             + " that its breaking capacity holds for.",
                     highest, device.voltage(), device.breakingSource(), "Take a device made for this direct voltage.");
         }

@@ -2,8 +2,10 @@ package loomwright.circuit.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Load;
+import loomwright.circuit.Node;
+import loomwright.circuit.Panel;
 import loomwright.circuit.Supply;
 import loomwright.circuit.Switching;
 import loomwright.circuit.solve.Situation;
@@ -41,21 +43,22 @@ public record DayOfCircuit(
      */
     public record LoadDay(String partId, Quantity energy) {}
 
-    /** The day of a circuit. */
-    public static DayOfCircuit of(Installation installation) {
-        Supply supply = installation.supply();
+    /** The day of a circuit whose parts are all understood. */
+    public static DayOfCircuit of(Circuit circuit) {
+        Supply supply = circuit.battery();
         double volts = supply.resting().base();
         List<LoadDay> loads = new ArrayList<>();
-        Solved idle = Solved.of(installation, Situation.idle(installation, volts, 0));
+        Solved idle = Solved.of(circuit, Situation.idle(circuit, volts, 0));
+        double present = presentWatts(circuit, volts);
         double total = 0;
-        for (int i = 0; i < installation.size(); i++) {
-            if (installation.load(i) != null) {
-                Quantity energy = energy(installation, idle, i, volts);
-                loads.add(new LoadDay(installation.part(i).id(), energy));
+        for (Node node : circuit.nodes()) {
+            if (node.figures() instanceof Load load) {
+                Quantity energy = energy(circuit, idle, node, load, present);
+                loads.add(new LoadDay(node.id(), energy));
                 total += energy == null ? 0 : energy.base();
             }
         }
-        Quantity standing = Quantity.ofBase(standing(installation, volts), Units.WATT_HOUR);
+        Quantity standing = Quantity.ofBase(standing(circuit, volts), Units.WATT_HOUR);
         Quantity day = Quantity.ofBase(total + standing.base(), Units.WATT_HOUR);
         Quantity charge = BatteryDay.charge(day, supply.resting());
         Quantity usable = supply.usable();
@@ -65,44 +68,36 @@ public record DayOfCircuit(
                 List.copyOf(loads), standing, BatteryDay.charge(standing, supply.resting()), day, charge, usable, days, yield);
     }
 
-    private static Quantity energy(Installation installation, Solved idle, int i, double volts) {
-        Solved alone = Solved.of(installation, Situation.only(installation, i, volts, 0));
+    private static Quantity energy(Circuit circuit, Solved idle, Node node, Load load, double presentWatts) {
+        double volts = circuit.battery().resting().base();
+        Solved alone = Solved.of(circuit, Situation.only(circuit, node, volts, 0));
         if (!alone.exists() || !idle.exists()) {
             return null;
         }
-        Load load = installation.load(i);
-        double own = alone.point().sourceWatts() - idle.point().sourceWatts() - presentWatts(installation, volts)
-                + load.standing().base() * volts;
+        double own = alone.sourceWatts() - idle.sourceWatts() - presentWatts + load.standing().base() * volts;
         return BatteryDay.energy(Quantity.of(Math.max(0, own), Units.WATT), load.hours(), load.duty());
     }
 
     /** What panels carry besides the loads of this circuit: counted while a load draws, but no part of that load. */
-    private static double presentWatts(Installation installation, double volts) {
+    private static double presentWatts(Circuit circuit, double volts) {
         double amperes = 0;
-        for (int i = 0; i < installation.size(); i++) {
-            amperes += installation.panel(i) == null ? 0 : installation.panel(i).presentLoad().base();
+        for (Node node : circuit.nodes()) {
+            amperes += node.figures() instanceof Panel panel ? panel.presentLoad().base() : 0;
         }
         return amperes * volts;
     }
 
-    private static double standing(Installation installation, double volts) {
+    /** Of a trigger's power its wire takes a thousandth, which is left out. */
+    private static double standing(Circuit circuit, double volts) {
         double joules = 0;
-        for (int i = 0; i < installation.size(); i++) {
-            Load load = installation.load(i);
-            if (load != null) {
+        for (Node node : circuit.nodes()) {
+            if (node.figures() instanceof Load load) {
                 joules += BatteryDay.energy(Quantity.of(load.standing().base() * volts, Units.WATT), WHOLE_DAY, ALWAYS).base();
-            }
-            Switching switching = installation.switching(i);
-            if (switching != null && installation.trigger(i) >= 0) {
-                joules += BatteryDay.energy(triggerPower(switching, volts), switching.hoursOn(), ALWAYS).base();
+            } else if (node.trigger() != null && node.figures() instanceof Switching switching) {
+                Quantity power = Quantity.of(switching.triggerAmperes(volts) * volts, Units.WATT);
+                joules += BatteryDay.energy(power, switching.hoursOn(), ALWAYS).base();
             }
         }
         return joules;
-    }
-
-    /** What a trigger takes; its wire takes a thousandth of it and is left out. */
-    private static Quantity triggerPower(Switching switching, double volts) {
-        double amperes = switching.coil() != null ? volts / switching.coil().base() : switching.triggerCurrent().base();
-        return Quantity.of(amperes * volts, Units.WATT);
     }
 }

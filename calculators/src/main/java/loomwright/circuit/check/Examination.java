@@ -1,108 +1,96 @@
 package loomwright.circuit.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import loomwright.circuit.Circuit;
-import loomwright.circuit.Installation;
-import loomwright.circuit.InstallationRead;
+import loomwright.circuit.Node;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.solve.CircuitSolution;
 import loomwright.circuit.solve.FaultCurrents;
-import loomwright.circuit.solve.Solved;
-import loomwright.circuit.solve.Starvation;
-import loomwright.quantity.Quantity;
-import loomwright.quantity.Units;
 import loomwright.worked.Verdict;
 
 /**
  * A circuit examined: solved, and checked from the battery to every load. No finding says that a circuit is free of danger; each says
  * which check it passed, on what assumption and by which source.
- *
- * @param circuit the circuit
- * @param faults what could not be understood, with part and field; then all that follows is null or empty
- * @param solution voltages and currents in its heaviest situations, or null
- * @param faultCurrents the prospective fault current at every part, or null
- * @param day the energy of a day, or null
- * @param findings what was found, worst first
  */
-public record Examination(
-        Circuit circuit, List<PartFault> faults, CircuitSolution solution, FaultCurrents faultCurrents, DayOfCircuit day,
-        List<CircuitFinding> findings) {
+public final class Examination {
+    private final Circuit circuit;
+    private final List<PartFault> faults;
+    private final Context context;
+    private final List<CircuitFinding> findings;
+    private final Map<String, List<CircuitFinding>> byPart = new HashMap<>();
+
+    private Examination(Circuit circuit, List<PartFault> faults, Context context, List<CircuitFinding> findings) {
+        this.circuit = circuit;
+        this.faults = faults;
+        this.context = context;
+        this.findings = List.copyOf(findings);
+        for (CircuitFinding finding : findings) {
+            List<CircuitFinding> found = byPart.get(finding.partId());
+            if (found == null) {
+                found = new ArrayList<>();
+                byPart.put(finding.partId(), found);
+            }
+            found.add(finding);
+        }
+    }
 
     /** Examines a circuit. */
     public static Examination of(Circuit circuit) {
-        InstallationRead read = Installation.of(circuit);
-        if (read.installation() == null) {
-            return new Examination(circuit, read.faults(), null, null, null, List.of());
+        List<PartFault> faults = circuit.faults();
+        if (!faults.isEmpty()) {
+            return new Examination(circuit, faults, null, List.of());
         }
-        Installation installation = read.installation();
-        CircuitSolution solution = CircuitSolution.of(installation);
-        FaultCurrents currents = FaultCurrents.of(installation);
-        DayOfCircuit day = DayOfCircuit.of(installation);
-        Findings findings = new Findings(installation);
-        addOperatingPoints(installation, solution, findings);
-        addParts(installation, solution, currents, findings);
-        DayCheck.add(installation, day, findings);
-        return new Examination(circuit, List.of(), solution, currents, day, findings.inOrder());
-    }
-
-    private static void addOperatingPoints(Installation installation, CircuitSolution solution, Findings findings) {
-        boolean all = true;
-        for (Solved solved : solution.all()) {
-            boolean lasting = solved.situation().starting() < 0;
-            Starvation starvation = lasting ? Starvation.of(installation, solved) : null;
-            if (starvation != null) {
-                all = false;
-                findings.add(
-                        Check.OPERATING_POINT, starvation.part(), false, Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(),
-                        Findings.computed(), "Take thicker conductors or shorter routes on the way to it, or a load that asks for less.");
+        Context context = Context.of(circuit);
+        Findings findings = new Findings(circuit);
+        for (Node node : circuit.nodes()) {
+            for (PartCheck check : Checks.ALL) {
+                check.check(node, context, findings);
             }
         }
-        if (all) {
-            Quantity largest = Quantity.of(solution.designAmperes(0), Units.AMPERE);
-            findings.add(
-                    Check.OPERATING_POINT, 0, true, Verdict.STOP,
-                    "From " + installation.supply().lowest().text() + " to " + installation.supply().highest().text()
-                            + " at the battery there is an operating point in every situation; at most " + largest.text(3) + " flow from it.",
-                    largest, null, Findings.computed(), "");
-        }
+        return new Examination(circuit, faults, context, findings.inOrder());
     }
 
-    private static void addParts(Installation installation, CircuitSolution solution, FaultCurrents currents, Findings findings) {
-        AmpacityCheck ampacity = new AmpacityCheck(installation, findings);
-        HeatCheck heat = new HeatCheck(installation, currents, findings);
-        SelectivityCheck selectivity = new SelectivityCheck(installation, currents, findings);
-        SwitchCheck switches = new SwitchCheck(installation, solution, findings);
-        StartCheck starts = new StartCheck(installation, findings);
-        for (int i = 0; i < installation.size(); i++) {
-            Quantity design = Quantity.of(solution.designAmperes(i), Units.AMPERE);
-            CarryingCheck.add(installation, i, design, findings);
-            if (installation.conductor(i) != null) {
-                ampacity.add(i, design);
-                heat.add(i);
-            } else if (installation.protection(i) != null) {
-                BreakingCheck.add(installation, currents, i, findings);
-                selectivity.add(i);
-            } else if (installation.switching(i) != null) {
-                switches.add(i, design);
-            } else if (installation.load(i) != null) {
-                LoadCheck.add(installation, solution, i, findings);
-            }
-        }
-        for (Solved start : solution.starts()) {
-            starts.add(start);
-        }
+    /** The same with other findings; all that was worked out stays. */
+    public Examination with(List<CircuitFinding> others) {
+        return new Examination(circuit, faults, context, others);
+    }
+
+    public Circuit circuit() {
+        return circuit;
+    }
+
+    /** What could not be understood, with part and field; then nothing was worked out. */
+    public List<PartFault> faults() {
+        return faults;
+    }
+
+    /** Voltages and currents in the heaviest situations; null if there are faults. */
+    public CircuitSolution solution() {
+        return context == null ? null : context.solution();
+    }
+
+    /** The prospective fault current at every part; null if there are faults. */
+    public FaultCurrents faultCurrents() {
+        return context == null ? null : context.currents();
+    }
+
+    /** The energy of a day; null if there are faults. */
+    public DayOfCircuit day() {
+        return context == null ? null : context.day();
+    }
+
+    /** What was found, worst first. */
+    public List<CircuitFinding> findings() {
+        return findings;
     }
 
     /** The findings that concern one part, worst first. */
     public List<CircuitFinding> findingsOn(String partId) {
-        List<CircuitFinding> found = new ArrayList<>();
-        for (CircuitFinding finding : findings) {
-            if (finding.partId().equals(partId)) {
-                found.add(finding);
-            }
-        }
-        return List.copyOf(found);
+        List<CircuitFinding> found = byPart.get(partId);
+        return found == null ? List.of() : List.copyOf(found);
     }
 
     /** The findings of one check, worst first. */

@@ -1,6 +1,7 @@
 package loomwright.circuit.check;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
+import loomwright.circuit.PartKind;
 import loomwright.circuit.Protection;
 import loomwright.circuit.solve.FaultCurrents;
 import loomwright.protection.OpeningTimes;
@@ -10,23 +11,16 @@ import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
 /** Whether a device opens before the one nearer to the battery, at both ends of the range of fault current behind it. */
-final class SelectivityCheck {
-    private final Installation installation;
-    private final FaultCurrents currents;
-    private final Findings findings;
-
-    SelectivityCheck(Installation installation, FaultCurrents currents, Findings findings) {
-        this.installation = installation;
-        this.currents = currents;
-        this.findings = findings;
+final class SelectivityCheck implements PartCheck {
+    @Override
+    public void check(Node node, Context context, Findings findings) {
+        if (node.kind() == PartKind.PROTECTION && node.deviceBefore() != null) {
+            check(node, node.deviceBefore(), context.currents(), findings);
+        }
     }
 
-    void add(int downstream) {
-        int upstream = installation.deviceBefore(downstream);
-        if (upstream < 0) {
-            return;
-        }
-        Quantity lowest = currents.lowest(farthest(downstream));
+    private static void check(Node downstream, Node upstream, FaultCurrents currents, Findings findings) {
+        Quantity lowest = lowestBehind(downstream, currents);
         Quantity highest = currents.highest(downstream);
         Finding atLowest = at(lowest, downstream, upstream);
         Finding atHighest = highest == null ? atLowest : at(highest, downstream, upstream);
@@ -36,35 +30,35 @@ final class SelectivityCheck {
         boolean memory = currents.source().standing() == Standing.FROM_MEMORY && worse.verdict() != Verdict.CAUTION;
         findings.add(Check.SELECTIVITY, downstream, new Finding(
                 memory ? Verdict.CAUTION : worse.verdict(),
-                findings.title(downstream) + " before " + findings.title(upstream) + ", at " + current.text(3) + ": " + worse.words(), worse.figure(),
+                downstream.title() + " before " + upstream.title() + ", at " + current.text(3) + ": " + worse.words(), worse.figure(),
                 worse.limit(), memory ? currents.source() : worse.source(),
                 memory ? "The range of the current rests on memory and decides nothing. " + worse.remedy() : worse.remedy()));
     }
 
-    private Finding at(Quantity current, int downstream, int upstream) {
+    private static Finding at(Quantity current, Node downstream, Node upstream) {
         OpeningTimes near = times(downstream, current);
         OpeningTimes far = times(upstream, current);
         if (near != null && far != null) {
             return OpeningTimes.selectivity(near, far);
         }
-        Protection missing = installation.protection(near == null ? downstream : upstream);
+        Protection missing = (Protection) (near == null ? downstream : upstream).figures();
         return new Finding(
                 Verdict.CAUTION, "no opening times are in print for a " + missing.words() + ", so it was not checked.", current, null,
                 Findings.computed(), "Hold the curves of both data sheets against each other.");
     }
 
-    private OpeningTimes times(int i, Quantity current) {
-        Protection protection = installation.protection(i);
+    private static OpeningTimes times(Node device, Quantity current) {
+        Protection protection = (Protection) device.figures();
         return OpeningTimes.of(protection.device().key(), protection.rating(), current);
     }
 
-    /** The part behind a device, and before any other device, that a fault current finds it hardest to reach. */
-    private int farthest(int device) {
-        int farthest = device;
-        for (int i = device + 1; i < installation.size(); i++) {
-            boolean protectedByIt = installation.protection(i) == null && installation.deviceBefore(i) == device;
-            farthest = protectedByIt && currents.lowest(i).base() < currents.lowest(farthest).base() ? i : farthest;
+    /** The lowest fault current that has to open a device: behind it, and before any other. */
+    private static Quantity lowestBehind(Node device, FaultCurrents currents) {
+        Quantity lowest = currents.lowest(device);
+        for (Node node : device.protectedBehind()) {
+            Quantity there = currents.lowest(node);
+            lowest = there.base() < lowest.base() ? there : lowest;
         }
-        return farthest;
+        return lowest;
     }
 }

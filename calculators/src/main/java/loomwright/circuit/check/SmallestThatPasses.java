@@ -5,9 +5,9 @@ import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Conductor;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
-import loomwright.circuit.PartKind;
+import loomwright.circuit.Protection;
 import loomwright.conductor.RunSize;
 import loomwright.protection.DeviceKind;
 import loomwright.table.Row;
@@ -34,14 +34,14 @@ public final class SmallestThatPasses {
      */
     public static Suggestion of(Circuit circuit, String id) {
         Part part = circuit.part(id);
-        if (part == null || Installation.of(circuit).installation() == null) {
+        if (part == null || !circuit.faults().isEmpty()) {
             return Suggestion.none("First correct what cannot be understood: the checks need every part.");
         }
-        if (part.kind() == PartKind.CONDUCTOR) {
-            return first(circuit, id, "size", sizes(Conductor.of(part)), BEHIND_A_RUN);
+        if (circuit.node(id).figures() instanceof Conductor conductor) {
+            return first(circuit, id, "size", sizes(conductor), BEHIND_A_RUN);
         }
-        if (part.kind() == PartKind.PROTECTION) {
-            DeviceKind kind = Installation.of(circuit).installation().protection(circuit.indexOf(id)).device();
+        if (circuit.node(id).figures() instanceof Protection protection) {
+            DeviceKind kind = protection.device();
             return kind.ratings().isEmpty()
                     ? Suggestion.none("No series of standard ratings is in print for the kind of " + part.title() + ": choose from its maker's list.")
                     : first(circuit, id, "rating", ratings(kind), BEHIND_A_DEVICE);
@@ -57,7 +57,7 @@ public final class SmallestThatPasses {
             if (tried == null) {
                 continue;
             }
-            CircuitFinding open = firstOpen(Examination.of(tried), tried, id, behind);
+            CircuitFinding open = firstOpen(Examination.of(tried), tried.node(id), behind);
             if (open == null) {
                 return Suggestion.of(circuit, tried, id, before, text, left);
             }
@@ -68,12 +68,10 @@ public final class SmallestThatPasses {
     }
 
     /** The first finding that the part decides and that stands against it. */
-    private static CircuitFinding firstOpen(Examination examination, Circuit circuit, String id, List<Check> behind) {
-        int at = circuit.indexOf(id);
-        int[] feeding = circuit.feeding();
+    private static CircuitFinding firstOpen(Examination examination, Node node, List<Check> behind) {
         for (CircuitFinding finding : examination.findings()) {
-            boolean own = OWN.contains(finding.check()) && finding.partId().equals(id);
-            boolean further = behind.contains(finding.check()) && isBehind(feeding, at, circuit.indexOf(finding.partId()));
+            boolean own = OWN.contains(finding.check()) && finding.partId().equals(node.id());
+            boolean further = behind.contains(finding.check()) && node.isOnTheWayTo(examination.circuit().node(finding.partId()));
             if ((own || further) && standsAgainst(finding)) {
                 return finding;
             }
@@ -92,14 +90,6 @@ public final class SmallestThatPasses {
         }
         boolean limited = finding.finding().limit() != null && finding.check() != Check.START;
         return limited && !Findings.within(finding.finding().figure(), finding.finding().limit());
-    }
-
-    private static boolean isBehind(int[] feeding, int part, int other) {
-        int at = other;
-        while (at > part) {
-            at = feeding[at];
-        }
-        return at == part;
     }
 
     private static List<String> sizes(Conductor conductor) {

@@ -72,7 +72,7 @@ public final class CircuitLink {
     }
 
     private static String place(Circuit circuit, String id) {
-        return id.isEmpty() ? "" : Integer.toString(circuit.indexOf(id));
+        return id.isEmpty() ? "" : Integer.toString(circuit.node(id).order());
     }
 
     /** The circuit in the end of a link, or why there is none. */

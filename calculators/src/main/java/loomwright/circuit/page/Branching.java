@@ -1,81 +1,85 @@
 package loomwright.circuit.page;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.sheet.Extent;
 
 /** How a circuit spreads over the paper: its parts one below the other, each branch one column further to the right. */
 final class Branching {
-    private final int[] feeding;
-    private final int[] column;
-    private final List<List<Integer>> fed = new ArrayList<>();
-    private final List<Integer> order = new ArrayList<>();
+    private final Extent extent;
+    private final List<Node> order = new ArrayList<>();
+    private final Map<Node, Row> rows = new HashMap<>();
+    private int deepest;
+
+    /** Where a part is drawn. */
+    private record Row(int column, List<Node> fed, boolean isBranch, boolean hasBranchBelow) {}
 
     private Branching(Circuit circuit, Extent extent) {
-        this.feeding = circuit.feeding();
-        this.column = new int[feeding.length];
-        for (int i = 0; i < feeding.length; i++) {
-            fed.add(new ArrayList<>());
-            if (feeding[i] >= 0 && extent.has(circuit.parts().get(i).id())) {
-                fed.get(feeding[i]).add(i);
-            }
-        }
-        place();
+        this.extent = extent;
+        rows.put(circuit.supply(), new Row(0, fed(circuit.supply()), false, false));
+        place(circuit.supply());
     }
 
     static Branching of(Circuit circuit, Extent extent) {
         return new Branching(circuit, extent);
     }
 
+    private List<Node> fed(Node node) {
+        List<Node> fed = new ArrayList<>();
+        for (Node child : node.children()) {
+            if (extent.has(child.id())) {
+                fed.add(child);
+            }
+        }
+        return fed;
+    }
+
     /** Down each branch to its end, then the next. */
-    private void place() {
-        List<Integer> waiting = new ArrayList<>();
-        waiting.add(0);
+    private void place(Node battery) {
+        List<Node> waiting = new ArrayList<>();
+        waiting.add(battery);
         while (!waiting.isEmpty()) {
-            int part = waiting.remove(waiting.size() - 1);
-            order.add(part);
-            List<Integer> next = fed.get(part);
-            for (int i = next.size() - 1; i >= 0; i--) {
-                column[next.get(i)] = column[part] + (next.size() > 1 ? 1 : 0);
-                waiting.add(next.get(i));
+            Node node = waiting.remove(waiting.size() - 1);
+            order.add(node);
+            Row row = rows.get(node);
+            deepest = Math.max(deepest, row.column());
+            boolean branches = row.fed().size() > 1;
+            for (int i = row.fed().size() - 1; i >= 0; i--) {
+                Node child = row.fed().get(i);
+                rows.put(child, new Row(row.column() + (branches ? 1 : 0), fed(child), branches, i < row.fed().size() - 1));
+                waiting.add(child);
             }
         }
     }
 
-    /** The places of the parts, from top to bottom. */
-    List<Integer> order() {
+    /** The parts, from top to bottom. */
+    List<Node> order() {
         return order;
     }
 
-    int column(int part) {
-        return column[part];
+    int column(Node node) {
+        return rows.get(node).column();
     }
 
     int deepest() {
-        int deepest = 0;
-        for (int each : column) {
-            deepest = Math.max(deepest, each);
-        }
         return deepest;
     }
 
-    boolean feedsAny(int part) {
-        return !fed.get(part).isEmpty();
+    boolean feedsAny(Node node) {
+        return !rows.get(node).fed().isEmpty();
     }
 
     /** Whether a part begins a branch of its own. */
-    boolean isBranch(int part) {
-        return feeding[part] >= 0 && fed.get(feeding[part]).size() > 1;
+    boolean isBranch(Node node) {
+        return rows.get(node).isBranch();
     }
 
     /** Whether more branches of the same trunk follow below a part. */
-    boolean hasBranchBelow(int part) {
-        List<Integer> siblings = fed.get(feeding[part]);
-        return siblings.indexOf(part) < siblings.size() - 1;
-    }
-
-    int feeding(int part) {
-        return feeding[part];
+    boolean hasBranchBelow(Node node) {
+        return rows.get(node).hasBranchBelow();
     }
 }

@@ -2,7 +2,6 @@ package loomwright.circuit.page;
 
 import java.util.List;
 import loomwright.circuit.Circuit;
-import loomwright.circuit.Installation;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
@@ -37,13 +36,12 @@ public final class CircuitMarkup {
      * @param live whether the page can be changed
      */
     public static String sheets(Links links, Examination examination, boolean live) {
-        Installation installation = examination.solution().installation();
         Html html = new Html();
         section(html, examination, Sheet.FINDINGS, FoundMarkup.of(links, examination, live));
         section(html, examination, Sheet.RESULTS, ResultsSheet.of(links, examination));
         section(html, examination, Sheet.SCHEDULE, ListSheets.schedule(examination, Extent.WHOLE));
-        section(html, examination, Sheet.PARTS, ListSheets.partsAndCuts(links, installation, Extent.WHOLE));
-        section(html, examination, Sheet.LABELS, ListSheets.labels(installation, Extent.WHOLE));
+        section(html, examination, Sheet.PARTS, ListSheets.partsAndCuts(links, examination.circuit(), Extent.WHOLE));
+        section(html, examination, Sheet.LABELS, ListSheets.labels(examination.circuit(), Extent.WHOLE));
         section(html, examination, Sheet.TEST_SHEET, TestSheetMarkup.of(examination, Extent.WHOLE, live));
         return html.toString();
     }

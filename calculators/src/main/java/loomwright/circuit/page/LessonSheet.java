@@ -1,7 +1,6 @@
 package loomwright.circuit.page;
 
 import java.util.List;
-import loomwright.circuit.Installation;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Extent;
 import loomwright.markup.Links;
@@ -30,13 +29,12 @@ public final class LessonSheet {
      * @param sheet one of {@link #ALL}
      */
     public static String markup(Sheet sheet, Links links, Examination examination, Extent extent) {
-        Installation installation = examination.solution().installation();
         return switch (sheet) {
             case DRAWING -> CircuitMarkup.legend() + PlanMarkup.printed(examination, extent);
             case FINDINGS -> FoundMarkup.of(links, extent.of(examination), false);
             case SCHEDULE -> ListSheets.schedule(examination, extent);
-            case PARTS -> ListSheets.partsAndCuts(links, installation, extent);
-            case LABELS -> ListSheets.labels(installation, extent);
+            case PARTS -> ListSheets.partsAndCuts(links, examination.circuit(), extent);
+            case LABELS -> ListSheets.labels(examination.circuit(), extent);
             case TEST_SHEET -> TestSheetMarkup.of(examination, extent, false);
             case RESULTS, DRILLING, CAUTIONS -> throw new IllegalArgumentException(sheet + " is no sheet of a lesson");
         };

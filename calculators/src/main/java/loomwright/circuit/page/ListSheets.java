@@ -1,7 +1,7 @@
 package loomwright.circuit.page;
 
 import java.util.List;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.CutLine;
 import loomwright.circuit.sheet.Extent;
@@ -56,8 +56,8 @@ final class ListSheets {
         return quantity == null ? NONE : quantity.text(3);
     }
 
-    static String partsAndCuts(Links links, Installation installation, Extent extent) {
-        PartsAndCuts lists = PartsAndCuts.of(installation, extent);
+    static String partsAndCuts(Links links, Circuit circuit, Extent extent) {
+        PartsAndCuts lists = PartsAndCuts.of(circuit, extent);
         Html html = new Html().tag("<h3 id=\"circuit-parts-list\">Parts</h3>");
         TableHtml parts = new TableHtml(html, "Parts", "Part", "How many#", "Where");
         for (PartsLine line : lists.parts()) {
@@ -76,9 +76,9 @@ final class ListSheets {
         return html.tag(SourceMarkup.paragraph(links, lists.allowanceSource())).toString();
     }
 
-    static String labels(Installation installation, Extent extent) {
+    static String labels(Circuit circuit, Extent extent) {
         Html html = new Html().tag("<p>Print, cut out, and fix one at each place named. The large words are the label.</p><ul class=\"labels\">");
-        for (Label label : Label.of(installation)) {
+        for (Label label : Label.of(circuit)) {
             if (!extent.has(label.partId())) {
                 continue;
             }

@@ -1,6 +1,7 @@
 package loomwright.circuit.page;
 
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.sheet.Designations;
@@ -24,12 +25,10 @@ final class NextStep {
         if (circuit.parts().size() == 1) {
             return "Begin here: choose the battery, put in its figures, and add the main fuse behind it. The kind that usually comes next is chosen already.";
         }
-        Branching branching = Branching.of(circuit, Extent.WHOLE);
-        for (int at : branching.order()) {
-            Part part = circuit.parts().get(at);
-            boolean end = !branching.feedsAny(at) && part.kind() != PartKind.LOAD;
-            if (end && !givesTrigger(circuit, part)) {
-                return "Next: " + Designations.of(circuit).titled(part.id()) + " feeds nothing yet. Choose it and add what comes behind it, up to a load.";
+        for (Node node : Branching.of(circuit, Extent.WHOLE).order()) {
+            boolean end = node.children().isEmpty() && node.kind() != PartKind.LOAD;
+            if (end && !givesTrigger(circuit, node.part())) {
+                return "Next: " + Designations.of(circuit).titled(node.id()) + " feeds nothing yet. Choose it and add what comes behind it, up to a load.";
             }
         }
         return "";

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
@@ -52,16 +53,16 @@ public final class PlanMarkup {
 
     private String written() {
         Html html = new Html().tag(SheetName.of(circuit)).tag("<ol class=\"plan\">");
-        for (int at : branching.order()) {
-            row(html, at);
+        for (Node node : branching.order()) {
+            row(html, node);
         }
         html.tag("</ol>");
         String next = chosen.equals(NOTHING_CHOSEN) ? "" : NextStep.words(circuit);
         return next.isEmpty() ? html.toString() : html.tag("<p class=\"next-step\">").text(next).tag("</p>").toString();
     }
 
-    private void row(Html html, int at) {
-        Part part = circuit.parts().get(at);
+    private void row(Html html, Node node) {
+        Part part = node.part();
         Verdict worst = worst(part.id());
         boolean isChosen = part.id().equals(chosen);
         html.tag("<li").attribute("data-part", part.id());
@@ -70,12 +71,12 @@ public final class PlanMarkup {
         } else if (worst != null) {
             html.attribute("data-verdict", worst.key());
         }
-        html.tag(">").tag(PlanRow.svg(branching, at, part));
+        html.tag(">").tag(PlanRow.svg(branching, node));
         html.tag(chosen.equals(NOTHING_CHOSEN)
                 ? "<span class=\"pick\">"
                 : "<button type=\"button\" class=\"pick\" aria-pressed=\"" + isChosen + "\" tabindex=\"" + (isChosen ? "0" : "-1") + "\">");
         html.tag("<strong>").text(designations.titled(part.id())).tag("</strong> <span class=\"what\">").text(PartWords.of(part));
-        html.tag("</span> ").tag(state(at)).tag(fedBy(part)).tag(mark(part.id(), worst));
+        html.tag("</span> ").tag(state(node)).tag(fedBy(part)).tag(mark(part.id(), worst));
         html.tag(chosen.equals(NOTHING_CHOSEN) ? "</span></li>" : "</button></li>");
     }
 
@@ -90,15 +91,15 @@ public final class PlanMarkup {
         return html.toString();
     }
 
-    private String state(int at) {
+    private String state(Node node) {
         if (examination == null || examination.solution() == null) {
             return "";
         }
-        double least = examination.solution().leastVolts(at);
+        double least = examination.solution().leastVolts(node);
         if (Double.isNaN(least)) {
             return "";
         }
-        String amperes = Quantity.of(examination.solution().designAmperes(at), Units.AMPERE).text(3);
+        String amperes = Quantity.of(examination.solution().designAmperes(node), Units.AMPERE).text(3);
         String volts = Quantity.of(least, Units.VOLT).text(4);
         return "<span class=\"what\">" + Html.escape("At most " + amperes + ", at least " + volts + ".") + "</span> ";
     }

@@ -1,5 +1,6 @@
 package loomwright.circuit.page;
 
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.picture.Canvas;
 import loomwright.picture.Heading;
@@ -31,43 +32,43 @@ final class PlanRow {
         this.step = deepest <= WIDE_COLUMNS ? STEP : (double) STEP * WIDE_COLUMNS / deepest;
     }
 
-    static String svg(Branching branching, int at, Part part) {
+    static String svg(Branching branching, Node node) {
         PlanRow row = new PlanRow(branching);
-        row.lines(at);
-        row.symbol(part, row.x(at));
-        int width = (int) Math.ceil(row.x(at)) + 26;
+        row.lines(node);
+        row.symbol(node.part(), row.x(node));
+        int width = (int) Math.ceil(row.x(node)) + 26;
         return "<svg class=\"drawing\" aria-hidden=\"true\" focusable=\"false\" width=\"" + width + "\" height=\"" + HEIGHT + "\">"
                 + row.canvas.body() + "</svg>";
     }
 
-    private double x(int part) {
-        return FIRST + step * branching.column(part);
+    private double x(Node node) {
+        return FIRST + step * branching.column(node);
     }
 
-    private void lines(int at) {
-        double x = x(at);
-        if (branching.isBranch(at)) {
-            double trunk = x(branching.feeding(at));
+    private void lines(Node node) {
+        double x = x(node);
+        if (branching.isBranch(node)) {
+            double trunk = x(node.parent());
             canvas.path(Style.ACCENT, new Outline().move(trunk, JOIN).line(x, JOIN).line(x, MIDDLE));
-            line(trunk, 0, branching.hasBranchBelow(at) ? FAR_BELOW : JOIN);
+            line(trunk, 0, branching.hasBranchBelow(node) ? FAR_BELOW : JOIN);
             canvas.circle(Style.SOLID_ACCENT, trunk, JOIN, 4);
-        } else if (branching.feeding(at) >= 0) {
+        } else if (node.parent() != null) {
             line(x, 0, MIDDLE);
         }
-        if (branching.feedsAny(at)) {
+        if (branching.feedsAny(node)) {
             line(x, MIDDLE, FAR_BELOW);
         }
-        trunksBeside(at);
+        trunksBeside(node);
     }
 
     /** The trunks of branches that still follow pass by on the left. */
-    private void trunksBeside(int at) {
-        int part = branching.isBranch(at) ? branching.feeding(at) : at;
-        while (part >= 0) {
-            if (branching.isBranch(part) && branching.hasBranchBelow(part)) {
-                line(x(branching.feeding(part)), 0, FAR_BELOW);
+    private void trunksBeside(Node node) {
+        Node at = branching.isBranch(node) ? node.parent() : node;
+        while (at != null) {
+            if (branching.isBranch(at) && branching.hasBranchBelow(at)) {
+                line(x(at.parent()), 0, FAR_BELOW);
             }
-            part = branching.feeding(part);
+            at = at.parent();
         }
     }
 

@@ -1,7 +1,8 @@
 package loomwright.circuit.page;
 
 import java.util.List;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
+import loomwright.circuit.PartKind;
 import loomwright.circuit.check.DayOfCircuit;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
@@ -22,7 +23,6 @@ final class ResultsSheet {
     private final Links links;
     private final Examination examination;
     private final CircuitSolution solution;
-    private final Installation installation;
     private final Designations designations;
     private final Html html = new Html();
 
@@ -30,7 +30,6 @@ final class ResultsSheet {
         this.links = links;
         this.examination = examination;
         this.solution = examination.solution();
-        this.installation = solution.installation();
         this.designations = Designations.of(examination.circuit());
     }
 
@@ -43,8 +42,8 @@ final class ResultsSheet {
     }
 
     private void points() {
-        String low = installation.supply().lowest().text();
-        String high = installation.supply().highest().text();
+        String low = solution.circuit().battery().lowest().text();
+        String high = solution.circuit().battery().highest().text();
         html.tag("<h3 id=\"circuit-points\">Voltage and current at each point</h3><p>").text(
                 "The battery reads " + low + " at its terminals when nearly empty and " + high
                         + " while it is charged, both with the loads on. Voltage is that behind the part, the least of all loads that may be on together; "
@@ -54,29 +53,31 @@ final class ResultsSheet {
                 html, "Voltage and current at each point", "Point", "At " + low + "#", "Current#", "At " + high + "#", "Current#",
                 "Fault current, lowest#", "highest#");
         FaultCurrents faults = examination.faultCurrents();
-        for (int i = 0; i < installation.size(); i++) {
-            table.row(designations.titled(installation.part(i).id()));
-            table.number(leastVolts(solution.lowest(), i)).number(mostAmperes(solution.lowest(), i));
-            table.number(leastVolts(solution.highest(), i)).number(mostAmperes(solution.highest(), i));
-            table.number(faults.lowest(i).text(3)).number(text(faults.highest(i))).endRow();
+        List<Solved> lowest = solution.lowest();
+        List<Solved> highest = solution.highest();
+        for (Node node : solution.circuit().nodes()) {
+            table.row(designations.titled(node.id()));
+            table.number(leastVolts(lowest, node)).number(mostAmperes(lowest, node));
+            table.number(leastVolts(highest, node)).number(mostAmperes(highest, node));
+            table.number(faults.lowest(node).text(3)).number(text(faults.highest(node))).endRow();
         }
         table.end();
         html.tag("<p class=\"help\">").text("Voltage and current: computed. Resistance of the battery, which bounds the fault current:").tag("</p>");
         html.tag(SourceMarkup.paragraph(links, faults.source()));
     }
 
-    private static String leastVolts(List<Solved> situations, int part) {
+    private static String leastVolts(List<Solved> situations, Node node) {
         double least = Double.NaN;
         for (Solved solved : situations) {
-            least = solved.exists() && !(solved.volts(part) >= least) ? solved.volts(part) : least;
+            least = solved.exists() && !(solved.volts(node) >= least) ? solved.volts(node) : least;
         }
         return text(least, Units.VOLT);
     }
 
-    private static String mostAmperes(List<Solved> situations, int part) {
+    private static String mostAmperes(List<Solved> situations, Node node) {
         double most = Double.NaN;
         for (Solved solved : situations) {
-            most = solved.exists() && !(solved.amperes(part) <= most) ? solved.amperes(part) : most;
+            most = solved.exists() && !(solved.amperes(node) <= most) ? solved.amperes(node) : most;
         }
         return text(most, Units.AMPERE);
     }
@@ -92,15 +93,15 @@ final class ResultsSheet {
     private void drops() {
         html.tag("<h3 id=\"circuit-drops\">Drop to each load</h3>");
         TableHtml table = new TableHtml(html, "Drop to each load", "Load", "Current#", "Drop#", "Left at the load#", "With these on");
-        for (int i = 0; i < installation.size(); i++) {
-            if (installation.load(i) != null) {
-                Solved worst = solution.worstFor(i);
-                table.row(designations.titled(installation.part(i).id()));
+        for (Node node : solution.circuit().nodes()) {
+            if (node.kind() == PartKind.LOAD) {
+                Solved worst = solution.worstFor(node);
+                table.row(designations.titled(node.id()));
                 if (worst == null) {
                     table.number(NONE).number(NONE).number(NONE).words("no operating point");
                 } else {
-                    table.number(text(worst.amperes(i), Units.AMPERE)).number(Quantity.of(worst.drop(i), Units.VOLT).text(3));
-                    table.number(text(worst.volts(i), Units.VOLT)).words(worst.situation().words());
+                    table.number(text(worst.amperes(node), Units.AMPERE)).number(Quantity.of(worst.drop(node), Units.VOLT).text(3));
+                    table.number(text(worst.volts(node), Units.VOLT)).words(worst.situation().words());
                 }
                 table.endRow();
             }

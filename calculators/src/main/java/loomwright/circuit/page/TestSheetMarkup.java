@@ -1,6 +1,6 @@
 package loomwright.circuit.page;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
@@ -30,16 +30,15 @@ final class TestSheetMarkup {
      * @param live whether readings can be typed
      */
     static String of(Examination examination, Extent extent, boolean live) {
-        Installation installation = examination.solution().installation();
         Designations designations = Designations.of(examination.circuit());
-        Quantity battery = battery(installation);
+        Quantity battery = battery(examination.circuit());
         Html html = new Html().tag("<p>").text(
                 "Voltages are expected with " + battery.text(4) + " at the terminals of the battery. With another voltage there, they shift with it"
                         + (live ? ": type your reading at the battery first." : ".")).tag("</p>");
         TestStep.Phase phase = null;
         TableHtml table = null;
         int number = 0;
-        for (TestStep step : TestSheet.of(installation, battery)) {
+        for (TestStep step : TestSheet.of(examination.circuit(), battery)) {
             if (!extent.has(step.partId())) {
                 continue;
             }
@@ -85,10 +84,10 @@ final class TestSheetMarkup {
         return html.tag("</ul></div>").toString();
     }
 
-    private static Quantity battery(Installation installation) {
-        Quantity read = QuantityText.read(installation.part(0).reading(), Units.VOLT).quantity();
+    private static Quantity battery(Circuit circuit) {
+        Quantity read = QuantityText.read(circuit.supply().part().reading(), Units.VOLT).quantity();
         boolean plausible = read != null && read.dimension().equals(Units.VOLT.dimension()) && read.base() >= 5 && read.base() <= 32;
-        return plausible ? read : installation.supply().resting();
+        return plausible ? read : circuit.battery().resting();
     }
 
     private static String box(TestStep step, int number, Part part) {

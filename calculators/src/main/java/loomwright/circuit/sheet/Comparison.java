@@ -1,9 +1,11 @@
 package loomwright.circuit.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import loomwright.circuit.Circuit;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
@@ -34,32 +36,36 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
      * @param examination the circuit, understood
      */
     public static Comparison of(Examination examination, Meter meter) {
-        Installation installation = examination.solution().installation();
+        Circuit circuit = examination.circuit();
         List<PartFault> faults = new ArrayList<>();
-        Quantity[] read = new Quantity[installation.size()];
-        for (int i = 0; i < read.length; i++) {
-            read[i] = volts(installation.part(i), faults);
+        Map<Node, Quantity> read = new HashMap<>();
+        for (Node node : circuit.nodes()) {
+            Quantity volts = volts(node.part(), faults);
+            if (volts != null) {
+                read.put(node, volts);
+            }
         }
-        if (read[0] == null || read[0].base() <= 0) {
-            String battery = installation.part(0).id();
-            faults.add(new PartFault(battery, "", "The reading at the battery is needed, with the loads on: the others are held against it"));
+        Quantity battery = read.get(circuit.supply());
+        if (battery == null || battery.base() <= 0) {
+            faults.add(new PartFault(
+                    circuit.supply().id(), "", "The reading at the battery is needed, with the loads on: the others are held against it"));
             return new Comparison(List.of(), List.copyOf(faults));
         }
-        Situation loaded = Situation.heaviest(installation, read[0].base(), 0).get(0);
-        Solved worn = Solved.of(installation, loaded);
-        Solved sound = Solved.withLeastResistance(installation, loaded);
+        Situation loaded = Situation.heaviest(circuit, battery.base(), 0).get(0);
+        Solved worn = Solved.of(circuit, loaded);
+        Solved sound = Solved.withLeastResistance(circuit, loaded);
         if (!worn.exists() || !sound.exists()) {
             faults.add(new PartFault("", "", "The circuit has no operating point under all its loads at this voltage: correct it first"));
             return new Comparison(List.of(), List.copyOf(faults));
         }
         List<ReadingFinding> findings = new ArrayList<>();
-        for (int i = 1; i < read.length; i++) {
-            if (read[i] != null) {
-                int from = installation.feeding(i);
-                while (read[from] == null) {
-                    from = installation.feeding(from);
+        for (Node node : circuit.nodes()) {
+            if (node.parent() != null && read.containsKey(node)) {
+                Node from = node.parent();
+                while (!read.containsKey(from)) {
+                    from = from.parent();
                 }
-                findings.add(new Stretch(examination, worn, sound, from, i, read[from], read[i], meter).finding());
+                findings.add(new Stretch(examination, worn, sound, from, node, read.get(from), read.get(node), meter).finding());
             }
         }
         return new Comparison(List.copyOf(findings), List.copyOf(faults));
@@ -94,7 +100,7 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
 
     /** The way between two readings. */
     private record Stretch(
-            Examination examination, Solved worn, Solved sound, int from, int to, Quantity before, Quantity after, Meter meter) {
+            Examination examination, Solved worn, Solved sound, Node from, Node to, Quantity before, Quantity after, Meter meter) {
 
         ReadingFinding finding() {
             double lost = before.base() - after.base();
@@ -103,8 +109,7 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
             double most = Math.max(one, other);
             double least = Math.min(one, other);
             double doubt = meter.uncertainty(before).base() + meter.uncertainty(after).base();
-            Installation installation = examination.solution().installation();
-            String stretch = "Between " + installation.part(from).title() + " and " + installation.part(to).title() + " ";
+            String stretch = "Between " + from.title() + " and " + to.title() + " ";
             Quantity lostVolts = volts(lost);
             String range = volts(least).text(3) + " to " + volts(most).text(3);
             if (lost > most + doubt) {
@@ -136,8 +141,7 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
         }
 
         private ReadingFinding found(Quantity hidden, Quantity heat, Finding finding) {
-            Installation installation = examination.solution().installation();
-            return new ReadingFinding(installation.part(to).id(), installation.part(from).id(), hidden, heat, finding);
+            return new ReadingFinding(to.id(), from.id(), hidden, heat, finding);
         }
 
         private static Quantity volts(double volts) {

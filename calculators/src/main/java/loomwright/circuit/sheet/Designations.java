@@ -1,8 +1,11 @@
 package loomwright.circuit.sheet;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 
@@ -16,21 +19,17 @@ public final class Designations {
     private static final int MOST_DIGITS = 3;
 
     private final Circuit circuit;
-    private final String[] designations;
-    private final boolean[] own;
+    private final Map<String, String> designations = new HashMap<>();
+    private final Set<String> own = new HashSet<>();
 
     private Designations(Circuit circuit) {
-        int size = circuit.parts().size();
         this.circuit = circuit;
-        this.designations = new String[size];
-        this.own = new boolean[size];
-        List<String> taken = new ArrayList<>();
-        for (int i = 0; i < size; i++) {
-            String given = given(circuit.parts().get(i));
-            own[i] = !given.isEmpty() && !taken.contains(given);
-            if (own[i]) {
-                designations[i] = given;
-                taken.add(given);
+        Set<String> taken = new HashSet<>();
+        for (Part part : circuit.parts()) {
+            String given = given(part);
+            if (!given.isEmpty() && taken.add(given)) {
+                designations.put(part.id(), given);
+                own.add(part.id());
             }
         }
         number(taken);
@@ -40,13 +39,14 @@ public final class Designations {
         return new Designations(circuit);
     }
 
-    private void number(List<String> taken) {
+    private void number(Set<String> taken) {
         int[] counts = new int[PartKind.values().length];
-        for (int i = 0; i < designations.length; i++) {
-            PartKind kind = circuit.parts().get(i).kind();
-            while (designations[i] == null) {
-                String next = letter(kind) + ++counts[kind.ordinal()];
-                designations[i] = taken.contains(next) ? null : next;
+        for (Part part : circuit.parts()) {
+            while (!designations.containsKey(part.id())) {
+                String next = letter(part.kind()) + ++counts[part.kind().ordinal()];
+                if (!taken.contains(next)) {
+                    designations.put(part.id(), next);
+                }
             }
         }
     }
@@ -88,14 +88,13 @@ public final class Designations {
 
     /** The designation of a part. */
     public String of(String partId) {
-        return designations[circuit.indexOf(partId)];
+        return designations.get(partId);
     }
 
     /** What a part is called without its designation. */
     public String title(String partId) {
-        int at = circuit.indexOf(partId);
-        String title = circuit.parts().get(at).title();
-        return own[at] ? title.substring(designations[at].length()).strip() : title;
+        String title = circuit.part(partId).title();
+        return own.contains(partId) ? title.substring(of(partId).length()).strip() : title;
     }
 
     /** Designation and title, such as {@code W3 Run to the bench}. */
@@ -103,12 +102,11 @@ public final class Designations {
         return of(partId) + " " + title(partId);
     }
 
-    /** What stands on a label for where a conductor ends, short or with its title; the part −1 is an open end. */
-    String end(int part, boolean positive, boolean withTitle) {
-        if (part == Label.NONE) {
+    /** What stands on a label for where a conductor ends, short or with its title; null is an open end. */
+    String end(Node at, boolean positive, boolean withTitle) {
+        if (at == null) {
             return "its open end";
         }
-        Part at = circuit.parts().get(part);
         if (positive) {
             return withTitle ? titled(at.id()) : of(at.id());
         }

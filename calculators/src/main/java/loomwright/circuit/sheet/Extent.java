@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
@@ -29,8 +30,8 @@ public final class Extent {
                 parts.add(part.id());
             }
         }
-        for (Part part = circuit.part(partId); part != null; part = circuit.part(part.fedBy())) {
-            parts.add(part.id());
+        for (Node node = circuit.node(partId); node != null; node = node.parent()) {
+            parts.add(node.id());
         }
         return new Extent(parts);
     }
@@ -47,7 +48,6 @@ public final class Extent {
                 found.add(finding);
             }
         }
-        return new Examination(
-                examination.circuit(), examination.faults(), examination.solution(), examination.faultCurrents(), examination.day(), List.copyOf(found));
+        return examination.with(found);
     }
 }

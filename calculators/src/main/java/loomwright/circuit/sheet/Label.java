@@ -2,8 +2,9 @@ package loomwright.circuit.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.circuit.Installation;
-import loomwright.circuit.Part;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Conductor;
+import loomwright.circuit.Node;
 import loomwright.circuit.PartKind;
 
 /**
@@ -14,20 +15,15 @@ import loomwright.circuit.PartKind;
  * @param text what stands on it
  */
 public record Label(String partId, String where, String text) {
-    static final int NONE = -1;
-
     /** The labels of a circuit: both ends of both conductors of each run, and one on each device, switch, panel and load. */
-    public static List<Label> of(Installation installation) {
-        Designations designations = Designations.of(installation.circuit());
+    public static List<Label> of(Circuit circuit) {
+        Designations designations = Designations.of(circuit);
         List<Label> labels = new ArrayList<>();
-        for (int i = 1; i < installation.size(); i++) {
-            Part part = installation.part(i);
-            String text = designations.titled(part.id());
-            switch (part.kind()) {
-                case CONDUCTOR -> addRun(labels, installation, i, designations);
-                case PROTECTION -> labels.add(new Label(part.id(), "on or beside it", text + ", " + installation.protection(i).rating().text()));
-                case PANEL -> labels.add(new Label(part.id(), "on its lid", text + ", " + installation.panel(i).limit().text() + " in all"));
-                case ISOLATOR, SWITCH, LOAD -> labels.add(new Label(part.id(), "on or beside it", text));
+        for (Node node : circuit.nodes()) {
+            switch (node.kind()) {
+                case CONDUCTOR -> addRun(labels, node, designations);
+                case PANEL -> labels.add(onPart(node, "on its lid", designations));
+                case PROTECTION, ISOLATOR, SWITCH, LOAD -> labels.add(onPart(node, "on or beside it", designations));
                 case SUPPLY, JOINT -> {
                     // a battery carries its own, a joint is named by its conductors
                 }
@@ -36,12 +32,16 @@ public record Label(String partId, String where, String text) {
         return List.copyOf(labels);
     }
 
-    private static void addRun(List<Label> labels, Installation installation, int i, Designations designations) {
-        Part run = installation.part(i);
-        String size = installation.conductor(i).size().text();
-        addNear(labels, run, designations, true, size, installation.feeding(i), next(installation, i));
-        addFar(labels, run, designations, true, size, installation.feeding(i), next(installation, i));
-        Return back = new Return(installation, designations, i);
+    private static Label onPart(Node node, String where, Designations designations) {
+        String figure = node.figures().onLabel();
+        return new Label(node.id(), where, designations.titled(node.id()) + (figure.isEmpty() ? "" : ", " + figure));
+    }
+
+    private static void addRun(List<Label> labels, Node run, Designations designations) {
+        String size = size(run);
+        addNear(labels, run, designations, true, size, run.parent(), next(run));
+        addFar(labels, run, designations, true, size, run.parent(), next(run));
+        Return back = new Return(designations, run);
         if (!back.goesOnBefore()) {
             addNear(labels, run, designations, false, size, back.before(), back.behind());
         }
@@ -50,13 +50,19 @@ public record Label(String partId, String where, String text) {
         }
     }
 
-    private static void addNear(List<Label> labels, Part run, Designations designations, boolean positive, String size, int near, int far) {
+    private static String size(Node run) {
+        return ((Conductor) run.figures()).size().text();
+    }
+
+    private static void addNear(
+            List<Label> labels, Node run, Designations designations, boolean positive, String size, Node near, Node far) {
         labels.add(new Label(
                 run.id(), pole(positive) + designations.end(near, positive, true),
                 designations.conductor(run.id(), positive) + ", " + size + " to " + designations.end(far, positive, false)));
     }
 
-    private static void addFar(List<Label> labels, Part run, Designations designations, boolean positive, String size, int near, int far) {
+    private static void addFar(
+            List<Label> labels, Node run, Designations designations, boolean positive, String size, Node near, Node far) {
         labels.add(new Label(
                 run.id(), pole(positive) + designations.end(far, positive, true),
                 designations.conductor(run.id(), positive) + ", " + size + " from " + designations.end(near, positive, false)));
@@ -66,65 +72,63 @@ public record Label(String partId, String where, String text) {
         return (positive ? "+" : "\u2212") + " conductor, end at ";
     }
 
-    /** The first part a part feeds; −1 if it feeds none. */
-    private static int next(Installation installation, int part) {
-        for (int i = part + 1; i < installation.size(); i++) {
-            if (installation.feeding(i) == part) {
-                return i;
-            }
-        }
-        return NONE;
+    /** The first part a part feeds; null if it feeds none. */
+    private static Node next(Node node) {
+        return node.children().isEmpty() ? null : node.children().get(0);
     }
 
     /**
      * The negative conductor of a run. No device stands in it: it leads from the negative conductor, panel or battery before, and past the
      * devices behind. One wire may serve runs that follow each other; then it has no ends between them.
      */
-    private record Return(Installation installation, Designations designations, int run) {
+    private record Return(Designations designations, Node run) {
         boolean goesOnBefore() {
-            return isSameWire(past(installation.feeding(run), true));
+            return isSameWire(past(run.parent(), true));
         }
 
         boolean goesOnBehind() {
-            return isSameWire(past(next(installation, run), false));
+            return isSameWire(past(next(run), false));
         }
 
-        int before() {
-            int at = past(installation.feeding(run), true);
+        Node before() {
+            Node at = past(run.parent(), true);
             while (isSameWire(at)) {
-                at = past(installation.feeding(at), true);
+                at = past(at.parent(), true);
             }
             return at;
         }
 
-        int behind() {
-            int at = past(next(installation, run), false);
+        Node behind() {
+            Node at = past(next(run), false);
             while (isSameWire(at)) {
-                at = past(next(installation, at), false);
+                at = past(next(at), false);
             }
             return at;
         }
 
         /** From a part on, past all that stands in the positive only. */
-        private int past(int from, boolean towardsBattery) {
-            int at = from;
-            while (at >= 0 && isInPositiveOnly(installation.part(at).kind())) {
-                at = towardsBattery ? installation.feeding(at) : next(installation, at);
+        private Node past(Node from, boolean towardsBattery) {
+            Node at = from;
+            while (at != null && isInPositiveOnly(at.kind())) {
+                at = towardsBattery ? at.parent() : next(at);
             }
             return at;
         }
 
         private static boolean isInPositiveOnly(PartKind kind) {
-            return kind == PartKind.PROTECTION || kind == PartKind.SWITCH || kind == PartKind.ISOLATOR || kind == PartKind.JOINT;
+            return switch (kind) {
+                case PROTECTION, SWITCH, ISOLATOR, JOINT -> true;
+                case SUPPLY, PANEL, CONDUCTOR, LOAD -> false;
+            };
         }
 
-        private boolean isSameWire(int part) {
-            return part >= 0 && installation.conductor(part) != null && number(part).equals(number(run))
-                    && designations.of(installation.part(run).id()).indexOf('/') > 0;
+        private boolean isSameWire(Node node) {
+            return node != null && node.kind() == PartKind.CONDUCTOR && number(node).equals(number(run))
+                    && designations.of(run.id()).indexOf('/') > 0;
         }
 
-        private String number(int part) {
-            return designations.conductor(installation.part(part).id(), false);
+        private String number(Node node) {
+            return designations.conductor(node.id(), false);
         }
     }
 }

@@ -1,7 +1,8 @@
 package loomwright.circuit.sheet;
 
 import java.util.List;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.CircuitSolution;
 import loomwright.circuit.solve.Solved;
@@ -37,10 +38,10 @@ public final class MainFigures {
         figures[1] = Integer.toString(examination.count(Verdict.STOP));
         figures[2] = Integer.toString(examination.count(Verdict.CAUTION));
         figures[3] = Integer.toString(examination.count(Verdict.PASSED));
-        figures[4] = Quantity.of(solution.designAmperes(0), Units.AMPERE).text(3);
+        figures[4] = Quantity.of(solution.designAmperes(examination.circuit().supply()), Units.AMPERE).text(3);
         atLoads(figures, solution);
-        figures[7] = text(examination.faultCurrents().highest(0));
-        figures[8] = metres(solution.installation()).text(3);
+        figures[7] = text(examination.faultCurrents().highest(examination.circuit().supply()));
+        figures[8] = metres(examination.circuit()).text(3);
         figures[9] = text(examination.day().standing());
         figures[10] = text(examination.day().total());
         figures[11] = text(examination.day().days());
@@ -50,11 +51,11 @@ public final class MainFigures {
     private static void atLoads(String[] figures, CircuitSolution solution) {
         double least = Double.POSITIVE_INFINITY;
         double drop = -1;
-        for (int i = 0; i < solution.installation().size(); i++) {
-            Solved worst = solution.installation().load(i) == null ? null : solution.worstFor(i);
+        for (Node node : solution.circuit().nodes()) {
+            Solved worst = solution.worstFor(node);
             if (worst != null) {
-                least = Math.min(least, solution.leastVolts(i));
-                drop = Math.max(drop, worst.drop(i));
+                least = Math.min(least, solution.leastVolts(node));
+                drop = Math.max(drop, worst.drop(node));
             }
         }
         if (drop >= 0 && !Double.isNaN(least)) {
@@ -64,9 +65,9 @@ public final class MainFigures {
     }
 
     /** Both conductors of every run, with the allowance. */
-    private static Quantity metres(Installation installation) {
+    private static Quantity metres(Circuit circuit) {
         double metres = 0;
-        for (CutLine line : PartsAndCuts.of(installation).cuts()) {
+        for (CutLine line : PartsAndCuts.of(circuit).cuts()) {
             metres += 2 * line.each().base();
         }
         return Quantity.of(metres, Units.METRE);

@@ -2,9 +2,10 @@ package loomwright.circuit.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Conductor;
-import loomwright.circuit.Installation;
-import loomwright.circuit.Part;
+import loomwright.circuit.Node;
+import loomwright.circuit.PartKind;
 import loomwright.circuit.Switching;
 import loomwright.quantity.NumberText;
 import loomwright.quantity.Quantity;
@@ -28,46 +29,44 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
     private static final Quantity NOTHING = Quantity.of(0, Units.METRE);
 
     /** The lists with the usual allowance. */
-    public static PartsAndCuts of(Installation installation) {
-        return of(installation, Extent.WHOLE);
+    public static PartsAndCuts of(Circuit circuit) {
+        return of(circuit, Extent.WHOLE);
     }
 
     /** The lists of a piece of the circuit with the usual allowance. */
-    public static PartsAndCuts of(Installation installation, Extent extent) {
-        return of(installation, extent, USUAL_SHARE, USUAL_END);
+    public static PartsAndCuts of(Circuit circuit, Extent extent) {
+        return of(circuit, extent, USUAL_SHARE, USUAL_END);
     }
 
     /**
      * The lists with another allowance: each conductor is cut to route length × (1 + share) + 2 × end. A run that no device
      * protects gets none, for it must stay as short as it was planned.
      */
-    public static PartsAndCuts of(Installation installation, Quantity share, Quantity end) {
-        return of(installation, Extent.WHOLE, share, end);
+    public static PartsAndCuts of(Circuit circuit, Quantity share, Quantity end) {
+        return of(circuit, Extent.WHOLE, share, end);
     }
 
-    private static PartsAndCuts of(Installation installation, Extent extent, Quantity share, Quantity end) {
-        Designations designations = Designations.of(installation.circuit());
+    private static PartsAndCuts of(Circuit circuit, Extent extent, Quantity share, Quantity end) {
+        Designations designations = Designations.of(circuit);
         List<CutLine> cuts = new ArrayList<>();
         Tally tally = new Tally();
-        for (int i = 0; i < installation.size(); i++) {
-            Part part = installation.part(i);
-            if (!extent.has(part.id())) {
+        for (Node node : circuit.nodes()) {
+            if (!extent.has(node.id())) {
                 continue;
             }
-            Conductor conductor = installation.conductor(i);
-            Switching switching = installation.switching(i);
-            String designation = designations.of(part.id());
-            if (conductor != null) {
-                boolean open = installation.deviceBefore(i) < 0;
+            String designation = designations.of(node.id());
+            String title = designations.title(node.id());
+            if (node.figures() instanceof Conductor conductor) {
+                boolean open = node.deviceBefore() == null;
                 cuts.add(cut(
-                        tally, part, designation, designations.title(part.id()), conductor.size(), conductor.kind().label(),
-                        conductor.routeLength(), open ? USUAL_SHARE : share, open ? NOTHING : end));
+                        tally, node, designation, title, conductor.size(), conductor.kind().label(), conductor.routeLength(),
+                        open ? USUAL_SHARE : share, open ? NOTHING : end));
             } else {
-                tally.add(described(installation, i, designations), designation, 1);
+                tally.add(described(node, title), designation, 1);
             }
-            if (switching != null && switching.isTriggered()) {
+            if (node.figures() instanceof Switching switching && switching.isTriggered()) {
                 cuts.add(cut(
-                        tally, part, designation + " trigger", designations.title(part.id()), switching.triggerSize(), switching.triggerKind().label(),
+                        tally, node, designation + " trigger", title, switching.triggerSize(), switching.triggerKind().label(),
                         switching.triggerRoute(), share, end));
                 tally.add("fuse-link of " + switching.triggerFuse().text() + " with holder, for a trigger", designation, 1);
             }
@@ -76,24 +75,17 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
     }
 
     private static CutLine cut(
-            Tally tally, Part part, String designation, String title, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
+            Tally tally, Node node, String designation, String title, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
         Quantity each = Quantity.of(route.base() * (1 + share.base()) + 2 * end.base(), Units.METRE);
         String conductor = size.text() + ", " + kind;
         tally.addMetres(conductor, designation, 2 * each.value());
-        return new CutLine(part.id(), designation, title, conductor, route, each);
+        return new CutLine(node.id(), designation, title, conductor, route, each);
     }
 
-    private static String described(Installation installation, int i, Designations designations) {
-        Part part = installation.part(i);
-        return switch (part.kind()) {
-            case PROTECTION -> installation.protection(i).words();
-            case JOINT -> installation.joint(i).count() + " terminals or connectors: " + designations.title(part.id());
-            case SWITCH -> installation.switching(i).device().words() + " for " + installation.switching(i).continuousCurrent().text();
-            case ISOLATOR -> "isolating switch for " + installation.isolator(i).continuousCurrent().text();
-            case SUPPLY -> installation.supply().chemistry().label() + " battery of " + installation.supply().capacity().text();
-            case PANEL -> "fuse panel for " + installation.panel(i).limit().text();
-            case LOAD, CONDUCTOR -> designations.title(part.id());
-        };
+    private static String described(Node node, String title) {
+        String words = node.figures().inPartsList();
+        // Joints are alike only at one place.
+        return words.isEmpty() ? title : node.kind() == PartKind.JOINT ? words + ": " + title : words;
     }
 
     /** The circuit's parts counted, alike ones together. */

@@ -3,7 +3,9 @@ package loomwright.circuit.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Conductor;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Node;
+import loomwright.circuit.PartKind;
+import loomwright.circuit.Protection;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Solved;
 import loomwright.conductor.RatedCurrent;
@@ -14,12 +16,10 @@ import loomwright.worked.Refusal;
 /** The schedule of circuits: one row a fuse-link or breaker, in the order of the circuit. */
 public final class Schedule {
     private final Examination examination;
-    private final Installation installation;
     private final Designations designations;
 
     private Schedule(Examination examination) {
         this.examination = examination;
-        this.installation = examination.solution().installation();
         this.designations = Designations.of(examination.circuit());
     }
 
@@ -27,41 +27,37 @@ public final class Schedule {
     public static List<ScheduleRow> of(Examination examination) {
         Schedule schedule = new Schedule(examination);
         List<ScheduleRow> rows = new ArrayList<>();
-        for (int i = 0; i < schedule.installation.size(); i++) {
-            if (schedule.installation.protection(i) != null) {
-                rows.add(schedule.row(i));
+        for (Node node : examination.circuit().nodes()) {
+            if (node.figures() instanceof Protection protection) {
+                rows.add(schedule.row(node, protection));
             }
         }
         return List.copyOf(rows);
     }
 
-    private ScheduleRow row(int device) {
+    private ScheduleRow row(Node device, Protection protection) {
         List<String> conductors = new ArrayList<>();
         List<String> loads = new ArrayList<>();
         Quantity ampacity = null;
         Quantity lowest = examination.faultCurrents().lowest(device);
         Quantity worst = null;
-        for (int i = device + 1; i < installation.size(); i++) {
-            if (installation.protection(i) != null || installation.deviceBefore(i) != device) {
-                continue;
-            }
-            lowest = smaller(lowest, examination.faultCurrents().lowest(i));
-            if (installation.conductor(i) != null) {
-                conductors.add(designations.of(installation.part(i).id()) + ", " + installation.conductor(i).words());
-                ampacity = smaller(ampacity, ampacity(installation.conductor(i)));
-            } else if (installation.load(i) != null) {
-                loads.add(designations.titled(installation.part(i).id()));
-                worst = larger(worst, drop(i));
+        for (Node node : device.protectedBehind()) {
+            lowest = smaller(lowest, examination.faultCurrents().lowest(node));
+            if (node.figures() instanceof Conductor conductor) {
+                conductors.add(designations.of(node.id()) + ", " + conductor.words());
+                ampacity = smaller(ampacity, ampacity(conductor));
+            } else if (node.kind() == PartKind.LOAD) {
+                loads.add(designations.titled(node.id()));
+                worst = larger(worst, drop(node));
             }
         }
-        String id = installation.part(device).id();
         return new ScheduleRow(
-                id, designations.of(id), designations.title(id), installation.protection(device).words(), List.copyOf(conductors),
+                device.id(), designations.of(device.id()), designations.title(device.id()), protection.words(), List.copyOf(conductors),
                 List.copyOf(loads), Quantity.of(examination.solution().designAmperes(device), Units.AMPERE), ampacity,
-                examination.faultCurrents().highest(installation.feeding(device)), lowest, worst);
+                examination.faultCurrents().highest(device.parent()), lowest, worst);
     }
 
-    private Quantity drop(int load) {
+    private Quantity drop(Node load) {
         Solved worst = examination.solution().worstFor(load);
         return worst == null ? null : Quantity.of(worst.drop(load), Units.VOLT);
     }

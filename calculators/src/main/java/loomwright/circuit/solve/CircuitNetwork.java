@@ -1,12 +1,15 @@
 package loomwright.circuit.solve;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Load;
+import loomwright.circuit.Node;
 import loomwright.circuit.Panel;
 import loomwright.circuit.Switching;
 
-/** A circuit in one situation as a radial network. Node and part have the same number; the triggers follow behind. */
+/** A circuit in one situation as a radial network. The parts come in their order; the ends of the trigger wires follow behind. */
 final class CircuitNetwork {
+    private static final int NONE = -1;
+
     private final RadialNetwork network;
     private final int[] triggerNodes;
 
@@ -20,68 +23,57 @@ final class CircuitNetwork {
      *
      * @param least whether every part is taken at the least resistance it may have, instead of the one it works at
      */
-    static CircuitNetwork of(Installation installation, Situation situation, boolean least) {
+    static CircuitNetwork of(Circuit circuit, Situation situation, boolean least) {
         RadialNetwork network = new RadialNetwork(situation.sourceOhms());
-        for (int i = 1; i < installation.size(); i++) {
-            network.node(installation.feeding(i), least ? installation.leastOhms(i) : installation.ohms(i));
+        for (Node node : circuit.nodes()) {
+            if (node.parent() != null) {
+                network.node(node.parent().order(), least ? node.figures().leastOhms() : node.figures().ohms());
+            }
         }
-        int[] triggers = new int[installation.size()];
-        for (int i = 0; i < triggers.length; i++) {
-            triggers[i] = trigger(network, installation, i);
-            Load load = installation.load(i);
-            Panel panel = installation.panel(i);
-            if (load != null) {
-                draw(network, i, load, situation);
-            } else if (panel != null) {
+        int[] triggers = new int[circuit.nodes().size()];
+        for (Node node : circuit.nodes()) {
+            triggers[node.order()] = trigger(network, node);
+            if (node.figures() instanceof Load load) {
+                draw(network, node, load, situation);
+            } else if (node.figures() instanceof Panel panel) {
                 // What is on the panel already draws together with the rest; at rest nothing is known of it.
-                network.addCurrent(i, isIdle(situation) ? 0 : panel.presentLoad().base());
+                network.addCurrent(node.order(), situation.isIdle() ? 0 : panel.presentLoad().base());
             }
         }
         return new CircuitNetwork(network, triggers);
     }
 
-    private static void draw(RadialNetwork network, int node, Load load, Situation situation) {
+    private static void draw(RadialNetwork network, Node node, Load load, Situation situation) {
         if (situation.starting() == node && load.startCurrent() != null) {
-            network.addCurrent(node, load.startCurrent().base());
-        } else if (situation.drawing()[node]) {
-            network.addPower(node, load.watts());
-            network.addCurrent(node, load.amperes());
-            network.addConductance(node, load.siemens());
+            network.addCurrent(node.order(), load.startCurrent().base());
+        } else if (situation.isDrawing(node)) {
+            network.addPower(node.order(), load.watts());
+            network.addCurrent(node.order(), load.amperes());
+            network.addConductance(node.order(), load.siemens());
         } else {
-            network.addCurrent(node, load.standing().base());
+            network.addCurrent(node.order(), load.standing().base());
         }
     }
 
-    private static int trigger(RadialNetwork network, Installation installation, int i) {
-        int from = installation.trigger(i);
-        if (from < 0) {
-            return -1;
+    private static int trigger(RadialNetwork network, Node node) {
+        if (node.trigger() == null || !(node.figures() instanceof Switching switching)) {
+            return NONE;
         }
-        Switching switching = installation.switching(i);
-        int node = network.node(from, installation.triggerOhms(i));
+        int end = network.node(node.trigger().order(), switching.triggerOhms());
         if (switching.coil() != null) {
-            network.addConductance(node, 1 / switching.coil().base());
+            network.addConductance(end, 1 / switching.coil().base());
         } else {
-            network.addCurrent(node, switching.triggerCurrent().base());
+            network.addCurrent(end, switching.triggerCurrent().base());
         }
-        return node;
-    }
-
-    private static boolean isIdle(Situation situation) {
-        for (boolean one : situation.drawing()) {
-            if (one) {
-                return false;
-            }
-        }
-        return true;
+        return end;
     }
 
     RadialNetwork network() {
         return network;
     }
 
-    /** The node at the end of the trigger wire of a switching device; −1 if it has none. */
-    int triggerNode(int part) {
-        return triggerNodes[part];
+    /** The end of the trigger wire of a switching device; −1 if it has none. */
+    int triggerEnd(Node node) {
+        return triggerNodes[node.order()];
     }
 }

@@ -2,7 +2,9 @@ package loomwright.circuit.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Load;
+import loomwright.circuit.Node;
 
 /**
  * A circuit solved in its heaviest situations, from the battery nearly empty to the battery being charged.
@@ -10,35 +12,60 @@ import loomwright.circuit.Installation;
  * <p>At both ends the voltage is that of the terminals, as a meter reads it there with the loads on.
  */
 public final class CircuitSolution {
-    private final Installation installation;
+    private final Circuit circuit;
     private final List<Solved> lowest = new ArrayList<>();
     private final List<Solved> highest = new ArrayList<>();
     private final List<Solved> starts = new ArrayList<>();
+    private final double[] designAmperes;
+    private final double[] leastVolts;
+    private final Solved[] worst;
 
-    private CircuitSolution(Installation installation) {
-        this.installation = installation;
-    }
-
-    public static CircuitSolution of(Installation installation) {
-        CircuitSolution solution = new CircuitSolution(installation);
-        double low = installation.supply().lowest().base();
-        double high = installation.supply().highest().base();
-        for (Situation situation : Situation.heaviest(installation, low, 0)) {
-            solution.lowest.add(Solved.of(installation, situation));
-        }
-        for (Situation situation : Situation.heaviest(installation, high, 0)) {
-            solution.highest.add(Solved.of(installation, situation));
-        }
-        for (int i = 0; i < installation.size(); i++) {
-            if (installation.load(i) != null && installation.load(i).startCurrent() != null) {
-                solution.starts.add(Solved.of(installation, Situation.start(installation, i, low)));
+    private CircuitSolution(Circuit circuit) {
+        int size = circuit.nodes().size();
+        this.circuit = circuit;
+        this.designAmperes = new double[size];
+        this.leastVolts = new double[size];
+        this.worst = new Solved[size];
+        double low = circuit.battery().lowest().base();
+        solve(Situation.heaviest(circuit, low, 0), lowest);
+        solve(Situation.heaviest(circuit, circuit.battery().highest().base(), 0), highest);
+        for (Node node : circuit.nodes()) {
+            if (node.figures() instanceof Load load && load.startCurrent() != null) {
+                starts.add(Solved.of(circuit, Situation.start(circuit, node, low)));
             }
         }
-        return solution;
+        List<Solved> lasting = lasting();
+        for (Node node : circuit.nodes()) {
+            leastVolts[node.order()] = Double.NaN;
+            weigh(node, lasting);
+        }
     }
 
-    public Installation installation() {
-        return installation;
+    private void solve(List<Situation> situations, List<Solved> solved) {
+        for (Situation situation : situations) {
+            solved.add(Solved.of(circuit, situation));
+        }
+    }
+
+    private void weigh(Node node, List<Solved> lasting) {
+        int at = node.order();
+        for (Solved solved : lasting) {
+            if (solved.exists()) {
+                designAmperes[at] = Math.max(designAmperes[at], solved.amperes(node));
+                leastVolts[at] = solved.volts(node) >= leastVolts[at] ? leastVolts[at] : solved.volts(node);
+                boolean on = solved.situation().isDrawing(node);
+                worst[at] = on && (worst[at] == null || solved.drop(node) > worst[at].drop(node)) ? solved : worst[at];
+            }
+        }
+    }
+
+    /** @param circuit one whose parts can all be understood */
+    public static CircuitSolution of(Circuit circuit) {
+        return new CircuitSolution(circuit);
+    }
+
+    public Circuit circuit() {
+        return circuit;
     }
 
     /** The heaviest situations with the battery nearly empty. */
@@ -56,46 +83,32 @@ public final class CircuitSolution {
         return List.copyOf(starts);
     }
 
+    /** Every situation that lasts. */
+    public List<Solved> lasting() {
+        List<Solved> lasting = new ArrayList<>(lowest);
+        lasting.addAll(highest);
+        return lasting;
+    }
+
     /** Every situation. */
     public List<Solved> all() {
-        List<Solved> all = new ArrayList<>(lowest);
-        all.addAll(highest);
+        List<Solved> all = lasting();
         all.addAll(starts);
         return all;
     }
 
     /** The design current of a part: the most that flows through it for longer than a moment. 0 if no situation can be solved. */
-    public double designAmperes(int part) {
-        double most = 0;
-        for (Solved solved : lasting()) {
-            most = solved.exists() ? Math.max(most, solved.amperes(part)) : most;
-        }
-        return most;
+    public double designAmperes(Node node) {
+        return designAmperes[node.order()];
     }
 
     /** The least voltage behind a part in any lasting situation; not a number if none can be solved. */
-    public double leastVolts(int part) {
-        double least = Double.NaN;
-        for (Solved solved : lasting()) {
-            boolean lower = solved.exists() && !(solved.volts(part) >= least);
-            least = lower ? solved.volts(part) : least;
-        }
-        return least;
+    public double leastVolts(Node node) {
+        return leastVolts[node.order()];
     }
 
     /** The situation with the largest drop between the battery and a load while that load draws; null if none can be solved. */
-    public Solved worstFor(int load) {
-        Solved worst = null;
-        for (Solved solved : lasting()) {
-            boolean on = solved.exists() && solved.situation().drawing()[load];
-            worst = on && (worst == null || solved.drop(load) > worst.drop(load)) ? solved : worst;
-        }
-        return worst;
-    }
-
-    private List<Solved> lasting() {
-        List<Solved> lasting = new ArrayList<>(lowest);
-        lasting.addAll(highest);
-        return lasting;
+    public Solved worstFor(Node load) {
+        return worst[load.order()];
     }
 }

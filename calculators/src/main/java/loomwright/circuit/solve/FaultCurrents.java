@@ -1,6 +1,7 @@
 package loomwright.circuit.solve;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.protection.FaultBattery;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -19,34 +20,41 @@ public final class FaultCurrents {
     private final double chargingVolts;
     private final FaultBattery battery;
 
-    private FaultCurrents(Installation installation) {
-        int size = installation.size();
-        this.battery = installation.supply().resistance();
-        this.restingVolts = installation.supply().resting().base();
+    private FaultCurrents(Circuit circuit) {
+        int size = circuit.nodes().size();
+        this.battery = circuit.battery().resistance();
+        this.restingVolts = circuit.battery().resting().base();
         // A charger that is on, and a battery just charged, drive more than a battery at rest.
-        this.chargingVolts = Math.max(restingVolts, installation.supply().highest().base());
+        this.chargingVolts = Math.max(restingVolts, circuit.battery().highest().base());
         this.leastOhms = new double[size];
         this.mostOhms = new double[size];
-        leastOhms[0] = battery.low() == null ? Double.NaN : battery.low().base();
-        mostOhms[0] = battery.high().base();
-        for (int i = 1; i < size; i++) {
-            leastOhms[i] = leastOhms[installation.feeding(i)] + installation.leastOhms(i);
-            mostOhms[i] = mostOhms[installation.feeding(i)] + installation.ohms(i);
+        for (Node node : circuit.nodes()) {
+            boolean first = node.parent() == null;
+            double leastBefore = first ? leastInside() : leastOhms[node.parent().order()];
+            double mostBefore = first ? battery.high().base() : mostOhms[node.parent().order()];
+            leastOhms[node.order()] = leastBefore + node.figures().leastOhms();
+            mostOhms[node.order()] = mostBefore + node.figures().ohms();
         }
     }
 
-    public static FaultCurrents of(Installation installation) {
-        return new FaultCurrents(installation);
+    private double leastInside() {
+        return battery.low() == null ? Double.NaN : battery.low().base();
+    }
+
+    /** @param circuit one whose parts can all be understood */
+    public static FaultCurrents of(Circuit circuit) {
+        return new FaultCurrents(circuit);
     }
 
     /** The highest current into a short circuit behind a part; null if nothing says how little resistance the battery has. */
-    public Quantity highest(int part) {
-        return Double.isNaN(leastOhms[part]) ? null : Quantity.of(chargingVolts / leastOhms[part], Units.AMPERE);
+    public Quantity highest(Node node) {
+        double ohms = leastOhms[node.order()];
+        return Double.isNaN(ohms) ? null : Quantity.of(chargingVolts / ohms, Units.AMPERE);
     }
 
     /** The lowest current into a short circuit behind a part. */
-    public Quantity lowest(int part) {
-        return Quantity.of(restingVolts / mostOhms[part], Units.AMPERE);
+    public Quantity lowest(Node node) {
+        return Quantity.of(restingVolts / mostOhms[node.order()], Units.AMPERE);
     }
 
     /** Where the resistance of the battery comes from; it bounds what the range is worth. */

@@ -1,6 +1,7 @@
 package loomwright.circuit.solve;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 
 /** A circuit in one situation, solved: voltage and current at every part, or the part that is starved. */
 public final class Solved {
@@ -15,17 +16,17 @@ public final class Solved {
     }
 
     /** Solves a circuit in a situation. */
-    public static Solved of(Installation installation, Situation situation) {
-        return of(installation, situation, false);
+    public static Solved of(Circuit circuit, Situation situation) {
+        return of(circuit, situation, false);
     }
 
     /** Solves a circuit with every part at the least resistance it may have: cold copper of the full area, joints and contacts perfect. */
-    public static Solved withLeastResistance(Installation installation, Situation situation) {
-        return of(installation, situation, true);
+    public static Solved withLeastResistance(Circuit circuit, Situation situation) {
+        return of(circuit, situation, true);
     }
 
-    private static Solved of(Installation installation, Situation situation, boolean least) {
-        CircuitNetwork network = CircuitNetwork.of(installation, situation, least);
+    private static Solved of(Circuit circuit, Situation situation, boolean least) {
+        CircuitNetwork network = CircuitNetwork.of(circuit, situation, least);
         return new Solved(situation, network, Sweep.solve(network.network(), situation.sourceVolts()));
     }
 
@@ -38,35 +39,50 @@ public final class Solved {
         return point.exists();
     }
 
-    /** The whole operating point; node and part have the same number. */
-    public OperatingPoint point() {
+    /** The whole operating point. */
+    OperatingPoint point() {
         return point;
     }
 
+    /** Power the battery gives, the losses included. */
+    public double sourceWatts() {
+        return point.sourceWatts();
+    }
+
+    /** Power that all loads take together. */
+    public double loadWatts() {
+        return point.loadWatts();
+    }
+
+    /** All losses added up. */
+    public double lostWatts() {
+        return point.lostWatts();
+    }
+
     /** Voltage behind a part, between its two conductors. */
-    public double volts(int part) {
-        return point.volts(part);
+    public double volts(Node node) {
+        return point.volts(node.order());
     }
 
     /** Current through a part. */
-    public double amperes(int part) {
-        return point.amperes(part);
+    public double amperes(Node node) {
+        return point.amperes(node.order());
     }
 
     /** Voltage lost between the terminals of the battery and the far side of a part. */
-    public double drop(int part) {
-        return point.volts(0) - point.volts(part);
+    public double drop(Node node) {
+        return point.volts(0) - point.volts(node.order());
     }
 
     /** Voltage at the trigger of a switching device; 0 if it has none. */
-    public double triggerVolts(int part) {
-        int node = network.triggerNode(part);
-        return node < 0 ? 0 : point.volts(node);
+    public double triggerVolts(Node node) {
+        int end = network.triggerEnd(node);
+        return end < 0 ? 0 : point.volts(end);
     }
 
     /** Current of the trigger of a switching device; 0 if it has none. */
-    public double triggerAmperes(int part) {
-        int node = network.triggerNode(part);
-        return node < 0 ? 0 : point.amperes(node);
+    public double triggerAmperes(Node node) {
+        int end = network.triggerEnd(node);
+        return end < 0 ? 0 : point.amperes(end);
     }
 }

@@ -1,7 +1,10 @@
 package loomwright.circuit.solve;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Load;
+import loomwright.circuit.Node;
+import loomwright.circuit.Panel;
+import loomwright.circuit.Switching;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 
@@ -14,17 +17,17 @@ import loomwright.quantity.Units;
  *     current
  * @param words the whole reason
  */
-public record Starvation(int part, Quantity asked, Quantity most, String words) {
+public record Starvation(Node part, Quantity asked, Quantity most, String words) {
 
     /** The reason; null if there is an operating point. */
-    public static Starvation of(Installation installation, Solved solved) {
+    public static Starvation of(Circuit circuit, Solved solved) {
         if (solved.exists()) {
             return null;
         }
         Situation situation = solved.situation();
         Asking worst = null;
-        for (int i = 1; i < installation.size(); i++) {
-            Asking asking = asking(installation, situation, i);
+        for (Node node : circuit.nodes()) {
+            Asking asking = asking(situation, node);
             if (asking != null && (worst == null || asking.share(situation.sourceVolts()) > worst.share(situation.sourceVolts()))) {
                 worst = asking;
             }
@@ -33,7 +36,7 @@ public record Starvation(int part, Quantity asked, Quantity most, String words) 
     }
 
     /** What one part asks for, at the end of which resistance. Without a load of held power or current a network always works. */
-    private record Asking(int part, String title, double watts, double amperes, double ohms) {
+    private record Asking(Node part, String title, double watts, double amperes, double ohms) {
 
         /** As a share of what could reach it at most. */
         double share(double volts) {
@@ -55,35 +58,29 @@ public record Starvation(int part, Quantity asked, Quantity most, String words) 
         }
     }
 
-    private static Asking asking(Installation installation, Situation situation, int i) {
-        String title = installation.part(i).title();
-        double ohms = wayOhms(installation, situation, i);
-        Load load = installation.load(i);
-        if (load != null) {
-            boolean starting = situation.starting() == i && load.startCurrent() != null;
-            double watts = situation.drawing()[i] && !starting ? load.watts() : 0;
-            return new Asking(i, title, watts, starting ? load.startCurrent().base() : heldAmperes(load, situation, i), ohms);
+    private static Asking asking(Situation situation, Node node) {
+        double ohms = wayOhms(situation, node);
+        if (node.figures() instanceof Load load) {
+            boolean starting = situation.starting() == node && load.startCurrent() != null;
+            double watts = situation.isDrawing(node) && !starting ? load.watts() : 0;
+            double held = situation.isDrawing(node) ? load.amperes() : load.standing().base();
+            return new Asking(node, node.title(), watts, starting ? load.startCurrent().base() : held, ohms);
         }
-        if (installation.panel(i) != null) {
-            return new Asking(i, title, 0, installation.panel(i).presentLoad().base(), ohms);
+        if (node.figures() instanceof Panel panel) {
+            return new Asking(node, node.title(), 0, panel.presentLoad().base(), ohms);
         }
-        int from = installation.trigger(i);
-        if (from < 0 || installation.switching(i).triggerCurrent() == null) {
+        if (node.trigger() == null || !(node.figures() instanceof Switching switching) || switching.triggerCurrent() == null) {
             return null;
         }
         return new Asking(
-                i, "The trigger of " + title, 0, installation.switching(i).triggerCurrent().base(),
-                wayOhms(installation, situation, from) + installation.triggerOhms(i));
+                node, "The trigger of " + node.title(), 0, switching.triggerCurrent().base(),
+                wayOhms(situation, node.trigger()) + switching.triggerOhms());
     }
 
-    private static double heldAmperes(Load load, Situation situation, int i) {
-        return situation.drawing()[i] ? load.amperes() : load.standing().base();
-    }
-
-    private static double wayOhms(Installation installation, Situation situation, int part) {
+    private static double wayOhms(Situation situation, Node node) {
         double ohms = situation.sourceOhms();
-        for (int at = part; at > 0; at = installation.feeding(at)) {
-            ohms += installation.ohms(at);
+        for (Node at = node; at != null; at = at.parent()) {
+            ohms += at.figures().ohms();
         }
         return ohms;
     }

@@ -8,6 +8,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.RandomCircuit;
+import loomwright.circuit.Node;
 import loomwright.worked.Verdict;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -37,10 +38,10 @@ class SuggestionLawsTest {
     }
 
     private static void noConductorBehindIsOverrated(Examination examination, Part device) {
-        int at = examination.circuit().indexOf(device.id());
+        Node at = examination.circuit().node(device.id());
         for (CircuitFinding finding : examination.findings(Check.CONDUCTOR_PROTECTED)) {
-            int place = examination.circuit().indexOf(finding.partId());
-            boolean behind = examination.solution().installation().isOnTheWay(at, place);
+            Node place = examination.circuit().node(finding.partId());
+            boolean behind = at.isOnTheWayTo(place);
             assertTrue(!behind || finding.finding().verdict() != Verdict.STOP, finding.toString());
         }
     }

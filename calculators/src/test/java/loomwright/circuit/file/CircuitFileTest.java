@@ -66,7 +66,7 @@ class CircuitFileTest {
     @Test
     void takesOtherSpacingAndOrder() {
         String text = "\ufeff{\"parts\":[{\"kind\":\"supply\",\"id\":\"b\"}],\r\n\"version\":1,\"format\":\"loomwright-circuit\"}";
-        assertEquals("100 Ah", CircuitFile.read(text).circuit().supply().text("capacity"));
+        assertEquals("100 Ah", CircuitFile.read(text).circuit().supply().part().text("capacity"));
     }
 
     @Test

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Random;
-import loomwright.circuit.Installation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -123,7 +122,7 @@ class HostileFileTest {
         FileRead read = CircuitFile.read(text);
         assertEquals(read.circuit() == null, !read.faults().isEmpty());
         if (read.circuit() != null) {
-            assertNotNull(Installation.of(read.circuit()).faults());
+            assertNotNull(read.circuit().faults());
             assertEquals(read.circuit(), CircuitFile.read(CircuitFile.write(read.circuit())).circuit());
         }
     }

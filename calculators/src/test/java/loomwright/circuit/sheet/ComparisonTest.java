@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.Installation;
 import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Situation;
@@ -80,12 +79,11 @@ class ComparisonTest {
 
     /** What a meter of two decimals would read in a circuit at 12.8 V. */
     private static Map<String, String> readings(Circuit circuit, String... parts) {
-        Installation installation = Installation.of(circuit).installation();
-        Solved solved = Solved.of(installation, Situation.heaviest(installation, 12.8, 0).get(0));
+        Solved solved = Solved.of(circuit, Situation.heaviest(circuit, 12.8, 0).get(0));
         Map<String, String> readings = new HashMap<>();
         readings.put("battery", "12.8 V");
         for (String part : parts) {
-            readings.put(part, String.format(Locale.ROOT, "%.2f V", solved.volts(circuit.indexOf(part))));
+            readings.put(part, String.format(Locale.ROOT, "%.2f V", solved.volts(circuit.node(part))));
         }
         return readings;
     }

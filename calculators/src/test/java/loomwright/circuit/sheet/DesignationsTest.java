@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.Installation;
 import loomwright.circuit.WorkedCircuits;
 import org.junit.jupiter.api.Test;
 
@@ -49,7 +48,7 @@ class DesignationsTest {
     void labelsTheTwoConductorsOfARunByTheirOwnNumbers() {
         Circuit pair = named("pump-run", "4/6 Run to the bilge pump");
         assertEquals("4/6", Designations.of(pair).of("pump-run"));
-        List<String> texts = Label.of(Installation.of(pair).installation()).stream()
+        List<String> texts = Label.of(pair).stream()
                 .filter(label -> label.partId().equals("pump-run"))
                 .map(Label::text)
                 .toList();
@@ -62,7 +61,7 @@ class DesignationsTest {
     void leadsTheReturnPastDevicesAndKeepsOneWireWhole() {
         Circuit shared = CircuitEdits.named(CircuitEdits.named(punt, "lead", "1/9 Lead").circuit(), "pump-run", "2/9 Run").circuit();
         shared = CircuitEdits.without(shared, "fuse-panel");
-        List<String> texts = Label.of(Installation.of(shared).installation()).stream().map(Label::text).filter(text -> text.startsWith("9")).toList();
+        List<String> texts = Label.of(shared).stream().map(Label::text).filter(text -> text.startsWith("9")).toList();
         assertEquals(List.of("9 \u2212, 4\u00a0mm² to E1", "9 \u2212, 4\u00a0mm² from negative of G1"), texts);
     }
 

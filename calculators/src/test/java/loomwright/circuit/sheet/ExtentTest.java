@@ -28,7 +28,7 @@ class ExtentTest {
 
     @Test
     void listsOnlyWhatItHolds() {
-        PartsAndCuts lists = PartsAndCuts.of(examination.solution().installation(), Extent.branch(punt, "lamp-fuse"));
+        PartsAndCuts lists = PartsAndCuts.of(examination.circuit(), Extent.branch(punt, "lamp-fuse"));
         assertEquals(List.of("lead", "lamp-run"), lists.cuts().stream().map(CutLine::partId).toList());
         assertFalse(lists.parts().stream().anyMatch(line -> line.what().contains("pump")));
     }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
-import loomwright.circuit.Installation;
 import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Examination;
 import loomwright.quantity.Quantity;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.Test;
 
 class SheetsTest {
     private static final Circuit TRAILER = WorkedCircuits.trailer();
-    private static final Installation INSTALLATION = Installation.of(TRAILER).installation();
 
     @Test
     void schedulesOneCircuitForEachDevice() {
@@ -41,14 +39,14 @@ class SheetsTest {
 
     @Test
     void cutsWithAllowance() {
-        PartsAndCuts lists = PartsAndCuts.of(INSTALLATION);
+        PartsAndCuts lists = PartsAndCuts.of(TRAILER);
         CutLine bench = lists.cuts().stream().filter(cut -> cut.partId().equals("bench-run")).findFirst().orElseThrow();
         // 4.2 m + 2 × 0.25 m
         assertEquals(4.7, bench.each().value(), 1e-9);
         // 6 mm²: two of 4.7 m and two of 2 + 0.5 = 2.5 m: 14.4 m; with a tenth and 0.15 m: two of 4.92 m and two of 2.5 m, bought as 14.9 m
         PartsLine cable = lists.parts().stream().filter(line -> line.what().startsWith("6\u00a0mm²")).findFirst().orElseThrow();
         assertEquals("14.4 m, W2, W7", cable.count() + " " + cable.unit() + ", " + cable.designations());
-        PartsAndCuts tenth = PartsAndCuts.of(INSTALLATION, Quantity.of(10, Units.PERCENT), Quantity.of(0.15, Units.METRE));
+        PartsAndCuts tenth = PartsAndCuts.of(TRAILER, Quantity.of(10, Units.PERCENT), Quantity.of(0.15, Units.METRE));
         assertEquals("14.9", tenth.parts().stream().filter(line -> line.what().startsWith("6\u00a0mm²")).findFirst().orElseThrow().count());
         PartsLine breakers = lists.parts().stream().filter(line -> line.what().startsWith("blade fuse-link of 10")).findFirst().orElseThrow();
         assertEquals("1", breakers.count());
@@ -57,7 +55,7 @@ class SheetsTest {
 
     @Test
     void labelsBothEndsOfBothConductors() {
-        List<Label> labels = Label.of(INSTALLATION);
+        List<Label> labels = Label.of(TRAILER);
         List<Label> bench = labels.stream().filter(label -> label.partId().equals("bench-run")).toList();
         assertEquals(4, bench.size());
         assertEquals("W7 +, 6\u00a0mm² to J1", bench.get(0).text());
@@ -67,7 +65,7 @@ class SheetsTest {
 
     @Test
     void expectsReadingsDeadAndLive() {
-        List<TestStep> steps = TestSheet.of(INSTALLATION, Quantity.of(12.8, Units.VOLT));
+        List<TestStep> steps = TestSheet.of(TRAILER, Quantity.of(12.8, Units.VOLT));
         assertEquals(TestStep.Phase.DEAD, steps.get(0).phase());
         TestStep dead = step(steps, TestStep.Phase.DEAD, "bench-run");
         // 8.4 m ÷ (58 × 6) Ω = 24.138 mΩ at least, 28.449 mΩ at most
@@ -88,7 +86,7 @@ class SheetsTest {
     void saysThatACircuitThatCannotWorkIsNotTestedUnderLoad() {
         Circuit thin = CircuitEdits.changed(TRAILER, "bench-run", "size", "0.35 mm²").circuit();
         thin = CircuitEdits.changed(thin, "bench-run", "route-length", "50 m").circuit();
-        List<TestStep> steps = TestSheet.of(Installation.of(thin).installation(), Quantity.of(12.8, Units.VOLT));
+        List<TestStep> steps = TestSheet.of(thin, Quantity.of(12.8, Units.VOLT));
         TestStep step = step(steps, TestStep.Phase.LOADED, "battery");
         assertNull(step.low());
         assertTrue(step.expected().contains("no operating point"));

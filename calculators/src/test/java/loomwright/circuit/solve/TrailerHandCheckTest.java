@@ -3,8 +3,9 @@ package loomwright.circuit.solve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
-import loomwright.circuit.Installation;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.WorkedCircuits;
+import loomwright.circuit.Node;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -39,15 +40,15 @@ class TrailerHandCheckTest {
     /** The hand working carries seven digits. */
     private static final double HAND = 5e-6;
 
-    private final Installation trailer = Installation.of(WorkedCircuits.trailer()).installation();
+    private final Circuit trailer = WorkedCircuits.trailer();
     private final Solved solved = CircuitSolution.of(trailer).lowest().get(0);
 
     @Test
     void hasTheResistancesOfItsTables() {
-        assertEquals(0.02844877, trailer.ohms(at("bench-run")), 1e-8);
-        assertEquals(0.01354703, trailer.ohms(at("feed")), 1e-8);
-        assertEquals(0.08218821, trailer.ohms(at("strip-run")), 1e-8);
-        assertEquals(0.002, trailer.ohms(at("bench-joints")), 1e-12);
+        assertEquals(0.02844877, at("bench-run").figures().ohms(), 1e-8);
+        assertEquals(0.01354703, at("feed").figures().ohms(), 1e-8);
+        assertEquals(0.08218821, at("strip-run").figures().ohms(), 1e-8);
+        assertEquals(0.002, at("bench-joints").figures().ohms(), 1e-12);
     }
 
     @Test
@@ -68,15 +69,15 @@ class TrailerHandCheckTest {
         assertEquals(17.466452, solved.amperes(at("breaker")), HAND);
         // 1.166321 + 0.579996 + 0.967905 + 4 + 0.015 = 6.729223 A through the panel
         assertEquals(6.729223, solved.amperes(at("fuse-panel")), HAND);
-        assertEquals(24.195674, solved.amperes(0), 2 * HAND);
+        assertEquals(24.195674, solved.amperes(trailer.supply()), 2 * HAND);
         assertEquals(0.015, solved.triggerAmperes(at("outlet-switch")), 1e-12);
     }
 
     @Test
     void turnsIntoHeatWhatTheHandWorkingLoses() {
         // 17.466452² × 28.44877 mΩ = 305.076945 × 0.02844877 = 8.679 W in the run to the bench; 0.9152 W in the switch
-        assertEquals(8.679, solved.point().lostWatts(at("bench-run")), 5e-4);
-        assertEquals(0.9152, solved.point().lostWatts(at("outlet-switch")), 5e-5);
+        assertEquals(8.679, solved.point().lostWatts(at("bench-run").order()), 5e-4);
+        assertEquals(0.9152, solved.point().lostWatts(at("outlet-switch").order()), 5e-5);
         assertNull(Starvation.of(trailer, solved));
     }
 
@@ -94,7 +95,7 @@ class TrailerHandCheckTest {
         return solved.volts(at(id));
     }
 
-    private int at(String id) {
-        return trailer.circuit().indexOf(id);
+    private Node at(String id) {
+        return trailer.node(id);
     }
 }

@@ -1,0 +1,32 @@
+package loomwright.circuit.check;
+
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
+import loomwright.circuit.Supply;
+import loomwright.circuit.solve.CircuitSolution;
+import loomwright.circuit.solve.FaultCurrents;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+
+/**
+ * All that a check may look at besides the part itself and its neighbours.
+ *
+ * @param circuit one whose parts are all understood
+ * @param solution voltages and currents in its heaviest situations
+ * @param currents the prospective fault current at every part
+ * @param day the energy of a day
+ */
+record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents, DayOfCircuit day) {
+    static Context of(Circuit circuit) {
+        return new Context(circuit, CircuitSolution.of(circuit), FaultCurrents.of(circuit), DayOfCircuit.of(circuit));
+    }
+
+    Supply battery() {
+        return circuit.battery();
+    }
+
+    /** The most that flows through a part for longer than a moment. */
+    Quantity designCurrent(Node node) {
+        return Quantity.of(solution.designAmperes(node), Units.AMPERE);
+    }
+}
