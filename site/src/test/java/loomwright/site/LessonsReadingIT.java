@@ -12,7 +12,8 @@ import org.junit.jupiter.api.TestFactory;
 /** Every lesson can be read in one sitting, and by a fifteen-year-old. Needs no browser. */
 class LessonsReadingIT {
     private static final int FEWEST_WORDS = 900;
-    private static final int MOST_WORDS = 2000;
+    /** Thirteen minutes at 180 words a minute; the rest of the half hour belongs to the examples and the task. */
+    private static final int MOST_WORDS = 2300;
     /** Fairly easy: plain English for a reader of thirteen or fourteen. */
     private static final double LEAST_EASE = 70;
 
