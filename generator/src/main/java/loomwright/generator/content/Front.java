@@ -10,9 +10,12 @@ import java.util.List;
  * @param ways the ways in; only on the start page
  * @param paths the paths through the lessons; only on the page of lessons
  * @param groups the calculators in groups; only on the page of calculators
+ * @param alike words that mean the same to a reader, a list for each group; only on the page of search
+ * @param asked what readers ask for, and the place that answers; only on the page of search
  */
 public record Front(
-        Article article, String summary, List<Way> ways, List<LessonPath> paths, List<CalculatorGroup> groups) {
+        Article article, String summary, List<Way> ways, List<LessonPath> paths, List<CalculatorGroup> groups,
+        List<List<String>> alike, List<Asked> asked) {
     /** The pages that the generator fills, by key. */
     public static final List<String> PAGES =
             List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
@@ -35,6 +38,14 @@ public record Front(
      * @param lessons the lessons in order; empty means all
      */
     public record LessonPath(String key, String title, String words, List<Scalar> lessons) {}
+
+    /**
+     * What readers ask for.
+     *
+     * @param to the place that answers, as a link address
+     * @param words words of their own that do not stand in that place
+     */
+    public record Asked(Scalar to, String words) {}
 
     /**
      * Calculators for one part of the job.

@@ -65,11 +65,30 @@ final class PageFolder {
     private Front front(String key, YamlMap map, Article article, String summary) {
         if (map != null && key.equals("index")) {
             settings = new Settings(text(map.required("revised")), text(map.required("licence")), map.required("safety"));
-            return new Front(article, summary, ways(map), List.of(), List.of());
+            return new Front(article, summary, ways(map), List.of(), List.of(), List.of(), List.of());
         }
         List<Front.LessonPath> paths = map != null && key.equals("lessons") ? paths(map) : List.of();
         List<Front.CalculatorGroup> groups = map != null && key.equals("calculators") ? groups(map) : List.of();
-        return new Front(article, summary, List.of(), paths, groups);
+        List<List<String>> alike = map != null && key.equals("search") ? alike(map) : List.of();
+        List<Front.Asked> asked = map != null && key.equals("search") ? asked(map) : List.of();
+        return new Front(article, summary, List.of(), paths, groups, alike, asked);
+    }
+
+    private static List<Front.Asked> asked(YamlMap map) {
+        List<Front.Asked> asked = new ArrayList<>();
+        for (YamlMap each : map.maps("asked")) {
+            Scalar to = each.required("to");
+            String words = text(each.required("words"));
+            each.finish();
+            if (to != null) {
+                asked.add(new Front.Asked(to, words));
+            }
+        }
+        return List.copyOf(asked);
+    }
+
+    private static List<List<String>> alike(YamlMap map) {
+        return map.texts("alike").stream().map(words -> List.of(words.text().strip().split("\\s+"))).toList();
     }
 
     private static List<Front.Way> ways(YamlMap map) {

@@ -56,7 +56,14 @@ final class CalculatorPages {
                 about(description),
                 Links.of(address, site.reliance().ofCalculator(description.key())));
         sink.page(address, templates.fill("calculator", page), writer.places());
-        search.add(description.title(), address, "calculator", description.question(), summary(description));
+        search.add(description.title(), address, "calculator", description.question(), words(description));
+    }
+
+    /** What search reads of a calculator: what it gives, and all that it asks for. */
+    private static String words(Description description) {
+        StringBuilder words = new StringBuilder(summary(description));
+        description.fields().forEach(field -> words.append(' ').append(field.label()).append(". ").append(field.help()));
+        return words.toString();
     }
 
     /** The first example of the lessons, else the usual entries of the calculator. */

@@ -7,7 +7,6 @@ import loomwright.generator.content.Lesson;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.markdown.Heading;
 import loomwright.generator.markdown.Markup;
-import loomwright.generator.markdown.PlainText;
 import loomwright.generator.problem.Places;
 
 /** Writes the lessons. */
@@ -27,7 +26,7 @@ final class LessonPages {
             Link next) {}
 
     /** A lesson as a page, with what it adds to other pages. */
-    record Written(Lesson lesson, String html, Places places, Reliance reliance, String words, Projected projected) {}
+    record Written(Lesson lesson, String html, Places places, Reliance reliance, List<Section> sections, Projected projected) {}
 
     /** The projector view of it. */
     record Projected(String html, Places places) {}
@@ -83,7 +82,7 @@ final class LessonPages {
                 neighbour(address, at - 1),
                 neighbour(address, at + 1));
         return new Written(
-                lesson, templates.fill("lesson", page), writer.places(), apart.reliance(), PlainText.of(markup.html()),
+                lesson, templates.fill("lesson", page), writer.places(), apart.reliance(), Section.of(markup),
                 ProjectorPage.of(apart, lesson, frames, templates));
     }
 
@@ -93,7 +92,11 @@ final class LessonPages {
         sink.page(lesson.address(), written.html(), written.places());
         sink.page(Address.projector(lesson.key()), written.projected().html(), written.projected().places());
         site.reliance().add(written.reliance());
-        search.add(Site.numbered(lesson), lesson.address(), "lesson", lesson.summary(), written.words());
+        String title = Site.numbered(lesson);
+        search.add(title, lesson.address(), "lesson", lesson.summary(), written.sections().get(0).words());
+        for (Section section : written.sections().subList(1, written.sections().size())) {
+            search.addSection(title + ": " + section.title(), lesson.address() + "#" + section.id(), "lesson", section.opening(), section.words());
+        }
     }
 
     private Links needs(Lesson lesson) {

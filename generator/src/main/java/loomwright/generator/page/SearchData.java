@@ -3,7 +3,10 @@ package loomwright.generator.page;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * What the page of search looks through, as a script: a script file loads from a disk, where reading other files is refused. The texts
@@ -17,6 +20,7 @@ final class SearchData {
     record Entry(String title, String address, String kind) {}
 
     private final List<Entry> entries = new ArrayList<>();
+    private final Set<String> addresses = new HashSet<>();
     private final ByteArrayOutputStream script = new ByteArrayOutputStream();
 
     SearchData() {
@@ -25,6 +29,12 @@ final class SearchData {
 
     void add(String title, String address, String kind, String summary, String text) {
         entries.add(new Entry(title, address, kind));
+        addSection(title, address, kind, summary, text);
+    }
+
+    /** Something to be found that is not a page or a word by itself, such as a section of a lesson: it does not stand in the list from A to Z. */
+    void addSection(String title, String address, String kind, String summary, String text) {
+        addresses.add(address);
         StringBuilder out = new StringBuilder(text.length() + 200);
         field(out.append('{'), "title", title);
         field(out.append(','), "address", address);
@@ -38,9 +48,26 @@ final class SearchData {
         return entries;
     }
 
-    /** The whole script; nothing can be added after it. */
-    byte[] script() {
-        write("];\n");
+    /** Whether something is to be found at an address. */
+    boolean has(String address) {
+        return addresses.contains(address);
+    }
+
+    /**
+     * The whole script; nothing can be added after it.
+     *
+     * @param alike words that mean the same to a reader
+     * @param asked words of readers' own, by the address that answers
+     */
+    byte[] script(List<List<String>> alike, Map<String, String> asked) {
+        write("];\nwindow.LOOMWRIGHT_ALIKE = [\n");
+        for (List<String> words : alike) {
+            StringBuilder out = new StringBuilder();
+            write(quoted(out, String.join(" ", words)).append(",\n").toString());
+        }
+        write("];\nwindow.LOOMWRIGHT_ASKED = {\n");
+        asked.forEach((address, words) -> write(quoted(quoted(new StringBuilder(), address).append(':'), words).append(",\n").toString()));
+        write("};\n");
         return script.toByteArray();
     }
 
@@ -49,7 +76,11 @@ final class SearchData {
     }
 
     private static void field(StringBuilder out, String name, String text) {
-        out.append('"').append(name).append("\":\"");
+        quoted(out.append('"').append(name).append("\":"), text);
+    }
+
+    private static StringBuilder quoted(StringBuilder out, String text) {
+        out.append('"');
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c == '"' || c == '\\') {
@@ -60,6 +91,6 @@ final class SearchData {
                 out.append(c);
             }
         }
-        out.append('"');
+        return out.append('"');
     }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import loomwright.generator.content.Front;
+import loomwright.generator.markdown.Surroundings.Target;
 
 /** Writes the page of search; without scripts it is the list of everything, A to Z. */
 final class SearchPage {
@@ -40,7 +42,23 @@ final class SearchPage {
         });
         Page page = new Page(frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), letters);
         sink.page(ADDRESS, templates.fill("search", page), intro.places());
-        sink.file(SearchData.FILE, search.script());
+        Front front = site.content().fronts().get("search");
+        sink.file(SearchData.FILE, front == null ? search.script(List.of(), Map.of()) : search.script(front.alike(), asked(site, front, search)));
+    }
+
+    private static Map<String, String> asked(Site site, Front front, SearchData search) {
+        Map<String, String> asked = new TreeMap<>();
+        LinkAddresses links = new LinkAddresses(site, new Place("Search", ADDRESS));
+        for (Front.Asked each : front.asked()) {
+            Target target = links.find(each.to().text(), each.to().at());
+            if (target != null && !search.has(target.href())) {
+                site.problems().add(each.to().problem(
+                        "search finds nothing at \"" + each.to().text() + "\"", "Name a page, a word, or a lesson's section by its heading."));
+            } else if (target != null && asked.put(target.href(), each.words()) != null) {
+                site.problems().add(each.to().problem("\"" + each.to().text() + "\" stands here twice", "Put all its words into one line."));
+            }
+        }
+        return asked;
     }
 
     /** The title without the number of a lesson, so that lessons stand in the alphabet. */

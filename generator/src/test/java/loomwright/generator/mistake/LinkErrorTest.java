@@ -48,6 +48,30 @@ class LinkErrorTest extends MistakeTest {
     }
 
     @Test
+    void rejectsAnswersOfSearchThatLeadNowhere() {
+        site.lesson("## Heat\n\nIt is warm.\n");
+        site.write("pages/search.md", """
+                ---
+                title: Search
+                summary: Find it.
+                asked:
+                  - {to: "lesson:01-first#cold", words: "frost"}
+                  - {to: "lesson:01-first#heat", words: "hot"}
+                  - {to: "lesson:01-first#heat", words: "warm"}
+                ---
+                """);
+        rejects("""
+                content/pages/search.md:5:10: search finds nothing at "lesson:01-first#cold". Name a page, a word, or a lesson's section by its heading.
+                     - {to: "lesson:01-first#cold", words: "frost"}
+                            ^
+                content/pages/search.md:7:10: "lesson:01-first#heat" stands here twice. Put all its words into one line.
+                     - {to: "lesson:01-first#heat", words: "warm"}
+                            ^
+                2 problems
+                """);
+    }
+
+    @Test
     void rejectsLinkWithoutWords() {
         site.lesson("See [](term:ohm).\n");
         rejects("""
