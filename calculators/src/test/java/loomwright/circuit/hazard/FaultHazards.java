@@ -1,0 +1,83 @@
+package loomwright.circuit.hazard;
+
+import java.util.List;
+import loomwright.circuit.Circuit;
+
+/** Mistakes that a short circuit brings to light. */
+final class FaultHazards {
+    static final List<Hazard> ALL = List.of(
+            Hazard.stop("small-breaking-capacity", "A device that cannot break the current of a short circuit at its place", FaultHazards::smallBreaking),
+            Hazard.stop("blade-at-the-battery", "A blade fuse-link where a fuse of high breaking capacity belongs", FaultHazards::weakerKind),
+            Hazard.stop("bank-enlarged", "Batteries put beside the first, more than the fuse-links can break", FaultHazards::largerBank),
+            Hazard.stop("device-voltage", "A device made for less voltage than the circuit reaches", FaultHazards::lowVoltage),
+            Hazard.stop("fault-cannot-open", "A run so long that a short circuit at its end never opens the device", FaultHazards::neverOpens),
+            Hazard.caution("fault-opens-late", "A run so long that a short circuit at its end opens the device late", FaultHazards::opensLate));
+
+    private FaultHazards() {}
+
+    private static void smallBreaking(Wiring wiring, Plot plot) {
+        for (String device : wiring.all("protection")) {
+            long half = Math.round(wiring.prospective(device) / 2);
+            Circuit entered = Bench.set(wiring.circuit, device, "device-voltage", "32 V");
+            plot.add(device, Bench.set(entered, device, "breaking-capacity", half + " A"));
+        }
+    }
+
+    /** Blade fuse-links break 1000 A at 32 V (sheet of a regular blade fuse-link). */
+    private static void weakerKind(Wiring wiring, Plot plot) {
+        for (String device : wiring.all("protection")) {
+            if (wiring.prospective(device) > 1200 && wiring.rating(device) <= 40) {
+                Circuit blade = Bench.set(wiring.circuit, device, "device", "blade");
+                blade = Bench.set(blade, device, "breaking-capacity", "");
+                blade = Bench.set(blade, device, "device-voltage", "");
+                plot.add(device, Bench.set(blade, device, "cold-resistance", ""));
+            }
+        }
+    }
+
+    private static void largerBank(Wiring wiring, Plot plot) {
+        double one = wiring.milliohms(wiring.battery, 20);
+        for (String device : wiring.all("protection")) {
+            double loop = wiring.milliohms(Bench.fedBy(wiring.circuit, device), 20);
+            for (int count = 2; count <= 4; count++) {
+                double prospective = wiring.number(wiring.battery, "highest-voltage") * 1000 / (loop - one + one / count);
+                if (prospective > 1.1 * wiring.number(device, "breaking-capacity")) {
+                    Circuit bank = Bench.set(wiring.circuit, wiring.battery, "batteries-in-parallel", Integer.toString(count));
+                    plot.add(device, bank);
+                    break;
+                }
+            }
+        }
+    }
+
+    private static void lowVoltage(Wiring wiring, Plot plot) {
+        boolean high = wiring.number(wiring.battery, "battery-voltage") > 20;
+        for (String device : wiring.all("protection")) {
+            plot.add(device, Bench.set(wiring.circuit, device, "device-voltage", high ? "16 V" : "12 V"));
+        }
+    }
+
+    private static void neverOpens(Wiring wiring, Plot plot) {
+        faultOf(0.85, wiring, plot);
+    }
+
+    private static void opensLate(Wiring wiring, Plot plot) {
+        faultOf(1.2, wiring, plot);
+    }
+
+    /** The last run before a load, so long that a short circuit at its end drives that many times the rating with the battery at rest. */
+    private static void faultOf(double share, Wiring wiring, Plot plot) {
+        for (String run : wiring.all("conductor")) {
+            String device = wiring.deviceBefore(run);
+            if (device.isEmpty()) {
+                continue;
+            }
+            double volts = wiring.number(wiring.battery, "battery-voltage");
+            double wanted = 1000 * volts / (share * wiring.rating(device)) - wiring.milliohms(Bench.fedBy(wiring.circuit, run), 40);
+            double metres = Math.ceil(wanted / Copper.milliohms(wiring.squareMillimetres(run), 1, 40));
+            if (metres <= 120) {
+                plot.add(run, Bench.set(wiring.circuit, run, "route-length", metres + " m"), List.of(run, device));
+            }
+        }
+    }
+}
