@@ -66,6 +66,11 @@ public final class Node {
         return order;
     }
 
+    /** Where its trigger wire begins; null if nowhere. It may have one that its way of switching does not need. */
+    public Node triggeredFrom() {
+        return triggeredFrom;
+    }
+
     /** Where its trigger is taken from; null if it takes none, or needs none as it is switched. */
     public Node trigger() {
         return triggeredFrom != null && figures() instanceof Switching switching && switching.isTriggered() ? triggeredFrom : null;

@@ -2,6 +2,7 @@ package loomwright.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import loomwright.worked.Entries;
 import loomwright.worked.EntriesRead;
 import loomwright.worked.EntryFault;
@@ -61,6 +62,28 @@ public final class Part {
         return new PartRead(new Part(id, kind, name, fedBy, triggeredFrom, reading, List.copyOf(settled), read.entries()), List.of());
     }
 
+    /**
+     * A part of texts by the keys of its fields, those of earlier versions too; what is not named is as usual. A key that is no field of the kind
+     * is a fault.
+     */
+    public static PartRead read(
+            String id, PartKind kind, String name, String fedBy, String triggeredFrom, String reading, Map<String, String> typed) {
+        List<String> texts = new ArrayList<>();
+        for (Field field : kind.fields()) {
+            texts.add("");
+        }
+        List<PartFault> faults = new ArrayList<>();
+        for (String key : typed.keySet()) {
+            int at = kind.indexOf(FormerKeys.now(kind, key));
+            if (at < 0) {
+                faults.add(new PartFault(id, key, "There is no field \u201c" + key + "\u201d in " + kind.label() + ": it may come from a newer copy of this site"));
+            } else {
+                texts.set(at, typed.get(key));
+            }
+        }
+        return faults.isEmpty() ? read(id, kind, name, fedBy, triggeredFrom, reading, texts) : new PartRead(null, List.copyOf(faults));
+    }
+
     /** A part of which only what is named is not as usual; each of {@code typed} reads {@code field=text}. */
     static Part of(String id, PartKind kind, String name, String fedBy, String... typed) {
         List<String> texts = new ArrayList<>();
@@ -112,6 +135,13 @@ public final class Part {
     public String text(String fieldKey) {
         int at = kind.indexOf(fieldKey);
         return at < 0 ? "" : texts.get(at);
+    }
+
+    /** Whether a field holds what is usual: nobody said otherwise. */
+    public boolean isAsUsual(String fieldKey) {
+        int at = kind.indexOf(fieldKey);
+        String usual = kind.fields().get(at).usual();
+        return texts.get(at).equals(usual == null ? "" : usual);
     }
 
     /** What was typed, read and checked. */

@@ -29,7 +29,7 @@ public record Protection(
         Row row = device.breakingRow();
         if (capacity != null || row == null) {
             return new Protection(
-                    device, entries.quantity("rating"), capacity, entries.quantity("device-voltage"),
+                    device, entries.quantity("rating"), capacity, entries.quantity("rated-voltage"),
                     capacity == null ? null : Source.of(Document.COMPUTED, "held against the figure you entered"), ohms);
         }
         return new Protection(

@@ -1,6 +1,7 @@
 package loomwright.circuit;
 
 import java.util.List;
+import loomwright.protection.BreakingCapacity;
 import loomwright.protection.DeviceKind;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
@@ -19,10 +20,7 @@ final class ProtectionEntries {
                             "From its data sheet, for direct current. Empty takes the figure in print for its kind, if there is one.", 1, 200_000,
                             Units.AMPERE, Units.KILOAMPERE)
                     .optional(),
-            QuantityField.of(
-                            "device-voltage", "Direct voltage it holds for", "From its data sheet. Goes with a breaking capacity you enter.", 1, 1000,
-                            Units.VOLT)
-                    .optional(),
+            BreakingCapacity.voltageField(),
             QuantityField.of(
                             "cold-resistance", "Cold resistance", "From its data sheet, with its holder. Empty counts none.", 0, 1000,
                             Units.MILLIOHM)

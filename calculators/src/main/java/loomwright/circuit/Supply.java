@@ -42,7 +42,7 @@ public record Supply(
         return new Supply(
                 chemistry, entries.quantity("capacity"), entries.quantity("state-of-charge"),
                 depth == null ? chemistry.plannedDepth() : depth, entries.quantity("battery-voltage"), lowest, highest,
-                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("solar-power"),
+                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("panel-power"),
                 entries.quantity("peak-sun-hours"), RuleSet.of(entries.option("fuse-rule")));
     }
 

@@ -29,13 +29,9 @@ final class SupplyEntries {
         fields.add(voltage("lowest-voltage", "Lowest voltage at the battery", "Nearly empty, with the loads on.", "10.5 V"));
         fields.add(voltage("highest-voltage", "Highest voltage at the battery", "While it is being charged.", "14.6 V"));
         fields.addAll(FaultBattery.fields());
-        fields.add(QuantityField.of(
-                        "solar-power", "Rated power of the solar panel", "From its label. Empty if there is none.", 1, 20_000, Units.WATT,
-                        Units.KILOWATT)
-                .optional());
-        fields.add(QuantityField.of(
-                        "peak-sun-hours", "Peak sun hours of a day", "For your place and month, from a table of sunshine.", 0.1, 12, Units.HOUR)
-                .usually("3 h"));
+        // Empty if there is no panel.
+        fields.add(BatteryDay.panelPowerField().optional());
+        fields.add(BatteryDay.peakSunHoursField().usually("3 h"));
         ChoiceField rule = RuleSet.field();
         fields.add(new ChoiceField("fuse-rule", rule.label(), rule.help(), rule.options(), rule.usual()));
         return List.copyOf(fields);

@@ -32,16 +32,10 @@ final class SwitchEntries {
                         "continuous-current", "Continuous current",
                         "What it may carry all the time at its warmest place, from its data sheet, for direct current.", 0.1, 1000, Units.AMPERE)
                 .usually("30 A"));
-        fields.add(QuantityField.of(
-                        "on-resistance", "Resistance when on",
-                        "Of the closed contact, or of the solid-state switch at working temperature. From its data sheet; 0 leaves it out.", 0, 1000,
-                        Units.MILLIOHM)
-                .usually("0 mΩ"));
+        fields.add(SwitchFigures.onResistanceField().usually("0 mΩ"));
         fields.addAll(SwitchFigures.coilFields());
         fields.add(SwitchFigures.triggerField());
-        fields.add(QuantityField.of(
-                        "hours-on", "Time switched on in a day", "24 h if it is never switched off.", 0, 24, Units.HOUR, Units.MINUTE)
-                .usually("24 h"));
+        fields.add(SwitchFigures.hoursField());
         fields.add(SwitchFigures.triggerFuseField());
         fields.add(trigger("trigger-conductor", ConductorKind.field()));
         fields.add(trigger("trigger-size", ConductorFigures.sizeField().usually("0.75 mm²")));
@@ -51,13 +45,8 @@ final class SwitchEntries {
                         "Of a solid-state switch with its heat sink, from their data sheets added up. Empty if not known.", 0.01, 500,
                         Units.KELVIN_PER_WATT)
                 .optional());
-        fields.add(QuantityField.of(
-                        "switch-ambient", "Temperature of the air around it", "Inside a closed box in the sun, not in the shade outside.", -40, 120,
-                        Units.CELSIUS, Units.FAHRENHEIT)
-                .usually("40 °C"));
-        fields.add(QuantityField.of(
-                        "junction-limit", "Highest junction temperature", "From its data sheet. 125 °C is usual.", 60, 200, Units.CELSIUS)
-                .usually("125 °C"));
+        fields.add(SwitchFigures.airField().keyed("switch-ambient"));
+        fields.add(SwitchFigures.junctionLimitField());
         return List.copyOf(fields);
     }
 

@@ -8,6 +8,7 @@ import loomwright.table.Row;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
+import loomwright.worked.QuantityField;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -19,6 +20,11 @@ import loomwright.worked.WorkingBuilder;
  * @source data sheets in the table fuse-breaking-capacity; ABYC E-11 Table V.A as reproduced; 33 CFR 183.455(d)
  */
 public final class BreakingCapacity implements Calculator {
+    /** The field that asks up to what direct voltage a device breaks its current. */
+    public static QuantityField voltageField() {
+        return BreakingFields.RATED_VOLTAGE;
+    }
+
     @Override
     public Description description() {
         return BreakingFields.DESCRIPTION;

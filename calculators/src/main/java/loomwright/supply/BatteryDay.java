@@ -25,6 +25,16 @@ public final class BatteryDay {
         return RunTime.BATTERY_LIMIT;
     }
 
+    /** The field that asks for the rated power of a solar panel. */
+    public static QuantityField panelPowerField() {
+        return YieldFields.PANEL_POWER;
+    }
+
+    /** The field that asks for the peak sun hours of a day. */
+    public static QuantityField peakSunHoursField() {
+        return YieldFields.PEAK_SUN_HOURS;
+    }
+
     /** The ampere-hours a plan may take from a full battery. */
     public static Quantity usable(Quantity capacity, Quantity depth) {
         return RunTimeFormulas.USABLE.value(

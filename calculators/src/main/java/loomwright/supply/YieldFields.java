@@ -18,6 +18,13 @@ final class YieldFields {
                     "battery-voltage", "Battery voltage", "The nominal voltage that turns watt-hours into ampere-hours.", 1, 60, Units.VOLT)
             .usually("12 V");
 
+    static final QuantityField PANEL_POWER = QuantityField.of(
+            "panel-power", "Rated power of the solar panel", "From its label.", 1, 20_000, Units.WATT, Units.KILOWATT);
+
+    static final QuantityField PEAK_SUN_HOURS = QuantityField.of(
+            "peak-sun-hours", "Peak sun hours of a day",
+            "For your place, month and tilt: the same number as the kilowatt-hours a day on a square metre.", 0.05, 14, Units.HOUR);
+
     static final Description DESCRIPTION = new Description(
             "panel-yield",
             "Yield of a solar panel",
@@ -53,10 +60,8 @@ final class YieldFields {
 
     private static List<Field> fields() {
         List<Field> fields = new ArrayList<>();
-        fields.add(QuantityField.of("panel-power", "Rated power of the panel", "From its label.", 1, 20_000, Units.WATT));
-        fields.add(QuantityField.of(
-                "peak-sun-hours", "Peak sun hours of a day",
-                "For your place, month and tilt: the same number as the kilowatt-hours a day on a square metre.", 0.05, 14, Units.HOUR));
+        fields.add(PANEL_POWER);
+        fields.add(PEAK_SUN_HOURS);
         fields.add(QuantityField.of(
                         "efficiency", "Efficiency in all",
                         "From the panel to the battery. Empty takes the published planning value, 70 %, unless you enter factors below.", 1, 100,

@@ -31,7 +31,7 @@ final class CoilFields {
             .usually("12.8 V");
 
     static final QuantityField HOURS = QuantityField.of(
-                    "hours-on", "Time switched on in a day", "24 h if it is never switched off.", 0.01, 24, Units.HOUR, Units.MINUTE)
+                    "hours-on", "Time switched on in a day", "24 h if it is never switched off.", 0, 24, Units.HOUR, Units.MINUTE)
             .usually("24 h");
 
     private CoilFields() {}

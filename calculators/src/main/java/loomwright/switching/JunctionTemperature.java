@@ -40,11 +40,11 @@ public final class JunctionTemperature implements Calculator {
             .usually("0.1 K/W");
     private static final QuantityField SINK_AIR =
             thermal("sink-to-air", "Thermal resistance, heat sink to air", "From the data sheet of the heat sink.", 0.01);
-    private static final QuantityField AMBIENT = QuantityField.of(
+    static final QuantityField AMBIENT = QuantityField.of(
                     "ambient", "Temperature of the air around it", "Inside a closed box in the sun, not in the shade outside.", -40, 120,
                     Units.CELSIUS, Units.FAHRENHEIT)
             .usually("40 °C");
-    private static final QuantityField LIMIT = QuantityField.of(
+    static final QuantityField LIMIT = QuantityField.of(
                     "junction-limit",
                     "Highest junction temperature",
                     "From the data sheet. 125 °C is usual; one maker designs to 100 °C.",

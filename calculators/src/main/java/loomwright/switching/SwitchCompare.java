@@ -45,11 +45,11 @@ public final class SwitchCompare implements Calculator {
             "A MOS output is made for d.c. A thyristor or triac output is made for a.c. mains.",
             new Option("mos", "MOS output, for d.c."),
             new Option("thyristor", "thyristor or triac output, for a.c."));
-    private static final QuantityField ON_RESISTANCE = QuantityField.of(
-                    "on-resistance",
-                    "Resistance when on (MOS)",
-                    "From the data sheet, at working temperature. 20 mΩ is one part in print; parts for 30 A have a few milliohms.",
-                    0.1, 1000, Units.MILLIOHM)
+    static final QuantityField ON_RESISTANCE = QuantityField.of(
+                    "on-resistance", "Resistance when on",
+                    "Of the closed contact, or of a MOS output at working temperature, from the data sheet. One part in print has 20 mΩ; parts for 30 A have a "
+                            + "few milliohms. 0 leaves it out.",
+                    0, 1000, Units.MILLIOHM)
             .usually("20 mΩ");
     private static final QuantityField TRIGGER = QuantityField.of(
                     "trigger-current", "Trigger current of the solid-state switch", "From the data sheet.", 0.01, 200, Units.MILLIAMPERE)
@@ -197,6 +197,8 @@ public final class SwitchCompare implements Calculator {
             working.slip(
                     "square-forgotten", "solid-heat", "The current not squared",
                     "Twice the current means four times the heat in the same resistance.", SwitchFormulas.SQUARE_FORGOTTEN, values);
+        }
+        if (!thyristor && values.of(SwitchSymbols.ON_RESISTANCE).base() > 0) {
             working.slip(
                     "trigger-and-contact-left-out", "break-even-current", "Trigger and contact left out of the break-even",
                     "The solid-state switch has a standing draw of its own, and the contact a resistance.", SwitchFormulas.NO_TRIGGER, values);

@@ -24,6 +24,26 @@ public final class SwitchFigures {
         return TriggerLoop.TRIGGER;
     }
 
+    /** The field of the resistance of a switch when on. */
+    public static QuantityField onResistanceField() {
+        return SwitchCompare.ON_RESISTANCE;
+    }
+
+    /** The field of the time a switch is on in a day. */
+    public static QuantityField hoursField() {
+        return CoilFields.HOURS;
+    }
+
+    /** The field of the temperature of the air around a switch. */
+    public static QuantityField airField() {
+        return JunctionTemperature.AMBIENT;
+    }
+
+    /** The field of the highest temperature of a junction. */
+    public static QuantityField junctionLimitField() {
+        return JunctionTemperature.LIMIT;
+    }
+
     /** The field of the fuse-link of a trigger. */
     public static QuantityField triggerFuseField() {
         return TriggerLoop.FUSE;

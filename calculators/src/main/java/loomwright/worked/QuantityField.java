@@ -33,6 +33,11 @@ public record QuantityField(String key, String label, String help, List<Unit> un
         return new QuantityField(key, label, help, units, limits, text);
     }
 
+    /** The same field under another key, where its own is taken. */
+    public QuantityField keyed(String otherKey) {
+        return new QuantityField(otherKey, label, help, units, limits, usual);
+    }
+
     /** The same field, which may be left empty. */
     public QuantityField optional() {
         return usually("");

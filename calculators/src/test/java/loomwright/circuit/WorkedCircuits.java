@@ -11,13 +11,13 @@ public final class WorkedCircuits {
         return new Circuit("Reedmere field trailer", List.of(
                 Part.of(
                         "battery", PartKind.SUPPLY, "Battery", "", "chemistry=lifepo4", "capacity=100 Ah", "battery=lifepo4-100-ah",
-                        "battery-limit=100 A", "solar-power=120 W", "peak-sun-hours=3 h"),
+                        "battery-limit=100 A", "panel-power=120 W", "peak-sun-hours=3 h"),
                 Part.of(
                         "main-fuse", PartKind.PROTECTION, "Main fuse on the battery", "battery", "device=class-t", "rating=80 A"),
                 run("main-lead", "Main lead", "main-fuse", "16 mm²", "0.4 m"),
                 Part.of(
                         "feed-breaker", PartKind.PROTECTION, "Breaker of the panel feed", "main-lead", "device=marine-breaker", "rating=20 A",
-                        "breaking-capacity=5 kA", "device-voltage=32 V"),
+                        "breaking-capacity=5 kA", "rated-voltage=32 V"),
                 run("feed", "Panel feed", "feed-breaker", "6 mm²", "2 m"),
                 Part.of("fuse-panel", PartKind.PANEL, "Fuse panel, six ways", "feed", "panel-limit=20 A"),
                 way("way-1", "Fuse-link, way 1", "fuse-panel", "5 A"),
@@ -41,7 +41,7 @@ public final class WorkedCircuits {
                         "continuous-current=10 A"),
                 Part.of(
                         "breaker", PartKind.PROTECTION, "Breaker of the bench circuit", "main-lead", "device=marine-breaker", "rating=30 A",
-                        "breaking-capacity=5 kA", "device-voltage=32 V"),
+                        "breaking-capacity=5 kA", "rated-voltage=32 V"),
                 Part.of(
                                 "outlet-switch", PartKind.SWITCH, "Solid-state switch of the outlets", "breaker", "switching=solid-state",
                                 "continuous-current=40 A", "on-resistance=3 mΩ", "trigger-current=15 mA", "hours-on=6 h",

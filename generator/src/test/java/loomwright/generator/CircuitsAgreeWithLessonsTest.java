@@ -47,8 +47,8 @@ class CircuitsAgreeWithLessonsTest {
             battery battery-voltage = scenario battery-voltage
             battery battery-limit = scenario bms-limit
             battery short-circuit-current = scenario battery-short-circuit
-            battery solar-power = scenario panel-power
-            battery solar-power = trailer-sun panel-power
+            battery panel-power = scenario panel-power
+            battery panel-power = trailer-sun panel-power
             battery peak-sun-hours = trailer-sun peak-sun-hours
             battery capacity = trailer-sun capacity
             battery highest-voltage = short-circuit-at-the-holder battery-voltage
@@ -63,7 +63,7 @@ class CircuitsAgreeWithLessonsTest {
             main-fuse rating = #trailer-as-built main-fuse
             main-fuse breaking-capacity = scenario main-fuse-breaking
             main-fuse breaking-capacity = can-the-main-fuse-break-it rated-capacity
-            main-fuse device-voltage = can-the-main-fuse-break-it rated-voltage
+            main-fuse rated-voltage = can-the-main-fuse-break-it rated-voltage
             main-fuse cold-resistance = scenario main-fuse-resistance
             feed-fuse rating = scenario feed-fuse
             feed size = scenario feed-size

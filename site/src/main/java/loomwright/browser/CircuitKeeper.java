@@ -67,8 +67,9 @@ final class CircuitKeeper {
         if (isOther()) {
             return Kept.OTHER;
         }
-        String text = CircuitFile.write(circuit) + BETWEEN + drafts.written();
-        if (!write(name, text)) {
+        String file = CircuitFile.write(circuit);
+        String text = file + BETWEEN + drafts.written();
+        if (!CircuitFile.mayBeRead(file) || !write(name, text)) {
             return Kept.REFUSED;
         }
         seen = text;

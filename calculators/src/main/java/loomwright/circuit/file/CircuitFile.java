@@ -9,7 +9,7 @@ import loomwright.worked.Field;
 /**
  * A circuit as a file: JSON of our own, {@code loomwright-circuit} version 1, described by {@code content/circuit.schema.json}.
  *
- * <p>Every quantity is the text that was typed, with its unit. A file that is damaged, too large, of a newer version or hostile is refused
+ * <p>Every quantity is the text that was typed, with its unit; what is as usual is left out. A file that is damaged, too large, of a newer version or hostile is refused
  * with the reason and the place.
  */
 public final class CircuitFile {
@@ -55,7 +55,7 @@ public final class CircuitFile {
         writeFilled(writer, "triggered-from", part.triggeredFrom());
         writeFilled(writer, "reading", part.reading());
         for (Field field : part.kind().fields()) {
-            writeFilled(writer, field.key(), part.text(field.key()));
+            writeFilled(writer, field.key(), part.isAsUsual(field.key()) ? "" : part.text(field.key()));
         }
         writer.close('}');
     }
@@ -72,6 +72,11 @@ public final class CircuitFile {
         if (!text.isEmpty()) {
             writer.text(key, text);
         }
+    }
+
+    /** Whether a text is small enough to be read again; every circuit that can be written is. */
+    public static boolean mayBeRead(String text) {
+        return Utf8.length(text) <= MOST_BYTES;
     }
 
     /** The circuit in the text of a file, or every reason why there is none. */

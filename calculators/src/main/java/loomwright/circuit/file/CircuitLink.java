@@ -5,24 +5,21 @@ import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.DrilledPanel;
-import loomwright.circuit.Part;
-import loomwright.circuit.PartKind;
-import loomwright.circuit.PartRead;
+import loomwright.circuit.Node;
 import loomwright.worked.Field;
 
 /**
- * A circuit as the end of a link: letters, digits and {@code - . _ ~} only. What is as usual is left out, so the link stays short; it means
- * what this version takes as usual. A file keeps everything.
+ * A circuit as the end of a link: letters, digits and {@code - . _ ~} only. Kinds and fields are named by their keys, as in a file, so that a link
+ * still opens when fields have come or gone. What is as usual is left out, so the link stays short.
  */
 public final class CircuitLink {
     /** More than this no browser or letter program is sure to keep. */
     public static final int LONGEST = 30_000;
 
-    private static final String VERSION = "1";
+    static final String VERSION = "2";
+    static final String READING = "reading";
     /** In the place of the kind of a part. */
-    private static final String PANEL = "p";
-    private static final FileFault DAMAGED = new FileFault(
-            "", 0, 0, "The link is damaged: it was cut or changed on its way. Ask for it again, or for the file");
+    static final String PANEL = "drilled-panel";
 
     private CircuitLink() {}
 
@@ -31,12 +28,15 @@ public final class CircuitLink {
         List<String> cells = new ArrayList<>();
         cells.add(VERSION);
         cells.add(circuit.name());
-        for (Part part : circuit.parts()) {
-            write(cells, circuit, part);
+        for (Node node : circuit.nodes()) {
+            write(cells, node);
         }
         if (!circuit.panel().isEmpty()) {
             cells.add(PANEL);
-            write(cells, DrilledPanel.FIELDS, circuit.panel().texts(), "");
+            for (int i = 0; i < DrilledPanel.FIELDS.size(); i++) {
+                write(cells, DrilledPanel.FIELDS.get(i).key(), circuit.panel().texts().get(i));
+            }
+            cells.add("");
         }
         String link = LinkText.of(cells);
         return link.length() > LONGEST ? null : link;
@@ -44,158 +44,49 @@ public final class CircuitLink {
 
     /**
      * Kind, id, name, place of what feeds it, place of its trigger, then pairs of field and text, then an empty cell; a panel without the
-     * first five. The field after the last stands for the reading.
+     * first five. Places count from 0 through the parts of the link.
      */
-    private static void write(List<String> cells, Circuit circuit, Part part) {
-        cells.add(Integer.toString(part.kind().ordinal()));
-        cells.add(part.id());
-        cells.add(part.name());
-        cells.add(place(circuit, part.fedBy()));
-        cells.add(place(circuit, part.triggeredFrom()));
-        write(cells, part.kind().fields(), part.texts(), part.reading());
-    }
-
-    private static void write(List<String> cells, List<Field> fields, List<String> texts, String reading) {
-        for (int i = 0; i < fields.size(); i++) {
-            String usual = fields.get(i).usual() == null ? "" : fields.get(i).usual();
-            write(cells, i, texts.get(i).equals(usual) ? "" : texts.get(i));
+    private static void write(List<String> cells, Node node) {
+        cells.add(node.kind().key());
+        cells.add(node.id());
+        cells.add(node.part().name());
+        cells.add(node.parent() == null ? "" : Integer.toString(node.parent().order()));
+        cells.add(node.triggeredFrom() == null ? "" : Integer.toString(node.triggeredFrom().order()));
+        for (Field field : node.kind().fields()) {
+            write(cells, field.key(), node.part().isAsUsual(field.key()) ? "" : node.part().text(field.key()));
         }
-        write(cells, fields.size(), reading);
+        write(cells, READING, node.part().reading());
         cells.add("");
     }
 
-    private static void write(List<String> cells, int field, String text) {
+    private static void write(List<String> cells, String key, String text) {
         if (!text.isEmpty()) {
-            cells.add(Integer.toString(field));
+            cells.add(key);
             cells.add(text);
         }
-    }
-
-    private static String place(Circuit circuit, String id) {
-        return id.isEmpty() ? "" : Integer.toString(circuit.node(id).order());
     }
 
     /** The circuit in the end of a link, or why there is none. */
     public static FileRead read(String link) {
         if (link.length() > LONGEST) {
-            return FileRead.refused(new FileFault("", 0, 0, "The link is longer than " + LONGEST + " characters: send the file instead"));
+            return refused("The link is longer than " + LONGEST + " characters: send the file instead");
         }
         List<String> cells = LinkText.cells(link);
         if (cells == null || cells.size() < 2) {
-            return FileRead.refused(DAMAGED);
+            return refused(LinkReader.DAMAGED);
         }
-        if (!cells.get(0).equals(VERSION)) {
-            return FileRead.refused(new FileFault("", 0, 0, "The link was made by a newer copy of this site: open it there, or ask for the file"));
+        LinkNames names = cells.get(0).equals(VERSION) ? LinkNames.BY_KEY : cells.get(0).equals("1") ? new LinkVersion1() : null;
+        if (names == null) {
+            return refused("The link was made by a newer copy of this site: open it there, or ask for the file");
         }
         try {
-            return new CircuitLink.Cells(cells).circuit();
+            return new FileRead(new LinkReader(cells, names).circuit(), List.of());
         } catch (CircuitRefusal refusal) {
-            return FileRead.refused(new FileFault("", 0, 0, refusal.getMessage()));
+            return refused(refusal.getMessage());
         }
     }
 
-    /** The cells of a link, read one after the other. */
-    private static final class Cells {
-        private final List<String> cells;
-        private final List<Part> parts = new ArrayList<>();
-        private final List<String> triggers = new ArrayList<>();
-        private DrilledPanel panel = DrilledPanel.NONE;
-        private int at = 2;
-
-        Cells(List<String> cells) {
-            this.cells = cells;
-        }
-
-        FileRead circuit() {
-            while (at < cells.size()) {
-                boolean read = cells.get(at).equals(PANEL) ? panel() : parts.size() < Circuit.MOST_PARTS && part();
-                if (!read) {
-                    return FileRead.refused(DAMAGED);
-                }
-            }
-            for (int i = 0; i < parts.size(); i++) {
-                String trigger = idAt(triggers.get(i));
-                if (trigger == null) {
-                    return FileRead.refused(DAMAGED);
-                }
-                parts.set(i, parts.get(i).triggeredBy(trigger));
-            }
-            return new FileRead(new Circuit(cells.get(1), parts, panel), List.of());
-        }
-
-        private boolean part() {
-            int kindAt = number(next());
-            PartKind kind = kindAt >= 0 && kindAt < PartKind.values().length ? PartKind.values()[kindAt] : null;
-            String id = next();
-            String name = next();
-            String fedBy = idAt(next());
-            String trigger = next();
-            if (kind == null || id == null || name == null || fedBy == null || trigger == null) {
-                return false;
-            }
-            int fields = kind.fields().size();
-            List<String> typed = texts(fields + 1);
-            if (typed == null) {
-                return false;
-            }
-            PartRead read = Part.read(id, kind, name, fedBy, "", typed.get(fields), typed.subList(0, fields));
-            parts.add(read.partOrRefuse());
-            triggers.add(trigger);
-            return true;
-        }
-
-        private boolean panel() {
-            at++;
-            List<String> typed = texts(DrilledPanel.FIELDS.size());
-            panel = typed == null ? panel : new DrilledPanel(typed);
-            return typed != null;
-        }
-
-        /** Pairs of field and text up to an empty cell, or null if they are damaged. */
-        private List<String> texts(int count) {
-            List<String> typed = new ArrayList<>();
-            for (int i = 0; i < count; i++) {
-                typed.add("");
-            }
-            String field = next();
-            while (field != null && !field.isEmpty()) {
-                int fieldAt = number(field);
-                String text = next();
-                if (fieldAt < 0 || fieldAt >= count || text == null) {
-                    return null;
-                }
-                typed.set(fieldAt, text);
-                field = next();
-            }
-            return field == null ? null : typed;
-        }
-
-        private String next() {
-            return at < cells.size() ? cells.get(at++) : null;
-        }
-
-        /** The id at a place, an empty text for an empty place, null for one that is not there. */
-        private String idAt(String place) {
-            if (place == null || place.isEmpty()) {
-                return place;
-            }
-            int number = number(place);
-            return number >= 0 && number < parts.size() ? parts.get(number).id() : null;
-        }
-
-        private static int number(String text) {
-            if (text == null || text.isEmpty() || text.length() > 3) {
-                return -1;
-            }
-            int number = 0;
-            for (int i = 0; i < text.length(); i++) {
-                int digit = text.charAt(i) - '0';
-                if (digit < 0 || digit > 9) {
-                    return -1;
-                }
-                number = 10 * number + digit;
-            }
-            return number;
-        }
+    private static FileRead refused(String message) {
+        return FileRead.refused(new FileFault("", 0, 0, message));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.DrilledPanel;
+import loomwright.circuit.FormerKeys;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.PartKind;
@@ -17,6 +18,8 @@ import loomwright.worked.Field;
 final class CircuitReader {
     private static final List<String> OF_THE_FILE = List.of("format", "version", "name", "parts", "drilled-panel");
     private static final List<String> OF_A_PART = List.of("id", "kind", "name", "fed-by", "triggered-from", "reading");
+
+    private static final int MOST_FAULTS = 20;
 
     private final List<FileFault> faults = new ArrayList<>();
     private final Map<String, Json> places = new HashMap<>();
@@ -130,20 +133,27 @@ final class CircuitReader {
             fault(path + ".kind", placeOf(members, "kind"), "There is no kind of part \u201c" + shortened(key) + "\u201d: choose one of " + kinds());
             return null;
         }
-        nameUnknown(path, members, OF_A_PART, kind.fields());
         String id = text(path, members, "id", "");
-        List<String> typed = new ArrayList<>();
-        for (Field field : kind.fields()) {
-            typed.add(text(path, members, field.key(), ""));
-        }
         PartRead read = Part.read(
                 id, kind, text(path, members, "name", ""), text(path, members, "fed-by", ""), text(path, members, "triggered-from", ""),
-                text(path, members, "reading", ""), typed);
+                text(path, members, "reading", ""), typed(path, members, kind));
         places.put(id, members);
         for (PartFault fault : read.faults()) {
             fault(path + "." + fault.fieldKey(), placeOf(members, fault.fieldKey()), fault.message());
         }
         return read.part();
+    }
+
+    private Map<String, String> typed(String path, Json.Members members, PartKind kind) {
+        Map<String, String> typed = new HashMap<>();
+        for (Json.Member member : members.all()) {
+            if (kind.indexOf(FormerKeys.now(kind, member.key())) >= 0) {
+                typed.put(member.key(), text(path, member.key(), member.value(), ""));
+            } else if (!OF_A_PART.contains(member.key())) {
+                unknown(path, member);
+            }
+        }
+        return typed;
     }
 
     private void nameUnknown(String path, Json.Members members, List<String> known, List<Field> fields) {
@@ -153,18 +163,21 @@ final class CircuitReader {
                 isKnown |= field.key().equals(member.key());
             }
             if (!isKnown) {
-                faults.add(new FileFault(
-                        path, member.line(), member.column(), "There is no field \u201c" + shortened(member.key())
-                                + "\u201d here: take it out, or correct its name"));
+                unknown(path, member);
             }
         }
     }
 
+    private void unknown(String path, Json.Member member) {
+        fault(path, member.line(), member.column(), "There is no field \u201c" + shortened(member.key()) + "\u201d here: take it out, or correct its name");
+    }
+
     private String text(String path, Json.Members members, String key, String otherwise) {
         Json value = members.get(key);
-        if (value == null) {
-            return otherwise;
-        }
+        return value == null ? otherwise : text(path, key, value, otherwise);
+    }
+
+    private String text(String path, String key, Json value, String otherwise) {
         if (value instanceof Json.Text text) {
             return text.text();
         }
@@ -190,6 +203,15 @@ final class CircuitReader {
     }
 
     private void fault(String path, Json place, String message) {
-        faults.add(new FileFault(path, place.line(), place.column(), message));
+        fault(path, place.line(), place.column(), message);
+    }
+
+    /** Who mends twenty faults has mended the cause of the rest, or has another file in hand. */
+    private void fault(String path, int line, int column, String message) {
+        if (faults.size() < MOST_FAULTS) {
+            faults.add(new FileFault(path, line, column, message));
+        } else if (faults.size() == MOST_FAULTS) {
+            faults.add(new FileFault("", 0, 0, "There are more; correct these first"));
+        }
     }
 }

@@ -1,7 +1,9 @@
 package loomwright.circuit.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Reads JSON, within limits that a hostile file cannot pass: size, depth, number of values, length of texts. A key twice is a fault.
@@ -9,7 +11,8 @@ import java.util.List;
  * @source RFC 8259, The JavaScript Object Notation (JSON) Data Interchange Format
  */
 final class JsonReader {
-    static final int MOST_BYTES = 256 * 1024;
+    /** Above the largest circuit there can be; a test writes that one. */
+    static final int MOST_BYTES = 3 * 1024 * 1024;
     static final int MOST_DEPTH = 6;
     static final int MOST_VALUES = 20_000;
     private static final int LONGEST_NUMBER = 20;
@@ -29,7 +32,7 @@ final class JsonReader {
     static Json read(String text) {
         if (Utf8.length(text) > MOST_BYTES) {
             throw new JsonFault(new FileFault(
-                    "", 1, 1, "The file is larger than " + MOST_BYTES / 1024 + " KB. No circuit needs so much: is it the right file?"));
+                    "", 1, 1, "The file is larger than " + MOST_BYTES / (1024 * 1024) + " MB. No circuit needs so much: is it the right file?"));
         }
         JsonReader reader = new JsonReader(text);
         reader.cursor.skipSpace();
@@ -68,6 +71,7 @@ final class JsonReader {
 
     private Json members(String path, int depth, int line, int column) {
         List<Json.Member> members = new ArrayList<>();
+        Set<String> keys = new HashSet<>();
         cursor.next();
         cursor.skipSpace();
         while (cursor.peek() != '}') {
@@ -78,11 +82,8 @@ final class JsonReader {
                 throw cursor.fault(path, "A name in double quotes is missing, there is " + cursor.here());
             }
             String key = JsonText.read(cursor, path);
-            for (Json.Member member : members) {
-                if (member.key().equals(key)) {
-                    throw new JsonFault(new FileFault(
-                            path, keyLine, keyColumn, "\u201c" + key + "\u201d stands here twice: take one of them out"));
-                }
+            if (!keys.add(key)) {
+                throw new JsonFault(new FileFault(path, keyLine, keyColumn, "\u201c" + key + "\u201d stands here twice: take one of them out"));
             }
             String inner = path.isEmpty() ? key : path + "." + key;
             cursor.skipSpace();

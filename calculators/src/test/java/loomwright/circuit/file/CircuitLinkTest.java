@@ -58,9 +58,11 @@ class CircuitLinkTest {
     @Test
     void refusesForgedCells() {
         Random random = new Random(4);
-        List<String> words = List.of("", "0", "1", "2", "7", "8", "99", "999", "-1", "battery", "x", "1 m", "<b>", "2.5 mm²", "t105");
+        List<String> words = List.of(
+                "", "0", "1", "2", "7", "8", "99", "999", "-1", "battery", "x", "1 m", "<b>", "2.5 mm²", "t105", "supply", "load", "size", "reading",
+                "drilled-panel", "count");
         for (int i = 0; i < 20_000; i++) {
-            List<String> cells = new ArrayList<>(List.of("1", "name"));
+            List<String> cells = new ArrayList<>(List.of(i % 2 == 0 ? "1" : "2", "name"));
             int count = random.nextInt(24);
             for (int cell = 0; cell < count; cell++) {
                 cells.add(words.get(random.nextInt(words.size())));
@@ -68,7 +70,7 @@ class CircuitLinkTest {
             FileRead read = CircuitLink.read(LinkText.of(cells));
             assertEquals(read.circuit() == null, !read.faults().isEmpty());
         }
-        assertTrue(CircuitLink.read(LinkText.of(List.of("2", ""))).faults().get(0).message().contains("newer"));
+        assertTrue(CircuitLink.read(LinkText.of(List.of("3", ""))).faults().get(0).message().contains("newer"));
         assertNull(CircuitLink.read("0000" + "~".repeat(100)).circuit());
         assertTrue(CircuitLink.read("x".repeat(CircuitLink.LONGEST + 1)).faults().get(0).message().contains("longer"));
     }

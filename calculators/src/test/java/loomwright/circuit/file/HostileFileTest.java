@@ -61,9 +61,9 @@ class HostileFileTest {
 
     @Test
     void refusesSizeAndCounts() {
-        refused("larger than 256 KB", " ".repeat(CircuitFile.MOST_BYTES + 1));
+        refused("larger than 3 MB", " ".repeat(CircuitFile.MOST_BYTES + 1));
         // Two bytes each in a file
-        refused("larger than 256 KB", "é".repeat(CircuitFile.MOST_BYTES / 2 + 1));
+        refused("larger than 3 MB", "é".repeat(CircuitFile.MOST_BYTES / 2 + 1));
         refused("more than 20000 values", "[" + "0,".repeat(30_000) + "0]");
         refused("longer than 200 characters", "{\"" + "x".repeat(100_000) + "\":1}");
         refused("more than 20 digits", "[" + "9".repeat(100_000) + "]");

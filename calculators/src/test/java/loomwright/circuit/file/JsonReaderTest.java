@@ -26,7 +26,7 @@ class JsonReaderTest {
     @Test
     void readsAsManyBytesAsTheLimitAndNoMore() {
         assertNotNull(JsonReader.read("0" + " ".repeat(JsonReader.MOST_BYTES - 1)));
-        assertTrue(fault("0" + " ".repeat(JsonReader.MOST_BYTES)).message().contains("256 KB"));
+        assertTrue(fault("0" + " ".repeat(JsonReader.MOST_BYTES)).message().contains("3 MB"));
     }
 
     @Test

@@ -72,6 +72,10 @@ final class SchemaText {
 
     private void field(Field field, String before) {
         text.append(before).append("\n        \"").append(field.key()).append("\": {\"title\": \"").append(field.label()).append("\", ");
+        // What a file leaves out means this. A change of it changes what old files mean.
+        if (field.usual() != null && !field.usual().isEmpty()) {
+            text.append("\"default\": \"").append(field.usual()).append("\", ");
+        }
         if (field instanceof ChoiceField choice) {
             text.append("\"enum\": [");
             for (Option option : choice.options()) {
