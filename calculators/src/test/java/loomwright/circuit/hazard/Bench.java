@@ -84,6 +84,11 @@ final class Bench {
         return known != null && (field.isEmpty() || known.indexOf(field) >= 0);
     }
 
+    /** Whether a kind of part has a field that may be left empty, so that nothing is taken for it. */
+    static boolean mayBeEmpty(String kind, String field) {
+        return has(kind, field) && PartKind.of(kind).fields().get(PartKind.of(kind).indexOf(field)).usual() == null;
+    }
+
     static Circuit set(Circuit circuit, String id, String field, String text) {
         Edit edit = CircuitEdits.changed(circuit, id, field, text);
         if (edit.circuit() == null) {

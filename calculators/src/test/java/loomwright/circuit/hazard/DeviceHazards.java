@@ -61,7 +61,7 @@ final class DeviceHazards {
                     Circuit gone = Bench.without(wiring.circuit, device);
                     Circuit moved = Bench.insertedBefore(gone, "protection", load);
                     String fresh = Bench.fresh(gone, moved);
-                    for (String field : List.of("device", "rating", "breaking-capacity", "device-voltage")) {
+                    for (String field : List.of("device", "rating", "breaking-capacity", "rated-voltage")) {
                         moved = Bench.set(moved, fresh, field, Bench.text(wiring.circuit, device, field));
                     }
                     List<String> blamed = blamed(wiring, device);
@@ -89,7 +89,7 @@ final class DeviceHazards {
         return blamed;
     }
 
-    /** The free-air table gives 40 A to 10 AWG with 60 °C insulation; 150 % of that is no rule of anyone. */
+    /** The free-air table gives 25, 30, 40 and 60 A to 14, 12, 10 and 8 AWG with 60 °C insulation; 150 % of that is no rule of anyone. */
     private static void boatRule(Wiring wiring, Plot plot) {
         for (String run : wiring.all("conductor")) {
             String device = wiring.deviceBefore(run);
@@ -97,6 +97,7 @@ final class DeviceHazards {
                 case 21 -> 25;
                 case 33 -> 30;
                 case 53 -> 40;
+                case 84 -> 60;
                 default -> 0;
             };
             boolean alone = !device.isEmpty() && wiring.ratingBefore(device) > freeAir;

@@ -18,7 +18,7 @@ final class FaultHazards {
     private static void smallBreaking(Wiring wiring, Plot plot) {
         for (String device : wiring.all("protection")) {
             long half = Math.round(wiring.prospective(device) / 2);
-            Circuit entered = Bench.set(wiring.circuit, device, "device-voltage", "32 V");
+            Circuit entered = Bench.set(wiring.circuit, device, "rated-voltage", "32 V");
             plot.add(device, Bench.set(entered, device, "breaking-capacity", half + " A"));
         }
     }
@@ -29,7 +29,7 @@ final class FaultHazards {
             if (wiring.prospective(device) > 1200 && wiring.rating(device) <= 40) {
                 Circuit blade = Bench.set(wiring.circuit, device, "device", "blade");
                 blade = Bench.set(blade, device, "breaking-capacity", "");
-                blade = Bench.set(blade, device, "device-voltage", "");
+                blade = Bench.set(blade, device, "rated-voltage", "");
                 plot.add(device, Bench.set(blade, device, "cold-resistance", ""));
             }
         }
@@ -53,7 +53,7 @@ final class FaultHazards {
     private static void lowVoltage(Wiring wiring, Plot plot) {
         boolean high = wiring.number(wiring.battery, "battery-voltage") > 20;
         for (String device : wiring.all("protection")) {
-            plot.add(device, Bench.set(wiring.circuit, device, "device-voltage", high ? "16 V" : "12 V"));
+            plot.add(device, Bench.set(wiring.circuit, device, "rated-voltage", high ? "16 V" : "12 V"));
         }
     }
 

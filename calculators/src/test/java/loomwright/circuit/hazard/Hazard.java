@@ -10,7 +10,7 @@ import loomwright.worked.Verdict;
  * @param words what a reader would call it
  * @param least the mildest verdict that counts as naming it
  * @param planting plants it at every place of a circuit where it is a mistake
- * @param needs the fields it is made with, as {@code kind.field}; a kind of part alone ends in a full stop
+ * @param needs the fields it is made with, as {@code kind.field}; one that has to be left empty, as {@code kind.field?}
  */
 record Hazard(String key, String words, Verdict least, Planting planting, List<String> needs) {
     /** Plants a mistake wherever it is one. */
@@ -29,8 +29,10 @@ record Hazard(String key, String words, Verdict least, Planting planting, List<S
     /** Whether the program has the fields in which the mistake can be made. */
     boolean isExpressible() {
         for (String need : needs) {
-            int dot = need.indexOf('.');
-            if (!Bench.has(need.substring(0, dot), need.substring(dot + 1))) {
+            String kind = need.substring(0, need.indexOf('.'));
+            String field = need.substring(kind.length() + 1);
+            boolean empty = field.endsWith("?");
+            if (empty ? !Bench.mayBeEmpty(kind, field.substring(0, field.length() - 1)) : !Bench.has(kind, field)) {
                 return false;
             }
         }

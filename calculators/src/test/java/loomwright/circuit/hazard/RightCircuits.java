@@ -7,7 +7,8 @@ import loomwright.circuit.Circuit;
 final class RightCircuits {
     /** Their files, without the ending. */
     static final List<String> NAMES = List.of(
-            "ringing-shed", "camper", "survey-boat", "trailer-with-relay", "hide-trailer", "camera-mast", "reed-hut", "work-boat-24-v");
+            "ringing-shed", "camper", "survey-boat", "trailer-with-relay", "hide-trailer", "camera-mast", "reed-hut", "work-boat-24-v",
+            "launch");
 
     private RightCircuits() {}
 

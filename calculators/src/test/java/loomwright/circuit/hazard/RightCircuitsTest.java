@@ -1,5 +1,8 @@
 package loomwright.circuit.hazard;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +29,28 @@ class RightCircuitsTest {
         }
         Expected.hold("STOPS", Expected.STOPS, stops);
         Expected.hold("CAUTIONS", Expected.CAUTIONS, cautions);
+    }
+
+    @Test
+    void rightCircuitsKeepAwayFromTheirLimits() {
+        for (String name : RightCircuits.NAMES) {
+            for (Bench.Named finding : Bench.findings(RightCircuits.of(name))) {
+                boolean close = finding.verdict() == Verdict.PASSED && finding.excess() > 0.95 && finding.excess() < 1.05;
+                assertFalse(close, name + ": " + finding);
+            }
+        }
+    }
+
+    /** A finding names a part by its title, so no title may be a piece of another. */
+    @Test
+    void noTitleIsAPieceOfAnother() {
+        for (String name : RightCircuits.NAMES) {
+            Circuit circuit = RightCircuits.of(name);
+            for (String id : Bench.ids(circuit)) {
+                long holders = Bench.ids(circuit).stream().filter(other -> Bench.title(circuit, other).contains(Bench.title(circuit, id))).count();
+                assertEquals(1, holders, name + ": " + id);
+            }
+        }
     }
 
     private static int count(List<Bench.Named> findings, Verdict verdict) {

@@ -41,7 +41,7 @@ final class SourceHazards {
             end = Bench.fresh(circuit, protectedRun);
             circuit = Bench.set(protectedRun, end, "device", "class-t");
             circuit = Bench.set(circuit, end, "breaking-capacity", "20 kA");
-            circuit = Bench.set(circuit, end, "device-voltage", "125 V");
+            circuit = Bench.set(circuit, end, "rated-voltage", "125 V");
             circuit = Bench.set(circuit, end, "rating", rating);
         }
         Circuit run = Bench.added(circuit, "conductor", end);

@@ -12,7 +12,7 @@ final class SwitchHazards {
             Hazard.stop("hot-solid-state-switch", "A solid-state switch without the heat sink it needs", SwitchHazards::hot),
             Hazard.stop("trigger-wire-thin", "A trigger wire too thin for its fuse-link", SwitchHazards::triggerThin),
             Hazard.stop("trigger-fuse-large", "A trigger wire behind a fuse-link of 30 A", SwitchHazards::triggerFuseLarge),
-            Hazard.stop("trigger-unfused", "A trigger wire without a fuse-link", SwitchHazards::triggerUnfused, "switch.trigger-fused"),
+            Hazard.stop("trigger-unfused", "A trigger wire without a fuse-link", SwitchHazards::triggerUnfused, "switch.fuse-rating?"),
             Hazard.stop("trigger-missing", "A relay that nothing turns on", SwitchHazards::triggerMissing),
             Hazard.stop("trigger-behind-itself", "A relay whose trigger is live only when it is on", SwitchHazards::triggerBehind));
 
@@ -84,7 +84,7 @@ final class SwitchHazards {
 
     private static void triggerUnfused(Wiring wiring, Plot plot) {
         for (String part : triggered(wiring)) {
-            plot.add(part, Bench.set(wiring.circuit, part, "trigger-fused", "no"));
+            plot.add(part, Bench.set(wiring.circuit, part, "fuse-rating", ""));
         }
     }
 

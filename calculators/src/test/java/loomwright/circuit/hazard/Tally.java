@@ -39,11 +39,15 @@ final class Tally {
             Map<String, Integer> before = counted(Bench.findings(right));
             for (Hazard hazard : Hazards.ALL) {
                 Plot plot = new Plot();
-                if (hazard.isExpressible()) {
-                    hazard.planting().plant(new Wiring(right), plot);
-                }
-                for (Plot.Planted planted : plot.all()) {
-                    outcomes.add(new Outcome(hazard, name, planted, isCaught(before, planted, hazard.least())));
+                try {
+                    if (hazard.isExpressible()) {
+                        hazard.planting().plant(new Wiring(right), plot);
+                    }
+                    for (Plot.Planted planted : plot.all()) {
+                        outcomes.add(new Outcome(hazard, name, planted, isCaught(before, planted, hazard.least())));
+                    }
+                } catch (AssertionError refused) {
+                    throw new AssertionError(name + ", " + hazard.key() + " cannot be planted: " + refused.getMessage(), refused);
                 }
             }
         }
