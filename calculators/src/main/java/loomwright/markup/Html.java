@@ -8,6 +8,18 @@ public final class Html {
 
     /** The text with the characters that mean something in HTML spelt out; fit for an element and for a quoted attribute. */
     public static String escape(String text) {
+        int plain = 0;
+        while (plain < text.length() && !isSpelt(text.charAt(plain))) {
+            plain++;
+        }
+        return plain == text.length() ? text : spelt(text);
+    }
+
+    private static boolean isSpelt(char c) {
+        return c == '&' || c == '<' || c == '>' || c == '"' || c == '\'';
+    }
+
+    private static String spelt(String text) {
         StringBuilder escaped = new StringBuilder(text.length() + 16);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

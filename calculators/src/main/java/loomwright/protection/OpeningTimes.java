@@ -2,12 +2,15 @@ package loomwright.protection;
 
 import loomwright.quantity.Quantity;
 import loomwright.source.Source;
+import loomwright.worked.Choices;
 import loomwright.worked.Finding;
 import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
 /** Between which times one device of a circuit opens at one current, by the gates in print. Nothing is read between gates. */
 public final class OpeningTimes {
+    private static final Choices<DeviceKind> TIMED = DeviceKind.withTimes();
+
     private final TimeBracket bracket;
 
     private OpeningTimes(TimeBracket bracket) {
@@ -21,7 +24,7 @@ public final class OpeningTimes {
      * @return null if print gives no times for this kind and rating
      */
     public static OpeningTimes of(String kind, Quantity rating, Quantity current) {
-        DeviceKind device = DeviceKind.withTimes().named(kind);
+        DeviceKind device = TIMED.named(kind);
         if (device == null) {
             return null;
         }

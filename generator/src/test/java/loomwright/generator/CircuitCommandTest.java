@@ -166,7 +166,7 @@ class CircuitCommandTest {
         says("4.json: refused\n  refused  line 1, column 1: format: This is no circuit file");
         says("5.json: refused\n  refused  line 1, column 7: [0][0][0][0][0][0]: Lists and objects are nested more than 6 deep");
         says("6.json: refused\n  refused  The file is not UTF-8 text: it is damaged, or no circuit file.");
-        says("7.json: refused\n  refused  The file is larger than 256 KB. No circuit needs so much: is it the right file?");
+        says("7.json: refused\n  refused  The file is larger than 3 MB. No circuit needs so much: is it the right file?");
         says("8.json: Reedmere punt: 0 stops");
         says("missing.json: refused\n  refused  There is no such file: check its name.");
         says("9 files: 8 refused");

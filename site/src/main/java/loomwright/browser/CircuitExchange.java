@@ -79,7 +79,7 @@ final class CircuitExchange {
     private void read(HTMLElement input, Opened opened) {
         CircuitFiles.read(input, CircuitFile.MOST_BYTES, text -> {
             if (text == null) {
-                desk.said().say("The file was refused: it could not be read, or is larger than " + CircuitFile.MOST_BYTES / 1024 + " KB."
+                desk.said().say("The file was refused: it could not be read, or is larger than " + CircuitFile.MOST_BYTES / (1024 * 1024) + " MB."
                         + CircuitStore.STAYS);
                 return;
             }

@@ -10,12 +10,8 @@ import org.teavm.jso.dom.html.HTMLElement;
  * unfolded, and the focus stays where it is.
  */
 final class Repaint {
-    private Repaint() {}
-
-    @JSBody(
-            params = {"element", "markup"},
-            script =
-                    """
+    private static final String CHANGED =
+            """
                     var children = function (now, next) {
                       var have = now.firstChild, want = next.firstChild, after;
                       while (want) {
@@ -51,7 +47,15 @@ final class Repaint {
                     };
                     var template = document.createElement('template');
                     template.innerHTML = markup;
-                    children(element, template.content);
-                    """)
+                    """;
+
+    private Repaint() {}
+
+    /** What stands in an element becomes this markup. */
+    @JSBody(params = {"element", "markup"}, script = CHANGED + "children(element, template.content);")
     static native void inside(HTMLElement element, String markup);
+
+    /** An element itself becomes the one of this markup. */
+    @JSBody(params = {"element", "markup"}, script = CHANGED + "same(element, template.content.firstChild);")
+    static native void item(HTMLElement element, String markup);
 }

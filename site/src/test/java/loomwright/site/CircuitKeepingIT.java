@@ -135,8 +135,8 @@ class CircuitKeepingIT {
             assertEquals(before, page.row("bench-run"));
             page.press("dismiss");
         }
-        upload(browser, Files.writeString(folder.resolve("large.json"), " ".repeat(2_000_000)));
-        browser.until(() -> page.said().contains("larger than 256 KB"));
+        upload(browser, Files.writeString(folder.resolve("large.json"), " ".repeat(4_000_000)));
+        browser.until(() -> page.said().contains("larger than 3 MB"));
         assertEquals(before, page.row("bench-run"));
         assertEquals(List.of(), browser.messages());
     }

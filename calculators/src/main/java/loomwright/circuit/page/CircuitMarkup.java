@@ -12,6 +12,10 @@ import loomwright.markup.Words;
 
 /** Everything that is worked out for a circuit, as sections of a page. */
 public final class CircuitMarkup {
+    /** Findings, results and the sheets to print, all worked out from the circuit. */
+    public static final List<Sheet> FOLLOWING =
+            List.of(Sheet.FINDINGS, Sheet.RESULTS, Sheet.SCHEDULE, Sheet.PARTS, Sheet.LABELS, Sheet.TEST_SHEET);
+
     private CircuitMarkup() {}
 
     /** The whole page as it is printed, before any script has run. */
@@ -30,30 +34,46 @@ public final class CircuitMarkup {
                 + "leaves its trunk at a dot.</p>";
     }
 
-    /**
-     * Findings, results and the sheets to print.
-     *
-     * @param live whether the page can be changed
-     */
-    public static String sheets(Links links, Examination examination, boolean live) {
+    private static String sheets(Links links, Examination examination, boolean live) {
         Html html = new Html();
-        section(html, examination, Sheet.FINDINGS, FoundMarkup.of(links, examination, live));
-        section(html, examination, Sheet.RESULTS, ResultsSheet.of(links, examination));
-        section(html, examination, Sheet.SCHEDULE, ListSheets.schedule(examination, Extent.WHOLE));
-        section(html, examination, Sheet.PARTS, ListSheets.partsAndCuts(links, examination.circuit(), Extent.WHOLE));
-        section(html, examination, Sheet.LABELS, ListSheets.labels(examination.circuit(), Extent.WHOLE));
-        section(html, examination, Sheet.TEST_SHEET, TestSheetMarkup.of(examination, Extent.WHOLE, live));
+        for (Sheet sheet : FOLLOWING) {
+            open(html, sheet, id(sheet));
+            html.tag(body(sheet, links, examination, live)).tag("</section>");
+        }
         return html.toString();
     }
 
-    private static void section(Html html, Examination examination, Sheet sheet, String body) {
-        open(html, sheet, "circuit-" + sheet.key());
-        html.tag(SheetName.of(examination.circuit())).tag(body).tag("</section>");
+    /** The id of a sheet's element on the page. */
+    public static String id(Sheet sheet) {
+        return "circuit-" + sheet.key();
+    }
+
+    /**
+     * One of the sheets that follow from the circuit, as it stands in its element.
+     *
+     * @param sheet one of {@link #FOLLOWING}
+     */
+    public static String inside(Sheet sheet, Links links, Examination examination) {
+        return heading(sheet) + body(sheet, links, examination, true);
+    }
+
+    private static String body(Sheet sheet, Links links, Examination examination, boolean live) {
+        String written = switch (sheet) {
+            case FINDINGS -> FoundMarkup.of(links, examination, live);
+            case RESULTS -> ResultsSheet.of(links, examination);
+            case TEST_SHEET -> TestSheetMarkup.of(examination, Extent.WHOLE, live);
+            default -> LessonSheet.markup(sheet, links, examination, Extent.WHOLE);
+        };
+        return SheetName.of(examination.circuit()) + written;
+    }
+
+    private static String heading(Sheet sheet) {
+        return new Html().tag("<h2").attribute("id", sheet.key()).tag(">").text(sheet.title()).tag("</h2>").toString();
     }
 
     private static void open(Html html, Sheet sheet, String id) {
         html.tag("<section").attribute("id", id).attribute("class", "sheet-of-paper").attribute("data-sheet", sheet.key());
-        html.attribute("aria-labelledby", sheet.key()).tag("><h2").attribute("id", sheet.key()).tag(">").text(sheet.title()).tag("</h2>");
+        html.attribute("aria-labelledby", sheet.key()).tag(">").tag(heading(sheet));
     }
 
     /** What cannot be understood yet, each with a button that leads there. */

@@ -1,5 +1,6 @@
 package loomwright.circuit.page;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -36,9 +37,25 @@ public final class PlanMarkup {
         this.chosen = chosen;
     }
 
+    /**
+     * A drawing, row by row, so that a page paints only the rows that changed.
+     *
+     * @param before what stands before the rows
+     * @param after what stands behind them
+     */
+    public record Plan(String before, List<String> rows, String after) {
+        public String whole() {
+            Html html = new Html().tag(before);
+            for (String row : rows) {
+                html.tag(row);
+            }
+            return html.tag(after).toString();
+        }
+    }
+
     /** The drawing as it is printed. */
     static String printed(Examination examination, Extent extent) {
-        return new PlanMarkup(examination.circuit(), examination, extent, new HashSet<>(), NOTHING_CHOSEN).written();
+        return new PlanMarkup(examination.circuit(), examination, extent, new HashSet<>(), NOTHING_CHOSEN).plan().whole();
     }
 
     /**
@@ -47,21 +64,25 @@ public final class PlanMarkup {
      * @param faulty the parts that need another look
      * @param chosen the part whose figures are shown
      */
-    public static String of(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
-        return new PlanMarkup(circuit, examination, Extent.WHOLE, faulty, chosen).written();
+    public static Plan of(Circuit circuit, Examination examination, Set<String> faulty, String chosen) {
+        return new PlanMarkup(circuit, examination, Extent.WHOLE, faulty, chosen).plan();
     }
 
-    private String written() {
-        Html html = new Html().tag(SheetName.of(circuit)).tag("<ol class=\"plan\">");
+    private Plan plan() {
+        List<String> rows = new ArrayList<>();
         for (Node node : branching.order()) {
-            row(html, node);
+            rows.add(row(node));
         }
-        html.tag("</ol>");
         String next = chosen.equals(NOTHING_CHOSEN) ? "" : NextStep.words(circuit);
-        return next.isEmpty() ? html.toString() : html.tag("<p class=\"next-step\">").text(next).tag("</p>").toString();
+        Html after = new Html().tag("</ol>");
+        if (!next.isEmpty()) {
+            after.tag("<p class=\"next-step\">").text(next).tag("</p>");
+        }
+        return new Plan(SheetName.of(circuit) + "<ol class=\"plan\">", List.copyOf(rows), after.toString());
     }
 
-    private void row(Html html, Node node) {
+    private String row(Node node) {
+        Html html = new Html();
         Part part = node.part();
         Verdict worst = worst(part.id());
         boolean isChosen = part.id().equals(chosen);
@@ -78,6 +99,7 @@ public final class PlanMarkup {
         html.tag("<strong>").text(designations.titled(part.id())).tag("</strong> <span class=\"what\">").text(PartWords.of(part));
         html.tag("</span> ").tag(state(node)).tag(fedBy(part)).tag(mark(part.id(), worst));
         html.tag(chosen.equals(NOTHING_CHOSEN) ? "</span></li>" : "</button></li>");
+        return html.toString();
     }
 
     private String fedBy(Part part) {

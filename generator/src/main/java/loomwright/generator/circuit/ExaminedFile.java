@@ -34,8 +34,8 @@ public record ExaminedFile(String file, List<String> refusals, Examination exami
         try {
             // Before it is read: a file may be larger than the memory.
             if (Files.size(path) > CircuitFile.MOST_BYTES) {
-                return refused(shown, "The file is larger than " + CircuitFile.MOST_BYTES / 1024
-                        + " KB. No circuit needs so much: is it the right file?");
+                return refused(shown, "The file is larger than " + CircuitFile.MOST_BYTES / (1024 * 1024)
+                        + " MB. No circuit needs so much: is it the right file?");
             }
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
             return ofText(shown, text.startsWith("\uFEFF") ? text.substring(1) : text);
