@@ -37,7 +37,7 @@ final class AmpacityFindings {
     }
 
     private static void bundle(WorkingBuilder working, Surroundings around, RatedCurrent rated, Quantity ampacity) {
-        Row rule = PublishedTables.no33Cfr183Rules().find("rule", "bundling");
+        Row rule = PublishedTables.no33Cfr183Rules().row("bundling");
         Quantity bundled = rated.valueBundled();
         String opening = around.together() + " conductors together at " + around.voltage().text() + ": the bundling factor of 33 CFR ";
         if (rated.bundleBinds()) {

@@ -80,6 +80,6 @@ public final class ConductorFigures {
 
     /** The allowance of that key in the table of voltage drops, such as {@code abyc-main}. */
     public static Row allowance(String key) {
-        return PublishedTables.voltageDropAllowance().find("case", key);
+        return PublishedTables.voltageDropAllowance().row(key);
     }
 }

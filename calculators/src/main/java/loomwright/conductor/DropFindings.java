@@ -51,6 +51,6 @@ final class DropFindings {
     }
 
     private static Row row(String key) {
-        return PublishedTables.voltageDropAllowance().find("case", key);
+        return PublishedTables.voltageDropAllowance().row(key);
     }
 }

@@ -53,7 +53,7 @@ final class DropFormulas {
     }
 
     private static Row constant(String key) {
-        return PublishedTables.copperConstants().find("constant", key);
+        return PublishedTables.copperConstants().row(key);
     }
 
     private DropFormulas() {}

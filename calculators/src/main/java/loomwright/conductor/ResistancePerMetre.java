@@ -17,8 +17,8 @@ import loomwright.worked.WorkingBuilder;
  * less.
  */
 final class ResistancePerMetre {
-    private static final Row CONDUCTIVITY_ROW = PublishedTables.copperConstants().find("constant", "iacs-conductivity");
-    private static final Row TEMPERATURE_ROW = PublishedTables.copperConstants().find("constant", "temperature-rule-zero");
+    private static final Row CONDUCTIVITY_ROW = PublishedTables.copperConstants().row("iacs-conductivity");
+    private static final Row TEMPERATURE_ROW = PublishedTables.copperConstants().row("temperature-rule-zero");
 
     /** Conductivity of annealed copper at 20 °C. source: IEC 60028, 1925. */
     private static final Quantity CONDUCTIVITY =

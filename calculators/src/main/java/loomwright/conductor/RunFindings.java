@@ -33,7 +33,7 @@ final class RunFindings {
     private static Source limitSource(RunNeed need) {
         double share = need.limit().base() / need.values().of(Symbols.SUPPLY_VOLTAGE).base();
         for (String key : List.of("abyc-main", "abyc-other")) {
-            Row row = PublishedTables.voltageDropAllowance().find("case", key);
+            Row row = PublishedTables.voltageDropAllowance().row(key);
             if (Math.abs(row.quantity("allowance").base() - share) < 1e-9) {
                 return row.source();
             }
@@ -90,6 +90,6 @@ final class RunFindings {
 
     /** The rule that lets a fuse-link be rated above the ampacity. */
     static Row fuseRule() {
-        return PublishedTables.overcurrentRating().find("case", "33-cfr-below-50-v");
+        return PublishedTables.overcurrentRating().row("33-cfr-below-50-v");
     }
 }

@@ -75,7 +75,7 @@ final class ConstantsOnAThermometer implements Drawing {
     }
 
     private static Row row(String constant) {
-        return PublishedTables.copperConstants().find("constant", constant);
+        return PublishedTables.copperConstants().row(constant);
     }
 
     private static FigureTable figures() {

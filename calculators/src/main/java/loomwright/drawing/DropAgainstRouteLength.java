@@ -58,7 +58,7 @@ final class DropAgainstRouteLength implements Drawing {
 
     /** The allowance of a rule set in volts; its share is in the words beside the line, so it must be the one expected. */
     private static double allowance(String rule, double percent) {
-        Row row = PublishedTables.voltageDropAllowance().find("case", rule);
+        Row row = PublishedTables.voltageDropAllowance().row(rule);
         if (row.quantity("allowance").value() != percent) {
             throw new IllegalStateException("the allowance " + rule + " is no longer the one this graph names");
         }

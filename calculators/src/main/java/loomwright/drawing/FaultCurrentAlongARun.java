@@ -34,7 +34,7 @@ final class FaultCurrentAlongARun implements Drawing {
         if (marked > LONGEST_METRES) {
             throw given.fault("route-length", "is longer than the graph, 5 m");
         }
-        Quantity blade = PublishedTables.fuseBreakingCapacity().find("device", "blade").quantity("breaking-capacity").in(Units.AMPERE);
+        Quantity blade = PublishedTables.fuseBreakingCapacity().row("blade").quantity("breaking-capacity").in(Units.AMPERE);
         Quantity nearest = fault(given, 0, "highest-current");
         Axis across = Axis.linear("Route from the battery (m)", 0, LONGEST_METRES).parts(5);
         Graph graph = new Graph(across, Axis.logarithmic("Fault current (A)", 100, 10_000));

@@ -40,7 +40,7 @@ final class SupportsAlongARoute implements Drawing {
         Canvas canvas = new Canvas();
         List<List<String>> figures = new ArrayList<>();
         for (int i = 0; i < RULES.size(); i++) {
-            Row row = PublishedTables.jointsAndSupport().find("item", RULES.get(i));
+            Row row = PublishedTables.jointsAndSupport().row(RULES.get(i));
             figures.add(strip(canvas, 18 + i * PITCH, row, route));
         }
         double bottom = 18 + RULES.size() * PITCH;

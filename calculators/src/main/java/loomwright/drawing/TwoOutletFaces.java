@@ -67,6 +67,6 @@ final class TwoOutletFaces implements Drawing {
     }
 
     private static Quantity size(String item) {
-        return PublishedTables.sockets().find("item", item).quantity("value", Units.MILLIMETRE);
+        return PublishedTables.sockets().row(item).quantity("value", Units.MILLIMETRE);
     }
 }

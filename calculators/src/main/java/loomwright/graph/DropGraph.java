@@ -67,7 +67,7 @@ final class DropGraph implements CalculatorGraph {
     private static List<Double> limits(double supply) {
         List<Double> limits = new ArrayList<>();
         for (String rule : List.of("abyc-main", "abyc-other")) {
-            limits.add(PublishedTables.voltageDropAllowance().find("case", rule).quantity("allowance").base() * supply);
+            limits.add(PublishedTables.voltageDropAllowance().row(rule).quantity("allowance").base() * supply);
         }
         return limits;
     }

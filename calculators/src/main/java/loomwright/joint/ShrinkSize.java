@@ -88,7 +88,7 @@ public final class ShrinkSize implements Calculator {
 
     @Override
     public void work(Entries entries, WorkingBuilder working) {
-        Row row = PublishedTables.heatShrink().find("ratio", entries.choice(RATIO.key()));
+        Row row = PublishedTables.heatShrink().row(entries.choice(RATIO.key()));
         Quantity divisor = row.quantity("divisor", Units.ONE);
         Quantity supplied = entries.quantity(SUPPLIED.key());
         Quantity cable = entries.quantity(CABLE.key());
@@ -104,7 +104,7 @@ public final class ShrinkSize implements Calculator {
                 "Shrunk fully it must be no wider than the cable.");
         Quantity cut = working.compute(
                 "Allow for the tube getting shorter", CUT_LENGTH, values, entries.quantity(COVER.key()).unit(),
-                "It loses up to 15 % of its length.", PublishedTables.heatShrink().find("ratio", "3:1").source());
+                "It loses up to 15 % of its length.", PublishedTables.heatShrink().row("3:1").source());
         working.result("shrunk-diameter", shrunk);
         working.result("largest-supplied", largest);
         working.result("cut-length", cut);

@@ -12,7 +12,7 @@ import loomwright.worked.WorkingBuilder;
 
 /** What to take from the current of a device. */
 final class DeviceFindings {
-    private static final Row PLANNING = PublishedTables.dcDcEfficiency().find("case", "vehicle-usb-outlet");
+    private static final Row PLANNING = PublishedTables.dcDcEfficiency().row("vehicle-usb-outlet");
 
     private DeviceFindings() {}
 

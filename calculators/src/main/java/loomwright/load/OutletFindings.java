@@ -20,7 +20,7 @@ final class OutletFindings {
     private OutletFindings() {}
 
     static Row outlet(String item) {
-        return PublishedTables.sockets().find("item", item);
+        return PublishedTables.sockets().row(item);
     }
 
     static void add(WorkingBuilder working, Entries entries, Values values, String kind) {
@@ -76,7 +76,7 @@ final class OutletFindings {
     }
 
     private static void askedFor(WorkingBuilder working, Values values) {
-        Row row = PublishedTables.tradeFacts().find("item", "outlet-current");
+        Row row = PublishedTables.tradeFacts().row("outlet-current");
         Quantity asked = row.quantity("value", Units.AMPERE);
         Quantity rating = values.of(OutletFormulas.RATING);
         boolean enough = rating.base() * EQUAL >= asked.base();
@@ -98,7 +98,7 @@ final class OutletFindings {
         if (values.of(OutletFormulas.HOURS).in(Units.HOUR).value() * EQUAL < CONTINUOUS_HOURS) {
             return;
         }
-        Row rule = PublishedTables.fuseContinuousLoading().find("practice", "nec-210-20-a");
+        Row rule = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
         Quantity share = rule.quantity("load");
         Quantity current = values.of(OutletFormulas.CURRENT);
         Quantity most = Quantity.of(share.base() * fuse.base(), Units.AMPERE);
@@ -111,7 +111,7 @@ final class OutletFindings {
     }
 
     private static void contacts(WorkingBuilder working, Values values) {
-        Row row = PublishedTables.voltageDropAllowance().find("case", "abyc-main");
+        Row row = PublishedTables.voltageDropAllowance().row("abyc-main");
         Quantity limit = row.quantity("allowance-in-volts");
         Quantity drop = values.of(OutletFormulas.DROP);
         boolean within = drop.base() <= limit.base() * EQUAL;

@@ -8,7 +8,7 @@ import loomwright.table.Row;
 
 /** Between what voltages a 12 V system moves. Common practice. */
 final class SupplyWindow {
-    private static final Row ROW = PublishedTables.tradeFacts().find("item", "supply-window");
+    private static final Row ROW = PublishedTables.tradeFacts().row("supply-window");
 
     static final Quantity LOWEST = ROW.quantity("value", Units.VOLT);
     static final Quantity HIGHEST = ROW.quantity("value-to", Units.VOLT);

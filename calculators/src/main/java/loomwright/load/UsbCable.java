@@ -41,7 +41,7 @@ enum UsbCable {
 
     /** The row with the most it carries. */
     Row row() {
-        return PublishedTables.usbPower().find("case", row);
+        return PublishedTables.usbPower().row(row);
     }
 
     /** The most watts Power Delivery settles through it. */

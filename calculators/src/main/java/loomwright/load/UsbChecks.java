@@ -49,7 +49,7 @@ final class UsbChecks {
     }
 
     private static void addEfficiency(WorkingBuilder working, Quantity entered) {
-        Row row = PublishedTables.dcDcEfficiency().find("case", "vehicle-usb-outlet");
+        Row row = PublishedTables.dcDcEfficiency().row("vehicle-usb-outlet");
         Quantity low = row.quantity("efficiency");
         Quantity high = row.quantity("efficiency-to");
         boolean above = entered.base() > high.base() * HAIR;

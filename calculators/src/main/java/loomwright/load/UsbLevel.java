@@ -42,7 +42,7 @@ enum UsbLevel {
 
     /** The row with its voltage and current; of a fixed level only. */
     Row row() {
-        return PublishedTables.usbPower().find("case", row);
+        return PublishedTables.usbPower().row(row);
     }
 
     private Option option() {

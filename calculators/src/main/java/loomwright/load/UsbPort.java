@@ -107,7 +107,7 @@ record UsbPort(int number, UsbLevel level, UsbCable cable, Quantity asked) {
         }
         Row last = null;
         for (String step : EXTENDED) {
-            last = PublishedTables.usbPower().find("case", step);
+            last = PublishedTables.usbPower().row(step);
             if (watts.base() <= last.quantity("power").base() * HAIR) {
                 return last;
             }

@@ -66,11 +66,11 @@ enum BatteryKind implements Choice {
 
     /** The printed row of its inside resistance; null if the reader enters it. */
     Row row() {
-        return item.isEmpty() ? null : PublishedTables.batteryFaultCurrent().find("item", item);
+        return item.isEmpty() ? null : PublishedTables.batteryFaultCurrent().row(item);
     }
 
     /** The row on school exercises, whose resistances are far too large. */
     static Row schoolExercise() {
-        return PublishedTables.batteryFaultCurrent().find("item", "school-exercise");
+        return PublishedTables.batteryFaultCurrent().row("school-exercise");
     }
 }

@@ -29,7 +29,7 @@ final class BreakingFindings {
 
     static void voltage(WorkingBuilder working, BreakingDevice device, Quantity system) {
         boolean within = system.base() <= device.voltage().base() * (1 + 1e-9);
-        Row rule = PublishedTables.no33Cfr183Rules().find("rule", "protection-voltage");
+        Row rule = PublishedTables.no33Cfr183Rules().row("protection-voltage");
         Source source = device.isFromMemory() ? device.source() : rule.source();
         working.finding(new Finding(
                 verdict(within, device),
@@ -52,7 +52,7 @@ final class BreakingFindings {
     /** A large bank is held against the figure of its maker. */
     static void bank(WorkingBuilder working, Quantity cranking, Quantity prospective) {
         if (isLargeBank(cranking)) {
-            Row row = PublishedTables.mainProtectionInterrupting().find("case", "large-bank");
+            Row row = PublishedTables.mainProtectionInterrupting().row("large-bank");
             String asks = isAboveTenKiloamperes(prospective)
                     ? row.quantity("main-device").text() + " at 125 V"
                     : "at least the short-circuit current stated by the maker";

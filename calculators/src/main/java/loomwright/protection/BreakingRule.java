@@ -28,6 +28,6 @@ final class BreakingRule {
     }
 
     private static Row named(String key) {
-        return PublishedTables.mainProtectionInterrupting().find("case", key);
+        return PublishedTables.mainProtectionInterrupting().row(key);
     }
 }

@@ -54,7 +54,7 @@ public record FaultBattery(Quantity low, Quantity high, Source source) {
                 "Divide it among the batteries in parallel", FaultFormulas.PARALLEL,
                 Values.of(FaultSymbols.ONE_BATTERY, one).with(FaultSymbols.IN_PARALLEL, count), Units.MILLIOHM,
                 "Each battery adds its own short-circuit current.",
-                PublishedTables.mainProtectionInterrupting().find("case", "large-bank").source());
+                PublishedTables.mainProtectionInterrupting().row("large-bank").source());
     }
 
     private static FaultBattery one(Entries entries, WorkingBuilder working, BatteryKind kind) {

@@ -75,7 +75,7 @@ public final class FaultCurrent implements Calculator {
                 ? working.convert(
                         "Turn the fuse-links into milliohms", entries.required(FaultFields.FUSE_RESISTANCE), Units.MILLIOHM,
                         "All parts of the loop are small.")
-                : printed(working, PublishedTables.fuseElectricalData().find("case", choice));
+                : printed(working, PublishedTables.fuseElectricalData().row(choice));
         for (int end = 0; end < ends.length; end++) {
             ends[end] = ends[end] == null ? null : ends[end].and(FaultSymbols.FUSE_LINKS, resistance);
         }

@@ -36,7 +36,7 @@ final class FaultFindings {
                     Verdict.CAUTION,
                     "The electronic switch of such a battery normally opens first. " + ends[1].current().text(3)
                             + " and more would flow if it failed shorted.",
-                    ends[1].current(), null, PublishedTables.batteryFaultCurrent().find("item", "lifepo4-100-ah").source(),
+                    ends[1].current(), null, PublishedTables.batteryFaultCurrent().row("lifepo4-100-ah").source(),
                     "Do not count on the electronic switch: protect the conductor by a fuse-link or breaker."));
         }
         Row school = BatteryKind.schoolExercise();

@@ -118,7 +118,7 @@ final class FuseFindings {
 
     private static void addBreaking(WorkingBuilder working, DeviceKind type) {
         Row breaking = type.breakingRow();
-        Row battery = PublishedTables.batteryFaultCurrent().find("item", "lead-acid-100-ah");
+        Row battery = PublishedTables.batteryFaultCurrent().row("lead-acid-100-ah");
         Quantity capacity = breaking.quantity("breaking-capacity");
         Quantity most = battery.quantity("value-to", Units.AMPERE);
         working.finding(new Finding(

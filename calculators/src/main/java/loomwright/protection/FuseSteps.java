@@ -82,7 +82,7 @@ final class FuseSteps {
     }
 
     static Row continuousRule() {
-        return PublishedTables.fuseContinuousLoading().find("practice", "nec-210-20-a");
+        return PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
     }
 
     static Quantity design(WorkingBuilder working, Quantity entered) {

@@ -66,7 +66,7 @@ final class FusingFormulas {
     }
 
     static Row row(String item) {
-        return PublishedTables.wireFusing().find("item", item);
+        return PublishedTables.wireFusing().row(item);
     }
 
     private static Formula onderdonk(Expression logarithm) {

@@ -57,7 +57,7 @@ enum LocationRule implements Choice {
     }
 
     Row row() {
-        return PublishedTables.overcurrentLocation().find("case", key);
+        return PublishedTables.overcurrentLocation().row(key);
     }
 
     /** The distance as it is printed, in the unit of the print. */

@@ -25,7 +25,7 @@ final class PlaceFindings {
     }
 
     private static void addSmallest(WorkingBuilder working, FuseCase choice) {
-        Row rule = PublishedTables.smallestConductor().find("rule", "33-cfr-separate");
+        Row rule = PublishedTables.smallestConductor().row("33-cfr-separate");
         Quantity smallest = rule.quantity("size-awg");
         if (choice.rules() == RuleSet.US_33_CFR && choice.size().base() < smallest.base() * (1 - 1e-6)) {
             working.finding(new Finding(

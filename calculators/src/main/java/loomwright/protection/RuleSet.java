@@ -67,6 +67,6 @@ public enum RuleSet implements Choice {
     }
 
     private static Row row() {
-        return PublishedTables.overcurrentRating().find("case", "33-cfr-below-50-v");
+        return PublishedTables.overcurrentRating().row("33-cfr-below-50-v");
     }
 }

@@ -49,7 +49,7 @@ public enum ShortCircuitInsulation implements Choice {
 
     /** The printed row of its k. */
     public Row row() {
-        return PublishedTables.kValues().find("case", key);
+        return PublishedTables.kValues().row(key);
     }
 
     /** The insulation a reader would most easily mistake it for. */

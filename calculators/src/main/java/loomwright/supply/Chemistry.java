@@ -62,6 +62,6 @@ public enum Chemistry implements Choice {
     }
 
     public static Row limit(String item) {
-        return PublishedTables.batteryLimits().find("item", item);
+        return PublishedTables.batteryLimits().row(item);
     }
 }

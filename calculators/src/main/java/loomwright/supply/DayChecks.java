@@ -25,7 +25,7 @@ final class DayChecks {
 
     static void addFindings(WorkingBuilder working, List<LoadLine> lines, Values values, boolean standing) {
         if (!standing) {
-            Row coil = PublishedTables.tradeFacts().find("item", "relay-coil");
+            Row coil = PublishedTables.tradeFacts().row("relay-coil");
             Quantity power = coil.quantity("value", Units.WATT);
             Quantity day = COIL_DAY.value(Values.of(Symbols.POWER, power), Units.WATT_HOUR);
             working.finding(new Finding(

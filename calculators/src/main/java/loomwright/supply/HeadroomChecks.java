@@ -46,7 +46,7 @@ final class HeadroomChecks {
     }
 
     private static void addProtection(WorkingBuilder working, Quantity rating, Quantity ampacity) {
-        Row row = PublishedTables.overcurrentRating().find("case", "33-cfr-below-50-v");
+        Row row = PublishedTables.overcurrentRating().row("33-cfr-below-50-v");
         Quantity share = row.quantity("limit");
         Quantity most = Quantity.of(share.base() * ampacity.in(Units.AMPERE).value(), Units.AMPERE);
         boolean within = rating.base() <= most.base() * (1 + 1e-9);

@@ -105,7 +105,7 @@ public final class PanelHeadroom implements Calculator {
     }
 
     static Row loading() {
-        return PublishedTables.fuseContinuousLoading().find("practice", "nec-210-20-a");
+        return PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
     }
 
     private static Quantity tightest(Entries entries, WorkingBuilder working, Quantity fuseLimit) {

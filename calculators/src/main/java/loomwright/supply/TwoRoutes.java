@@ -128,7 +128,7 @@ public final class TwoRoutes implements Calculator {
                 "Direct from 12 V takes " + direct.text(3) + " a day, by inverter " + inverter.text(3) + ".", direct, inverter,
                 SupplyFields.computed(),
                 better ? "" : "Switch the direct charger off when it is not charging, or check the efficiencies you entered."));
-        Row best = PublishedTables.dcDcEfficiency().find("case", "synchronous-half-load");
+        Row best = PublishedTables.dcDcEfficiency().row("synchronous-half-load");
         Quantity entered = values.of(RouteFormulas.DIRECT_EFFICIENCY);
         if (entered.base() > best.quantity("efficiency").base() * (1 + 1e-9)) {
             working.finding(new Finding(

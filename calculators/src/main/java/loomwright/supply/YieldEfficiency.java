@@ -69,6 +69,6 @@ final class YieldEfficiency {
     }
 
     static Row row() {
-        return PublishedTables.solarSizing().find("item", "off-grid-efficiency");
+        return PublishedTables.solarSizing().row("off-grid-efficiency");
     }
 }

@@ -114,7 +114,7 @@ public final class CoilDay implements Calculator {
                         + " at which a 12 V relay of the 70 A class must have pulled in.",
                 supply, operate, source,
                 passed ? "" : "Below its pull-in voltage a relay chatters and its contacts burn: take one for a lower voltage."));
-        Row trigger = PublishedTables.tradeFacts().find("item", "ssr-trigger");
+        Row trigger = PublishedTables.tradeFacts().row("ssr-trigger");
         Quantity least = trigger.quantity("value", Units.MILLIAMPERE);
         Quantity most = trigger.quantity("value-to", Units.MILLIAMPERE);
         if (current.base() > most.base()) {

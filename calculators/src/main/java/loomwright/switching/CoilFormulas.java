@@ -22,7 +22,7 @@ final class CoilFormulas {
 
     /** A row of the relay table. */
     static Row relay(String item) {
-        return PublishedTables.relayData().find("item", item);
+        return PublishedTables.relayData().row(item);
     }
 
     /** The voltage at which a 12 V relay of the 70 A class must have pulled in. */

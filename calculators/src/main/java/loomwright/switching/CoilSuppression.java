@@ -119,18 +119,18 @@ public final class CoilSuppression implements Calculator {
     }
 
     private static void addFindings(WorkingBuilder working, String part, Quantity peak) {
-        Row none = PublishedTables.coilSuppression().find("suppression", "none-12-v");
+        Row none = PublishedTables.coilSuppression().row("none-12-v");
         Quantity bare = none.quantity("peak-voltage");
         working.finding(new Finding(
                 peak.base() < bare.base() ? Verdict.PASSED : Verdict.CAUTION,
                 "The peak of " + peak.text(3) + " is " + (peak.base() < bare.base() ? "below" : "above") + " the " + bare.text()
                         + " and more that a 12 V relay coil makes with nothing across it.",
                 peak, bare, none.source(), peak.base() < bare.base() ? "" : "Take a smaller resistor, or a diode with a Zener diode."));
-        Row row = PublishedTables.coilSuppression().find("suppression", part);
+        Row row = PublishedTables.coilSuppression().row(part);
         working.finding(new Finding(
                 Verdict.CAUTION,
                 "In the reference relay the contacts opened " + row.quantity("release-time").text() + " after switching off with "
-                        + row.text("says") + ", against " + PublishedTables.coilSuppression().find("suppression", "none").quantity("release-time").text()
+                        + row.text("says") + ", against " + PublishedTables.coilSuppression().row("none").quantity("release-time").text()
                         + " with nothing.",
                 row.quantity("release-time"), null, row.source(),
                 part.equals("diode")

@@ -131,7 +131,7 @@ public final class JunctionTemperature implements Calculator {
                     Verdict.STOP, "No heat sink can do it: junction and joint alone use up the whole climb.", needed, null, usual,
                     "Take a switch with less drop, or less current."));
         }
-        Row touch = PublishedTables.touchTemperature().find("case", "touched-metal");
+        Row touch = PublishedTables.touchTemperature().row("touched-metal");
         Quantity hand = touch.quantity("limit");
         boolean hot = sink.base() > hand.base();
         working.finding(new Finding(

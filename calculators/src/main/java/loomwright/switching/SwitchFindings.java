@@ -16,7 +16,7 @@ final class SwitchFindings {
     private SwitchFindings() {}
 
     static Row solidState(String item) {
-        return PublishedTables.ssrData().find("item", item);
+        return PublishedTables.ssrData().row(item);
     }
 
     static void add(WorkingBuilder working, boolean thyristor, Values values, Quantity drop) {

@@ -51,7 +51,7 @@ final class TriggerFindings {
 
     /** source: NEC 210.20(A), a mains rule that 12 V work has borrowed. */
     private static void carries(WorkingBuilder working, Quantity loading) {
-        Row rule = PublishedTables.fuseContinuousLoading().find("practice", "nec-210-20-a");
+        Row rule = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
         Quantity most = rule.quantity("load");
         boolean passed = loading.base() <= most.base();
         working.finding(new Finding(
@@ -61,7 +61,7 @@ final class TriggerFindings {
     }
 
     private static void fuse(WorkingBuilder working, Quantity rating) {
-        Row row = PublishedTables.tradeFacts().find("item", "trigger-fuse");
+        Row row = PublishedTables.tradeFacts().row("trigger-fuse");
         Quantity usual = row.quantity("value", Units.AMPERE);
         boolean passed = rating.base() <= usual.base();
         working.finding(new Finding(

@@ -28,10 +28,6 @@ public final class DocumentReader {
         return documents;
     }
 
-    static Document document(String line) {
-        return document(line, 1);
-    }
-
     private static Document document(String line, int number) {
         List<String> cells = Csv.cells(line, number);
         if (cells.size() != 7) {

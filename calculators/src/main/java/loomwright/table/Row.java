@@ -8,21 +8,22 @@ import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.source.Standing;
 
-/** One row of a published table. */
+/**
+ * One row of a published table. It never changes: reading text is dear in the browser, so a figure and the source are kept once they are
+ * asked for, each in one write of a value that cannot change. Threads that ask at the same time read the same text twice, no more.
+ */
 public final class Row {
     private final Table table;
     private final List<String> cells;
     private final int line;
-    /** Figures already read, and the unit each was assumed to be in: a table never changes, and reading text is dear in the browser. */
-    private Quantity[] figures;
-
-    private Unit[] assumed;
+    private final Quantity[] figures;
     private Source source;
 
     Row(Table table, List<String> cells, int line) {
         this.table = table;
-        this.cells = cells;
+        this.cells = List.copyOf(cells);
         this.line = line;
+        this.figures = new Quantity[cells.size()];
     }
 
     public Table table() {
@@ -51,7 +52,16 @@ public final class Row {
      * @throws TableFault if the cell holds none
      */
     public Quantity quantity(String column) {
-        return quantity(column, table.column(column).unit());
+        int at = table.indexOf(column);
+        if (at < 0) {
+            throw new IllegalArgumentException("the table " + table.key() + " has no column \u201c" + column + "\u201d");
+        }
+        Quantity kept = figures[at];
+        if (kept == null) {
+            kept = quantity(column, table.columns().get(at).unit());
+            figures[at] = kept;
+        }
+        return kept;
     }
 
     /**
@@ -60,23 +70,6 @@ public final class Row {
      * @throws TableFault if the cell holds none
      */
     public Quantity quantity(String column, Unit unit) {
-        int at = table.indexOf(column);
-        if (figures == null) {
-            figures = new Quantity[cells.size()];
-            assumed = new Unit[cells.size()];
-        }
-        if (at >= 0 && figures[at] != null && assumed[at] == unit) {
-            return figures[at];
-        }
-        Quantity figure = read(column, unit);
-        if (at >= 0) {
-            figures[at] = figure;
-            assumed[at] = unit;
-        }
-        return figure;
-    }
-
-    private Quantity read(String column, Unit unit) {
         QuantityText.Reading reading = QuantityText.readPrinted(text(column), unit);
         if (reading.quantity() == null) {
             throw new TableFault(
@@ -93,10 +86,12 @@ public final class Row {
 
     /** Where this row comes from, down to the row. */
     public Source source() {
-        if (source == null) {
-            source = readSource();
+        Source kept = source;
+        if (kept == null) {
+            kept = readSource();
+            source = kept;
         }
-        return source;
+        return kept;
     }
 
     private Source readSource() {

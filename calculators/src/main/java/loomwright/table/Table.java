@@ -13,16 +13,23 @@ public final class Table {
     private final String key;
     private final TableHead head;
     private final List<Column> columns;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<Row> rows;
 
-    Table(String key, TableHead head, List<Column> columns) {
+    /**
+     * A table with all its rows.
+     *
+     * @param lines the cells of each row
+     * @param numbers the line of each row in its file
+     */
+    Table(String key, TableHead head, List<Column> columns, List<List<String>> lines, List<Integer> numbers) {
         this.key = key;
         this.head = head;
-        this.columns = columns;
-    }
-
-    void add(List<String> cells, int line) {
-        rows.add(new Row(this, cells, line));
+        this.columns = List.copyOf(columns);
+        List<Row> made = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            made.add(new Row(this, lines.get(i), numbers.get(i)));
+        }
+        this.rows = List.copyOf(made);
     }
 
     public String key() {
@@ -52,7 +59,7 @@ public final class Table {
     }
 
     public List<Row> rows() {
-        return List.copyOf(rows);
+        return rows;
     }
 
     /**
@@ -69,6 +76,19 @@ public final class Table {
             }
         }
         return null;
+    }
+
+    /**
+     * The row of that name, which stands in the first column. A test looks up every name that the calculators use.
+     *
+     * @throws IllegalArgumentException if there is no such row
+     */
+    public Row row(String name) {
+        Row row = find(columns.get(0).key(), name);
+        if (row == null) {
+            throw new IllegalArgumentException("the table " + key + " has no row \u201c" + name + "\u201d");
+        }
+        return row;
     }
 
     /** The row whose cell in {@code column} reads {@code text}, or null. */

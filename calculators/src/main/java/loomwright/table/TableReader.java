@@ -35,21 +35,26 @@ public final class TableReader {
     }
 
     private Table table(String key, List<String> lines) {
-        Table table = null;
+        TableHead head = null;
+        List<Column> columns = List.of();
+        List<List<String>> rows = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             if (line.startsWith("#")) {
                 remark(line.substring(1).strip(), i + 1);
-            } else if (table == null && !line.isBlank()) {
-                table = new Table(key, head(i + 1), columns(Csv.cells(line, i + 1), i + 1));
+            } else if (head == null && !line.isBlank()) {
+                head = head(i + 1);
+                columns = columns(Csv.cells(line, i + 1), i + 1);
             } else if (!line.isBlank()) {
-                addRow(table, Csv.cells(line, i + 1), i + 1);
+                rows.add(row(columns, Csv.cells(line, i + 1), i + 1));
+                numbers.add(i + 1);
             }
         }
-        if (table == null) {
+        if (head == null) {
             throw new TableFault(lines.size(), "the table has no line of column names", "Add one after the comment lines.");
         }
-        return table;
+        return new Table(key, head, columns, rows, numbers);
     }
 
     private void remark(String remark, int line) {
@@ -126,20 +131,18 @@ public final class TableReader {
         return reading.quantity().unit();
     }
 
-    private void addRow(Table table, List<String> cells, int line) {
-        int wanted = table.columns().size();
-        if (cells.size() != wanted) {
+    private List<String> row(List<Column> columns, List<String> cells, int line) {
+        if (cells.size() != columns.size()) {
             throw new TableFault(
-                    line, "the row has " + cells.size() + " cells but there are " + wanted + " columns", "Check the commas.");
+                    line, "the row has " + cells.size() + " cells but there are " + columns.size() + " columns", "Check the commas.");
         }
-        int source = table.indexOf("source");
-        if (source >= 0 && !cells.get(source).isEmpty()) {
-            document(cells.get(source), line);
+        for (int i = 0; i < cells.size(); i++) {
+            if (columns.get(i).key().equals("source") && !cells.get(i).isEmpty()) {
+                document(cells.get(i), line);
+            } else if (columns.get(i).key().equals("standing") && !cells.get(i).isEmpty()) {
+                standing(cells.get(i), line);
+            }
         }
-        int own = table.indexOf("standing");
-        if (own >= 0 && !cells.get(own).isEmpty()) {
-            standing(cells.get(own), line);
-        }
-        table.add(cells, line);
+        return cells;
     }
 }

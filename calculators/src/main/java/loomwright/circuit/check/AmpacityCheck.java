@@ -87,8 +87,8 @@ final class AmpacityCheck implements PartCheck {
             metres += at.figures() instanceof Conductor conductor ? conductor.routeLength().base() : 0;
         }
         Quantity length = Quantity.of(metres, Units.METRE);
-        Row open = PublishedTables.overcurrentLocation().find("case", "33-cfr-source");
-        Row sheathed = PublishedTables.overcurrentLocation().find("case", "33-cfr-sheathed");
+        Row open = PublishedTables.overcurrentLocation().row("33-cfr-source");
+        Row sheathed = PublishedTables.overcurrentLocation().row("33-cfr-sheathed");
         boolean near = Findings.within(length, open.quantity("distance"));
         boolean inSheath = Findings.within(length, sheathed.quantity("distance"));
         Row row = near ? open : sheathed;

@@ -44,7 +44,7 @@ final class CarryingCheck implements PartCheck {
 
     /** source: NEC 210.20(A), a mains rule that 12 V work has borrowed; the rating itself for what does not last. */
     private static void addDevice(Quantity rating, Node node, Quantity design, Findings findings) {
-        Row row = PublishedTables.fuseContinuousLoading().find("practice", "nec-210-20-a");
+        Row row = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
         Quantity most = Quantity.of(row.quantity("load").base() * rating.in(Units.AMPERE).value(), Units.AMPERE);
         if (!Findings.within(design, rating)) {
             findings.add(

@@ -1,28 +1,32 @@
+package loomwright.table;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import loomwright.source.Document;
 
 /**
  * Writes the published tables, the list of documents and the circuits of the lessons as Java constants, so that the calculators need no
  * files in the browser.
  *
- * <p>Run by the build before the calculators are compiled: {@code java EmbedTables.java CONTENT_FOLDER OUTPUT_FOLDER}. It only copies
- * text; mistakes in a table are reported by the generator, with their line. A table or document that no calculator names is dropped by
- * the compiler of the page's program. Remarks are left out: they are for the reader of a whole table, and the page would carry them along.
+ * <p>Run by the build before the calculators are compiled, with a content folder and an output folder. It reads with the readers of the
+ * calculators, so a mistake in a table ends the build here, with its line. A table or document that no calculator names is dropped by the
+ * compiler of the page's program. Remarks are left out: they are for the reader of a whole table, and the page would carry them along.
  */
 final class EmbedTables {
+    private EmbedTables() {}
+
     public static void main(String[] arguments) throws IOException {
         Path content = Path.of(arguments[0]);
         Path folder = Path.of(arguments[1]).resolve("loomwright/table");
         Files.createDirectories(folder);
-        Map<String, String> documents = documents(content.resolve("sources.csv"));
+        List<Document> documents = read(content.resolve("sources.csv"), DocumentReader::read);
         write(folder.resolve("Documents.java"), documentsClass(documents));
         write(folder.resolve("PublishedTables.java"), tablesClass(content.resolve("tables"), documents));
         Path circuits = Path.of(arguments[1]).resolve("loomwright/circuit/file");
@@ -30,41 +34,71 @@ final class EmbedTables {
         write(circuits.resolve("CircuitTexts.java"), circuitsClass(content.resolve("circuits")));
     }
 
-    private static Map<String, String> documents(Path file) throws IOException {
-        Map<String, String> byKey = new TreeMap<>();
-        for (String line : Files.readAllLines(file)) {
-            int comma = line.indexOf(',');
-            if (comma > 0 && !line.startsWith("#") && !line.startsWith("key,")) {
-                byKey.put(line.substring(0, comma), withoutRemarks(line));
-            }
+    /** Reads a file, or ends the build with the place of the first mistake. */
+    private static <T> T read(Path file, Function<String, T> reader) throws IOException {
+        try {
+            return reader.apply(Files.readString(file));
+        } catch (TableFault fault) {
+            System.err.println(file.normalize() + ":" + fault.line() + ": " + fault.getMessage() + ". " + fault.remedy());
+            System.exit(1);
+            throw fault;
         }
-        return byKey;
     }
 
-    private static String documentsClass(Map<String, String> documents) {
+    /** A document with its key, title, edition and standing; who issued it and how it was seen stay with the page of sources. */
+    private static String documentsClass(List<Document> documents) {
         StringBuilder text = opening("The documents of {@code content/sources.csv}, one method each.", "Documents");
-        text.insert(text.indexOf("/**"), "import loomwright.source.Document;\n\n");
-        documents.forEach((key, line) -> text.append("    public static Document ")
-                .append(javaName(key))
-                .append("() {\n        return DocumentReader.document(")
-                .append(quoted(line))
-                .append(");\n    }\n\n"));
+        text.insert(text.indexOf("/**"), "import loomwright.source.Document;\nimport loomwright.source.Standing;\n\n");
+        for (Document document : documents) {
+            text.append("    public static Document ").append(javaName(document.key())).append("() {\n        return new Document(")
+                    .append(quoted(document.key())).append(", \"\", ").append(quoted(document.title())).append(", ")
+                    .append(quoted(document.edition())).append(", Standing.").append(document.standing().name())
+                    .append(", \"\", \"\");\n    }\n\n");
+        }
         return text.append("}\n").toString();
     }
 
-    private static String tablesClass(Path tables, Map<String, String> documents) throws IOException {
+    private static String tablesClass(Path tables, List<Document> documents) throws IOException {
         StringBuilder text = opening("The tables of {@code content/tables}, one method each; read once, when first asked for.", "PublishedTables");
         text.insert(text.indexOf("/**"), "import java.util.List;\n\n");
         for (Path file : files(tables, ".csv")) {
             String key = file.getFileName().toString().replace(".csv", "");
-            String table = withoutRemarks(Files.readAllLines(file));
+            Table table = read(file, whole -> TableReader.read(key, whole, documents));
             String holder = "Held_" + javaName(key);
             text.append("    public static Table ").append(javaName(key)).append("() {\n        return ").append(holder)
                     .append(".TABLE;\n    }\n\n    private static final class ").append(holder)
                     .append(" {\n        static final Table TABLE = TableReader.read(\"").append(key).append("\", ")
-                    .append(quoted(table)).append(", List.of(").append(documentsOf(table, documents)).append("));\n    }\n\n");
+                    .append(quoted(withoutRemarks(Files.readString(file), table))).append(", List.of(").append(documentsOf(table)).append("));\n    }\n\n");
         }
         return text.append("}\n").toString();
+    }
+
+    /** A table without its notes and without the column that only a reader of the whole table needs. */
+    private static String withoutRemarks(String whole, Table table) {
+        StringBuilder kept = new StringBuilder();
+        whole.lines().filter(line -> line.startsWith("#") && !line.startsWith("# note:")).forEach(line -> kept.append(line).append('\n'));
+        List<Column> columns = table.columns().stream().filter(column -> !column.key().equals("note")).toList();
+        kept.append(columns.stream().map(EmbedTables::head).collect(Collectors.joining(","))).append('\n');
+        for (Row row : table.rows()) {
+            kept.append(columns.stream().map(column -> cell(row.text(column.key()))).collect(Collectors.joining(","))).append('\n');
+        }
+        return kept.toString();
+    }
+
+    private static String head(Column column) {
+        return column.unit() == null ? column.key() : column.key() + " (" + column.unit().symbol() + ")";
+    }
+
+    private static String cell(String text) {
+        return text.contains(",") || text.contains("\"") ? "\"" + text.replace("\"", "\"\"") + "\"" : text;
+    }
+
+    /** The documents a table names, in its head or in a row. */
+    private static String documentsOf(Table table) {
+        Set<String> named = new TreeSet<>();
+        named.add(table.source().document().key());
+        table.rows().forEach(row -> named.add(row.source().document().key()));
+        return named.stream().map(key -> "Documents." + javaName(key) + "()").collect(Collectors.joining(", "));
     }
 
     private static String circuitsClass(Path circuits) throws IOException {
@@ -85,49 +119,6 @@ final class EmbedTables {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
         }
-    }
-
-    /** A document with its key, title, edition and standing; who issued it and how it was seen stay with the page of sources. */
-    private static String withoutRemarks(String document) {
-        List<String> cells = EmbedCells.split(document);
-        for (int remark : new int[] {1, 5, 6}) {
-            cells.set(remark, "");
-        }
-        return String.join(",", cells);
-    }
-
-    /** A table without its notes and without the columns that only a reader of the whole table needs. */
-    private static String withoutRemarks(List<String> lines) {
-        StringBuilder kept = new StringBuilder();
-        Set<Integer> dropped = null;
-        for (String line : lines) {
-            if (line.startsWith("#")) {
-                kept.append(line.startsWith("# note:") ? "" : line + "\n");
-            } else if (!line.isBlank()) {
-                List<String> cells = EmbedCells.split(line);
-                dropped = dropped == null ? remarks(cells) : dropped;
-                kept.append(EmbedCells.joinWithout(cells, dropped)).append('\n');
-            }
-        }
-        return kept.toString();
-    }
-
-    private static Set<Integer> remarks(List<String> columns) {
-        int note = columns.indexOf("note");
-        return note < 0 ? Set.of() : Set.of(note);
-    }
-
-    /** The documents a table names: in its head, or as a whole cell of a row. */
-    private static String documentsOf(String table, Map<String, String> documents) {
-        Set<String> named = new TreeSet<>();
-        for (String line : table.split("\n")) {
-            for (String cell : line.replace("# source:", "").split(",")) {
-                if (documents.containsKey(cell.strip())) {
-                    named.add("Documents." + javaName(cell.strip()) + "()");
-                }
-            }
-        }
-        return String.join(", ", named);
     }
 
     private static StringBuilder opening(String what, String name) {
@@ -161,36 +152,5 @@ final class EmbedTables {
         if (!Files.exists(file) || !Files.readString(file).equals(text)) {
             Files.writeString(file, text);
         }
-    }
-}
-
-/** The cells of a line, with their quotes. */
-final class EmbedCells {
-    private EmbedCells() {}
-
-    static List<String> split(String line) {
-        List<String> cells = new ArrayList<>();
-        boolean quoted = false;
-        int start = 0;
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            quoted ^= c == '"';
-            if (c == ',' && !quoted) {
-                cells.add(line.substring(start, i));
-                start = i + 1;
-            }
-        }
-        cells.add(line.substring(start));
-        return cells;
-    }
-
-    static String joinWithout(List<String> cells, Set<Integer> dropped) {
-        List<String> kept = new ArrayList<>();
-        for (int i = 0; i < cells.size(); i++) {
-            if (!dropped.contains(i)) {
-                kept.add(cells.get(i));
-            }
-        }
-        return String.join(",", kept);
     }
 }
