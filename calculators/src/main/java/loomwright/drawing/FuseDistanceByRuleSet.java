@@ -25,17 +25,17 @@ final class FuseDistanceByRuleSet implements Drawing {
     @Override
     public Picture draw(Given given) {
         List<Bar> bars = List.of(
-                bar("33-cfr-source", "33 CFR 183.455, in the open"),
+                bar("33-cfr-source", "33 CFR 183.455(b), in the open"),
                 bar("nec-552", "NEC 552, park trailers"),
-                bar("iso-13590-battery", "ISO 13590, from a battery"),
-                bar("33-cfr-sheathed", "33 CFR 183.455, sheathed all the way"),
+                bar("iso-13590-battery", "ISO 13590, personal watercraft only"),
+                bar("33-cfr-sheathed", "33 CFR 183.455(b), sheathed all the way"),
                 bar("abyc-older", "ABYC E-11, older, sheathed battery cable"));
         double longest = bars.get(bars.size() - 1).parts().get(0).value();
         return new Bars("Rule set and case", Axis.fromZero("Length without protection (m)", longest), bars)
                 .picture(
                         "Distance from the source, by rule set",
-                        "Five bars of the greatest length of conductor between its source and its fuse or breaker. The shortest is 33 CFR 183.455"
-                                + " in the open; then NEC 552, ISO 13590, 33 CFR sheathed, and the longest, an older ABYC E-11. The longest is"
+                        "Five bars of the greatest length of conductor between its source and its fuse or breaker. The shortest is 33 CFR 183.455(b)"
+                                + " in the open; then NEC 552, ISO 13590 for personal watercraft, 33 CFR sheathed, and the longest, an older ABYC E-11. The longest is"
                                 + " about ten times the shortest.");
     }
 

@@ -13,7 +13,6 @@ import loomwright.picture.Tick;
 import loomwright.quantity.NumberText;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 
@@ -89,7 +88,7 @@ final class TimeCurrentWindow implements Drawing {
         given.option("fuse-type", "time-current");
         List<Bar> bars = new ArrayList<>();
         for (Row row : PublishedTables.fuseGates().rows()) {
-            boolean twoEnds = row.has("shortest") && row.has("longest") && row.source().standing() == Standing.PUBLISHED;
+            boolean twoEnds = row.has("shortest") && row.has("longest") && row.source().standing().mayPass();
             if (twoEnds && row.text("fuse").equals(given.text("fuse-type")) && isFor(row, rating)) {
                 Quantity share = row.quantity("current-share");
                 double amperes = rating * share.base();

@@ -14,7 +14,6 @@ import loomwright.worked.Option;
 enum LocationRule implements Choice {
     CFR_SOURCE("33-cfr-source", "33 CFR 183.455(b): from the source, conductor in the open"),
     CFR_SHEATHED("33-cfr-sheathed", "33 CFR 183.455(b): conductor in a sheath or enclosure all the way"),
-    CFR_BATTERY("33-cfr-battery", "33 CFR 183.460: conductor from a battery (from memory)"),
     ABYC_OLDER("abyc-older", "ABYC E-11, older: sheathed battery cable"),
     ABYC_NEWER("abyc-newer", "ABYC E-11, newer practice: conductor at a battery bank"),
     ISO_SOURCE("iso-10133-source", "ISO 10133 and ISO 13297: from the source (from memory)"),

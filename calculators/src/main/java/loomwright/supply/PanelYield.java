@@ -16,7 +16,7 @@ import loomwright.worked.WorkingBuilder;
  *
  * <p>yield = rated power × peak sun hours × efficiency, in Wh; panel needed = energy used ÷ (peak sun hours × efficiency), in W.
  *
- * @source array sizing pages; peak sun hour page; limits of charging from the table battery-limits
+ * @source peak sun hour page; efficiency for planning from the table solar-sizing; limits of charging from the table battery-limits
  */
 public final class PanelYield implements Calculator {
     @Override
@@ -61,7 +61,7 @@ public final class PanelYield implements Calculator {
                 "Only what is left over can fill the battery.");
         Quantity needed = working.compute(
                 "Find the panel that would cover the day", YieldFormulas.POWER_NEEDED, values, Units.WATT,
-                "The same formula the other way round.", Source.of(Documents.arraySizingPages(), ""));
+                "The same formula the other way round.");
         working.result("balance", balance);
         working.result("panel-needed", needed);
         return values.with(YieldFormulas.BALANCE, balance);

@@ -60,7 +60,7 @@ class AmpacityPublishedTest {
             NEC ambient table, 41 to 45 °C, 75 °C: 50 A × 0.82    | rule-set=nec-free-air;size=10 AWG;insulation-temperature=t75;ambient=41 °C                                  | ampacity         | 41 A
             NEC ambient table, 51 to 55 °C, 90 °C: 55 A × 0.76    | rule-set=nec-free-air;size=10 AWG;insulation-temperature=t90;ambient=55 °C                                  | ampacity         | 41.8 A
             BS 7671 Table 4F3A: 2.5 mm²                           | rule-set=bs-7671-cord;size=2.5 mm²;insulation-temperature=t60                                               | ampacity         | 25 A
-            BS 7671 Table 4F3A: 0.5 mm²                           | rule-set=bs-7671-cord;size=0.5 mm²;insulation-temperature=t60                                               | ampacity         | 3 A
+            BS 7671 Table 4F3A: 4 mm²                             | rule-set=bs-7671-cord;size=4 mm²;insulation-temperature=t60                                                 | ampacity         | 32 A
             BS 7671 Table 4F3A, 35 °C: 16 A × 0.91                | rule-set=bs-7671-cord;size=1.5 mm²;insulation-temperature=t60;ambient=35 °C                                 | ampacity         | 14.56 A
             BS 7671 Table 4F3A, 90 °C cord at 50 °C: no loss      | rule-set=bs-7671-cord;size=1.5 mm²;insulation-temperature=t90;ambient=50 °C                                 | ampacity         | 16 A
             BS 7671 Table 4F3A, 90 °C cord at 70 °C: 16 A × 0.47  | rule-set=bs-7671-cord;size=1.5 mm²;insulation-temperature=t90;ambient=70 °C                                 | ampacity         | 7.52 A

@@ -3,14 +3,7 @@ package loomwright.conductor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import loomwright.worked.Trial;
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,32 +12,20 @@ class SizeForRunPublishedTest {
     private static final String BY_DROP = "rule-set=drop-only;";
     private static final String SMALL_CRAFT = BY_DROP + "method=circular-mil-10.75;length-counts=out-and-back;";
 
-    @TestFactory
-    List<DynamicTest> givesTheGaugeOfEveryCellOfTheSmallCraftTables() throws IOException {
-        List<DynamicTest> tests = new ArrayList<>();
-        for (String percent : new String[] {"3", "10"}) {
-            for (Cell cell : cells("small-craft-12-v-" + percent + "-percent")) {
-                boolean awg = cell.text.endsWith("*");
-                String gauge = awg ? cell.text.substring(0, cell.text.length() - 1) : cell.text;
-                String entries = SMALL_CRAFT + "conductor=" + (awg ? "solid-copper" : "sae-by-area") + ";allowance=" + percent
-                        + " %;route-length=" + cell.down + " ft;current=" + cell.across + " A";
-                tests.add(DynamicTest.dynamicTest(
-                        percent + " %, " + cell.down + " ft, " + cell.across + " A", () -> assertGauge(gauge, entries)));
-            }
-        }
-        assertEquals(41 + 41, tests.size());
-        return tests;
-    }
-
-    @TestFactory
-    List<DynamicTest> givesTheGaugeOfEveryCellOfThePhotovoltaicChart() throws IOException {
-        List<DynamicTest> tests = new ArrayList<>();
-        for (Cell cell : cells("pv-12-v-2-percent")) {
-            String entries = BY_DROP + "conductor=solid-copper;allowance=2 %;route-length=" + cell.text + " ft;current=" + cell.down + " A";
-            tests.add(DynamicTest.dynamicTest(cell.down + " A, " + cell.across + " AWG", () -> assertGauge(cell.across, entries)));
-        }
-        assertEquals(84, tests.size());
-        return tests;
+    /** Single cells of charts in print: small-craft wire sizes of a marine catalogue, and a 2 % chart of the photovoltaic trade. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            3 %, 10 ft out and back, 10 A  | length-counts=out-and-back;method=circular-mil-10.75;conductor=sae-by-area;allowance=3 %;route-length=10 ft;current=10 A  | 14
+            3 %, 10 ft out and back, 30 A  | length-counts=out-and-back;method=circular-mil-10.75;conductor=sae-by-area;allowance=3 %;route-length=10 ft;current=30 A  | 10
+            3 %, 10 ft out and back, 60 A  | length-counts=out-and-back;method=circular-mil-10.75;conductor=sae-by-area;allowance=3 %;route-length=10 ft;current=60 A  | 6
+            10 %, 25 ft out and back, 20 A | length-counts=out-and-back;method=circular-mil-10.75;conductor=sae-by-area;allowance=10 %;route-length=25 ft;current=20 A | 12
+            10 %, 30 ft out and back, 40 A | length-counts=out-and-back;method=circular-mil-10.75;conductor=sae-by-area;allowance=10 %;route-length=30 ft;current=40 A | 8
+            2 %, 45 ft one way, 1 A        | conductor=solid-copper;allowance=2 %;route-length=45 ft;current=1 A                                                     | 14
+            2 %, 27.5 ft one way, 4 A      | conductor=solid-copper;allowance=2 %;route-length=27.5 ft;current=4 A                                                   | 10
+            2 %, 145 ft one way, 2 A       | conductor=solid-copper;allowance=2 %;route-length=145 ft;current=2 A                                                    | 6
+            """)
+    void agreesWithSingleCellsOfCharts(String print, String entries, String gauge) {
+        assertGauge(gauge, BY_DROP + entries);
     }
 
     /**
@@ -108,26 +89,5 @@ class SizeForRunPublishedTest {
 
     private static Trial trial(String entries) {
         return Trial.of("size-for-run", entries.split(";"));
-    }
-
-    /** One cell of a printed chart. */
-    private record Cell(String across, String down, String text) {}
-
-    private static List<Cell> cells(String chart) throws IOException {
-        List<Cell> cells = new ArrayList<>();
-        String[] head = null;
-        for (String line : Files.readAllLines(Path.of("src/test/resources/printed-charts/" + chart + ".csv"))) {
-            String[] row = line.split(",");
-            if (line.startsWith("#")) {
-                continue;
-            }
-            for (int i = 1; head != null && i < row.length; i++) {
-                if (!row[i].equals("-")) {
-                    cells.add(new Cell(head[i], row[0], row[i]));
-                }
-            }
-            head = head == null ? row : head;
-        }
-        return cells;
     }
 }

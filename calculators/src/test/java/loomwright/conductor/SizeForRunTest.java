@@ -38,12 +38,11 @@ class SizeForRunTest {
 
     @Test
     void saysWhyEachThinnerSizeWasLeft() {
-        ChoiceStep choice = choice(trial(CORD + "fuse-rating=15 A"));
+        ChoiceStep choice = choice(trial(CORD + "fuse-rating=20 A"));
         assertEquals(9, choice.candidates().size());
         assertEquals("loses 3.66\u00a0V, above 0.36\u00a0V; no ampacity for it in this rule set", reason(choice, "0.35\u00a0mm²"));
         assertEquals(
-                "loses 2.49\u00a0V, above 0.36\u00a0V; carries 3\u00a0A, below 8\u00a0A; allows a fuse-link of 3\u00a0A, below 15\u00a0A",
-                reason(choice, "0.5\u00a0mm²"));
+                "loses 0.853\u00a0V, above 0.36\u00a0V; allows a fuse-link of 16\u00a0A, below 20\u00a0A", reason(choice, "1.5\u00a0mm²"));
         assertEquals("loses 0.511\u00a0V, above 0.36\u00a0V", reason(choice, "2.5\u00a0mm²"));
         assertEquals("the thinnest that passes", reason(choice, "4\u00a0mm²"));
     }
@@ -135,7 +134,7 @@ class SizeForRunTest {
             return-counted-twice | highest-resistance-per-metre | 2.679 mΩ/m
             feet-for-metres      | highest-resistance-per-metre | 17.58 mΩ/m
             one-way-length       | chosen-size                  | 2.5 mm²
-            drop-left-out        | chosen-size                  | 1 mm²
+            drop-left-out        | chosen-size                  | 1.5 mm²
             rounded-down         | chosen-size                  | 3 mm²
             AGREES               | chosen-size                  | 4 mm²
             """)

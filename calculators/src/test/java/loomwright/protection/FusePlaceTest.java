@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
-import loomwright.source.Standing;
 import loomwright.worked.ChoiceStep;
 import loomwright.worked.Finding;
 import loomwright.worked.Trial;
@@ -41,7 +40,7 @@ class FusePlaceTest {
         assertEquals(0, trial.value("remaining"), 1e-9);
         Finding finding = trial.finding("is within its");
         assertEquals(Verdict.PASSED, finding.verdict());
-        assertEquals(Standing.PUBLISHED, finding.source().standing());
+        assertTrue(finding.source().standing().mayPass());
     }
 
     @Test
@@ -54,7 +53,7 @@ class FusePlaceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"33-cfr-battery", "iso-10133-source"})
+    @CsvSource({"iso-10133-source"})
     void letsARuleFromMemoryDecideNothing(String ruleSet) {
         assertEquals(Verdict.CAUTION, trial(ruleSet, "1 cm").finding("within").verdict());
         assertEquals(Verdict.CAUTION, trial(ruleSet, "10 m").finding("above").verdict());
@@ -73,7 +72,7 @@ class FusePlaceTest {
     @Test
     void showsWhatEachRuleSetSays() {
         ChoiceStep step = (ChoiceStep) trial("nec-552", "0.4 m").working().steps().get(0);
-        assertEquals(11, step.candidates().size());
+        assertEquals(10, step.candidates().size());
         assertEquals(1, step.candidates().stream().filter(candidate -> candidate.taken()).count());
         assertEquals("up to 7\u00a0in: does not", step.candidates().get(0).reason());
         assertEquals("up to 40\u00a0in: allows it", step.candidates().get(1).reason());

@@ -26,7 +26,6 @@ class TimeCurrentTest {
     @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
             Regular blade sheet, 10 A at 160 %          | fuse-type=blade;rating=10 A;current=16 A               | 0.25 s | 50 s
             Regular blade sheet, 10 A at 200 %          | fuse-type=blade;rating=10 A;current=20 A               | 0.15 s | 5 s
-            Regular blade sheet, 25 A at 135 %          | fuse-type=blade;rating=25 A;current=33.75 A            | 0.75 s | 600 s
             Regular blade sheet p. 3, 35 A at 100 %     | fuse-type=blade;rating=35 A;current=35 A               | 100 h  | -
             Regular blade sheet p. 3, 40 A at 135 %     | fuse-type=blade;rating=40 A;current=54 A               | 0.75 s | 600 s
             Regular blade sheet p. 3, 40 A at 200 %     | fuse-type=blade;rating=40 A;current=80 A               | 0.15 s | 5 s

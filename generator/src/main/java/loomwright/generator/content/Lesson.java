@@ -14,6 +14,21 @@ import java.util.List;
  */
 public record Lesson(String key, Article article, String goal, int minutes, String summary, List<Scalar> needs) {
 
+    /** Its key without the number in front, so that a link outlives a new number. */
+    public String name() {
+        int start = number().isEmpty() ? 0 : key.indexOf('-') + 1;
+        return key.substring(start);
+    }
+
+    /** The number at the start of its key, without zeros in front, or an empty text. */
+    public String number() {
+        int end = 0;
+        while (end < key.length() && Character.isDigit(key.charAt(end))) {
+            end++;
+        }
+        return end == 0 ? "" : Integer.toString(Integer.parseInt(key.substring(0, end)));
+    }
+
     public String title() {
         return article.title();
     }

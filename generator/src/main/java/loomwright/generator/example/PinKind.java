@@ -4,7 +4,8 @@ package loomwright.generator.example;
 public enum PinKind {
     PRINTED("printed", "printed in the publication named"),
     FROM_TABLE("from-table", "worked by hand from a published table row"),
-    COMMON_PRACTICE("common-practice", "a figure of the trade, without a published source");
+    COMMON_PRACTICE("common-practice", "a figure of the trade, without a published source"),
+    INVENTED("invented", "worked by hand from figures made up for the story");
 
     private final String key;
     private final String words;

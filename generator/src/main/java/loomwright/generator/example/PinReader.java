@@ -1,5 +1,6 @@
 package loomwright.generator.example;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Scalar;
@@ -16,7 +17,7 @@ import loomwright.worked.Output;
 /** Reads one pin and holds the result against it. */
 final class PinReader {
     private static final int SHOWN_DIGITS = 6;
-    private static final List<String> KINDS = List.of("printed", "from-table", "common-practice");
+    private static final List<String> KINDS = Arrays.stream(PinKind.values()).map(PinKind::key).toList();
 
     private final Problems problems;
     private final Citations citations;
@@ -51,15 +52,17 @@ final class PinReader {
     private void check(String example, YamlMap map, Pin pin) {
         boolean unpublished = pin.source().standing() != Standing.PUBLISHED && pin.source().standing() != Standing.SECOND_HAND
                 && pin.source().standing() != Standing.COMPUTED;
-        if (pin.kind() != PinKind.COMMON_PRACTICE && unpublished) {
+        boolean claimsPrint = pin.kind() == PinKind.PRINTED || pin.kind() == PinKind.FROM_TABLE;
+        if (claimsPrint && unpublished) {
             problems.add(map.keyAt("source").problem(
                     "a pin of kind \"" + pin.kind().key() + "\" needs a published source, but \"" + pin.source().document().key()
                             + "\" is " + pin.source().standing().words(),
-                    "Name the publication, or make the kind common-practice."));
+                    "Name the publication, or make the kind common-practice or invented."));
         }
-        if (pin.kind() == PinKind.FROM_TABLE && pin.arithmetic().isBlank()) {
+        boolean workedByHand = pin.kind() == PinKind.FROM_TABLE || pin.kind() == PinKind.INVENTED;
+        if (workedByHand && pin.arithmetic().isBlank()) {
             problems.add(map.at().problem(
-                    "a pin of kind \"from-table\" has no \"arithmetic\"", "Add a line arithmetic: with the working by hand."));
+                    "a pin of kind \"" + pin.kind().key() + "\" has no \"arithmetic\"", "Add a line arithmetic: with the working by hand."));
         }
         checkArithmetic(map, pin);
         if (!pin.holds()) {

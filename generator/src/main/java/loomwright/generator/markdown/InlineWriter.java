@@ -104,10 +104,13 @@ final class InlineWriter {
     }
 
     private void link(Node node, BasedSequence address) {
-        Surroundings.Target target = linksAllowed
+        boolean wordless = node instanceof Link && node.getFirstChild() == null;
+        Surroundings.Target target = linksAllowed || wordless
                 ? surroundings.link(address.unescape(), origin.place(address.getStartOffset(), address.getEndOffset()))
                 : null;
-        if (target == null) {
+        String words = target != null && wordless ? target.words() : "";
+        if (target == null || !linksAllowed) {
+            out.append(Html.escape(words));
             linkWords(node, address);
             return;
         }
@@ -115,7 +118,7 @@ final class InlineWriter {
         if (!target.kind().isEmpty()) {
             out.append(" class=\"").append(target.kind()).append('"');
         }
-        out.append(" href=\"").append(Html.escape(target.href())).append("\">");
+        out.append(" href=\"").append(Html.escape(target.href())).append("\">").append(Html.escape(words));
         linkWords(node, address);
         out.append("</a>");
     }

@@ -30,6 +30,11 @@ public interface Surroundings {
      *
      * @param href the address from the page it stands in
      * @param kind the class of the link, or an empty text
+     * @param words what a link without words of its own says, or an empty text
      */
-    record Target(String href, String kind) {}
+    record Target(String href, String kind, String words) {
+        public Target(String href, String kind) {
+            this(href, kind, "");
+        }
+    }
 }

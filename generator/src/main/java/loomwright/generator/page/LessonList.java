@@ -70,6 +70,6 @@ final class LessonList {
     }
 
     private static Entry entry(Lesson lesson) {
-        return new Entry(Site.number(lesson), lesson.title(), lesson.address(), lesson.goal(), lesson.minutes());
+        return new Entry(lesson.number(), lesson.title(), lesson.address(), lesson.goal(), lesson.minutes());
     }
 }

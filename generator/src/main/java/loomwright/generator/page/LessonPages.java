@@ -71,7 +71,7 @@ final class LessonPages {
         Markup markup = writer.write(lesson.article().body());
         Page page = new Page(
                 frames.of(lesson.title(), lesson.summary(), address),
-                Site.number(lesson),
+                lesson.number(),
                 lesson.title(),
                 lesson.goal(),
                 lesson.minutes(),

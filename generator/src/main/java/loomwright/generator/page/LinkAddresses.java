@@ -31,7 +31,7 @@ final class LinkAddresses {
         String key = hash < 0 ? rest : rest.substring(0, hash);
         String anchor = hash < 0 ? "" : rest.substring(hash);
         return switch (scheme) {
-            case "lesson:" -> known("lesson", key, lessons(), place) ? to(Address.lesson(key) + anchor, "") : null;
+            case "lesson:" -> lesson(key, anchor, place);
             case "term:" -> known("term", key, site.content().terms().keySet(), place) ? to(Address.term(key), "term") : null;
             case "source:" -> source(key, place);
             case "calculator:" ->
@@ -49,6 +49,19 @@ final class LinkAddresses {
         }
         site.problems().add(place.problem(
                 "no link can lead to \"" + address + "\"", "Begin it with one of " + String.join(" ", SCHEMES) + " https: or #."));
+        return null;
+    }
+
+    /** A lesson by its key, or by its key without the number in front. A link without words says the number. */
+    private Target lesson(String key, String anchor, Span place) {
+        for (Lesson lesson : site.content().lessons()) {
+            if (lesson.key().equals(key) || lesson.name().equals(key)) {
+                String words = lesson.number().isEmpty() ? lesson.title() : "Lesson " + lesson.number();
+                Target target = to(Address.lesson(lesson.key()) + anchor, "");
+                return new Target(target.href(), target.kind(), words);
+            }
+        }
+        known("lesson", key, lessons(), place);
         return null;
     }
 

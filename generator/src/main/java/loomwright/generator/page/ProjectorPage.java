@@ -16,7 +16,7 @@ final class ProjectorPage {
         List<Screen> screens = writer.write();
         Page page = new Page(
                 frames.of(lesson.title() + ", on the projector", lesson.summary(), address),
-                Site.number(lesson),
+                lesson.number(),
                 lesson.title(),
                 lesson.goal(),
                 lesson.minutes(),

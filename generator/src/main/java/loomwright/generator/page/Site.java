@@ -31,18 +31,8 @@ record Site(
         return new Site(content, calculators, book, values, new Reliance(), problems);
     }
 
-    /** The number at the start of the key of a lesson, without zeros in front. */
-    static String number(Lesson lesson) {
-        int end = 0;
-        while (end < lesson.key().length() && Character.isDigit(lesson.key().charAt(end))) {
-            end++;
-        }
-        String digits = lesson.key().substring(0, end);
-        return digits.isEmpty() ? "" : Integer.toString(Integer.parseInt(digits));
-    }
-
     /** The number and title of a lesson, as other pages call it. */
     static String numbered(Lesson lesson) {
-        return (number(lesson) + " " + lesson.title()).strip();
+        return (lesson.number() + " " + lesson.title()).strip();
     }
 }

@@ -65,6 +65,18 @@ class PinErrorTest extends MistakeTest {
                 """);
     }
 
+    /** What is made up for a story is worked by hand all the same. */
+    @Test
+    void rejectsInventedPinWithoutArithmetic() {
+        example(GIVEN, "{ result: current, expect: 3 A, tolerance: 0.05 A, kind: invented, source: from-memory }");
+        rejects("""
+                content/lessons/01-first/lesson.md:16:5: a pin of kind "invented" has no "arithmetic". Add a line arithmetic: with the working by hand.
+                     - { result: current, expect: 3 A, tolerance: 0.05 A, kind: invented, source: from-memory }
+                       ^
+                1 problem
+                """);
+    }
+
     @Test
     void rejectsArithmeticThatEndsInAnotherFigure() {
         example(GIVEN, "{ result: current, expect: 3 A, tolerance: 0.05 A, kind: from-table, source: rod-book, arithmetic: 12 V ÷ 4 Ω = 2 A }");
@@ -80,7 +92,7 @@ class PinErrorTest extends MistakeTest {
     void rejectsPrintedPinWithoutPublication() {
         example(GIVEN, "{ result: current, expect: 3 A, tolerance: 0.05 A, kind: printed, source: from-memory }");
         rejects("""
-                content/lessons/01-first/lesson.md:16:71: a pin of kind "printed" needs a published source, but "from-memory" is from memory. Name the publication, or make the kind common-practice.
+                content/lessons/01-first/lesson.md:16:71: a pin of kind "printed" needs a published source, but "from-memory" is from memory. Name the publication, or make the kind common-practice or invented.
                      - { result: current, expect: 3 A, tolerance: 0.05 A, kind: printed, source: from-memory }
                                                                                          ^
                 1 problem
