@@ -27,13 +27,9 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (SiteFolder.holdsOther(out)) {
-            System.err.println(
-                    out + " holds files that are not a site built by this program. Name another folder with --out, or empty it.");
-            return Loomwright.AUTHORS_MISTAKE;
-        }
-        try (SiteFolder folder = new SiteFolder(out)) {
-            SiteBuild.Outcome outcome = inputs.build().run(folder);
+        SiteBuild build = inputs.build();
+        try (SiteFolder folder = new SiteFolder(out); Progress progress = Progress.of("pages")) {
+            SiteBuild.Outcome outcome = build.run(progress.counting(folder));
             if (!outcome.problems().isEmpty()) {
                 return refuse(outcome, System.err);
             }

@@ -21,12 +21,15 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Map<String, Reading> readings = new TreeMap<>();
-        SiteBuild.Outcome outcome = inputs.build().run((address, bytes) -> {
-            if (address.startsWith(LESSONS)) {
-                String name = address.substring(LESSONS.length()).replace(".html", "");
-                readings.put(name, Reading.of(new String(bytes, StandardCharsets.UTF_8)));
-            }
-        });
+        SiteBuild.Outcome outcome;
+        try (Progress progress = Progress.of("pages")) {
+            outcome = inputs.build().run(progress.counting((address, bytes) -> {
+                if (address.startsWith(LESSONS)) {
+                    String name = address.substring(LESSONS.length()).replace(".html", "");
+                    readings.put(name, Reading.of(new String(bytes, StandardCharsets.UTF_8)));
+                }
+            }));
+        }
         if (!outcome.problems().isEmpty()) {
             System.err.print(outcome.problems().text());
             return Loomwright.AUTHORS_MISTAKE;

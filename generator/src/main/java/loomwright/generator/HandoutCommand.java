@@ -3,11 +3,12 @@ package loomwright.generator;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import loomwright.generator.build.PlaceLock;
 import loomwright.generator.build.SiteBuild;
 import loomwright.generator.handout.Choice;
 import loomwright.generator.handout.HandoutFolder;
 import loomwright.generator.handout.PdfPrinter;
-import loomwright.generator.handout.UserMistake;
+import loomwright.generator.problem.UserMistake;
 import loomwright.handout.Handout;
 import loomwright.handout.LessonQuestions;
 import loomwright.handout.Question;
@@ -54,22 +55,22 @@ final class HandoutCommand implements Callable<Integer> {
     private Path out;
 
     @Override
-    public Integer call() {
-        try {
-            refuseNumbers();
-            HandoutFolder.refuseOther(out);
-            SiteBuild.Outcome outcome = inputs.build().run((address, bytes) -> { });
-            if (!outcome.problems().isEmpty()) {
-                System.err.print(outcome.problems().text());
-                System.err.println("Nothing was written; " + out + " is as it was.");
-                return Loomwright.AUTHORS_MISTAKE;
-            }
-            write(outcome.questions(), house == null ? outcome.house() : house);
-            return Loomwright.FINE;
-        } catch (UserMistake mistake) {
-            System.err.println(mistake.getMessage());
+    public Integer call() throws Exception {
+        refuseNumbers();
+        SiteBuild build = inputs.build();
+        return PlaceLock.holding(out, () -> handOut(build));
+    }
+
+    private Integer handOut(SiteBuild build) {
+        HandoutFolder.refuseOther(out);
+        SiteBuild.Outcome outcome = build.run((address, bytes) -> { });
+        if (!outcome.problems().isEmpty()) {
+            System.err.print(outcome.problems().text());
+            System.err.println("Nothing was written; " + out + " is as it was.");
             return Loomwright.AUTHORS_MISTAKE;
         }
+        write(outcome.questions(), house == null ? outcome.house() : house);
+        return Loomwright.FINE;
     }
 
     private void refuseNumbers() {
@@ -88,8 +89,12 @@ final class HandoutCommand implements Callable<Integer> {
         UserMistake.unless(
                 !handout.asked().isEmpty(),
                 "None of these questions has other round numbers with another answer, so neighbours would share it. Choose more lessons or questions.");
-        HandoutFolder folder = new HandoutFolder(out, owner, inputs.style());
-        folder.write(handout, people, seed);
+        String printed = "";
+        try (HandoutFolder folder = new HandoutFolder(out, owner, inputs.style()); Progress progress = Progress.of("pages")) {
+            folder.write(handout, people, seed);
+            printed = pdf ? new PdfPrinter(browser, progress::say).print(folder.whole(), folder.pdf(), out.resolve(HandoutFolder.PDF)) : "";
+            folder.finish();
+        }
         System.out.println(people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, seed " + seed + ": "
                 + out.resolve("sheets.html") + ", answers.html, register.html");
         int prose = lessons.isEmpty() ? 0 : choice.prose(selection);
@@ -100,7 +105,7 @@ final class HandoutCommand implements Callable<Integer> {
             System.out.println("Left out: " + question.key() + ". No other round numbers give it another answer.");
         }
         if (pdf) {
-            System.out.println(new PdfPrinter(browser).print(folder.whole(), out.resolve("handout.pdf")));
+            System.out.println(printed);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import loomwright.catalogue.Catalogue;
 import loomwright.generator.build.Parts;
 import loomwright.generator.build.SiteBuild;
+import loomwright.generator.problem.UserMistake;
 import picocli.CommandLine.Option;
 
 /** The folders every command reads from. */
@@ -37,7 +38,16 @@ final class Inputs {
     private List<Path> named = new ArrayList<>();
 
     SiteBuild build() {
+        refuseMissing("--content", content);
+        refuseMissing("--parts", parts.resolve("templates"));
+        named.forEach(folder -> refuseMissing("--program", folder));
         return new SiteBuild(content, parts(), Catalogue.all()).withClub(club);
+    }
+
+    private static void refuseMissing(String option, Path folder) {
+        UserMistake.unless(
+                Files.isDirectory(folder),
+                "There is no folder " + folder + " here. Run this in the folder of the project, or name the folder with " + option + ".");
     }
 
     /** The style sheet, for paper that lies outside the site. */

@@ -1,9 +1,11 @@
 package loomwright.generator;
 
-import picocli.CommandLine.Command;
+import loomwright.generator.problem.Mishap;
+import loomwright.generator.problem.UserMistake;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
-/** The command line. Ends with 0 if all is well, 1 if an author's file has a mistake, 2 if the fault is ours. */
+/** The command line. Ends with 0 if all is well, 1 if an author's file or a wish has a mistake, 2 if the machine or the program failed. */
 @Command(
         name = "loomwright",
         description = "Builds the site from lessons, tables and calculators.",
@@ -18,15 +20,35 @@ public final class Loomwright {
     private Loomwright() {}
 
     public static void main(String[] arguments) {
-        System.exit(run(arguments));
+        int result;
+        try {
+            result = run(arguments);
+        } catch (NoClassDefFoundError missing) {
+            System.err.println("The folder \"lib\" is missing beside loomwright.jar, or not whole. Copy the two together.");
+            result = OUR_FAULT;
+        }
+        System.exit(result);
     }
 
     static int run(String... arguments) {
         CommandLine commandLine = new CommandLine(new Loomwright());
-        commandLine.setExecutionExceptionHandler((exception, command, result) -> {
-            exception.printStackTrace(command.getErr());
-            return OUR_FAULT;
-        });
-        return commandLine.execute(arguments);
+        commandLine.setExecutionExceptionHandler((exception, command, result) -> failed(exception));
+        try {
+            return commandLine.execute(arguments);
+        } catch (OutOfMemoryError | StackOverflowError thrown) {
+            return failed(thrown);
+        }
+    }
+
+    private static int failed(Throwable thrown) {
+        if (thrown instanceof UserMistake mistake) {
+            System.err.println(mistake.getMessage());
+            return AUTHORS_MISTAKE;
+        }
+        System.err.println(Mishap.words(thrown));
+        if (Boolean.getBoolean("loomwright.trace")) {
+            thrown.printStackTrace();
+        }
+        return OUR_FAULT;
     }
 }

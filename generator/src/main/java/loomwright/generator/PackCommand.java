@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import loomwright.generator.build.PlaceLock;
 import loomwright.generator.build.SiteBuild;
 import loomwright.generator.pack.Stick;
+import loomwright.generator.problem.UserMistake;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,13 +27,18 @@ final class PackCommand implements Callable<Integer> {
     private Path out;
 
     @Override
-    public Integer call() throws IOException {
-        if (Stick.isOther(out)) {
-            System.err.println("--out " + out + " is there already and is no zip of this program. Name another file.");
-            return Loomwright.AUTHORS_MISTAKE;
-        }
+    public Integer call() throws Exception {
+        SiteBuild build = inputs.build();
+        return PlaceLock.holding(out, () -> pack(build));
+    }
+
+    private Integer pack(SiteBuild build) throws IOException {
+        UserMistake.unless(!Stick.isOther(out), "--out " + out + " is there already and is no zip of this program. Name another file.");
         Stick stick = new Stick();
-        SiteBuild.Outcome outcome = inputs.build().run(stick);
+        SiteBuild.Outcome outcome;
+        try (Progress progress = Progress.of("pages")) {
+            outcome = build.run(progress.counting(stick));
+        }
         if (!outcome.problems().isEmpty()) {
             System.err.print(outcome.problems().text());
             System.err.println("Nothing was written; " + out + " is as it was.");

@@ -47,7 +47,7 @@ class AllProblemsTest {
                 content/lessons/02-second/lesson.md:4:10: "minutes" must be a whole number from 1 to 240 but is "0". Write the number alone.
                    minutes: 0
                             ^
-                content/lessons/02-second/lesson.md:7:10: no term is called "amp". Add it to glossary.md.
+                content/lessons/02-second/lesson.md:7:10: no term is called "amp". Add it to content/glossary.md.
                    [x](term:amp)
                             ^
                 content/scenario.yaml:1:14: the "bench-route" of the scenario has no "says". Add a line says: with its text.

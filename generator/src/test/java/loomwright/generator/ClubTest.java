@@ -152,6 +152,30 @@ class ClubTest {
     }
 
     @Test
+    void aSourceThatIsNotListedBelongsIntoItsOwnList() {
+        own("lessons/20-shed/lesson.md", TestSite.FRONT + "See [this](source:lighthouse).\n");
+        own("tables/poles.csv", "# title: Poles\n# source: pole-book\nsize (mm²),resistance (mΩ/m)\n1,18\n");
+        reports("""
+                club/lessons/20-shed/lesson.md:7:19: no source is called "lighthouse". Add it to club/sources.csv.
+                   See [this](source:lighthouse).
+                                     ^
+                club/tables/poles.csv:2:1: no document has the key "pole-book". Add it to club/sources.csv.
+                   # source: pole-book
+                   ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void aPageWhoseNameCannotBePartOfAnAddress() {
+        own("pages/a#b.md", "---\ntitle: Ours\nsummary: Ours.\n---\nText.\n");
+        reports("""
+                club/pages/a#b.md: the name "a#b" cannot be part of an address. Use small letters a to z, digits and single hyphens, at most 60 of them, such as a-b.
+                1 problem
+                """);
+    }
+
+    @Test
     void aFolderThatIsMisspelt() throws IOException {
         Files.move(folder.resolve("club/lessons"), folder.resolve("club/lesson"));
         reports("""

@@ -110,14 +110,32 @@ class LoomwrightTest {
         Files.writeString(folder.resolve("site/letter.txt"), "mine");
         assertEquals(1, build());
         assertEquals("mine", Files.readString(folder.resolve("site/letter.txt")));
-        assertTrue(err.toString(StandardCharsets.UTF_8).contains("holds files that are not a site built by this program"));
+        assertEquals(
+                folder.resolve("site") + " holds what this program did not write: letter.txt. Move it away, or name another folder with --out.\n",
+                err.toString(StandardCharsets.UTF_8));
     }
 
     @Test
-    void endsWithTwoAndATraceIfTheFaultIsOurs() throws IOException {
+    void saysInWordsThatAPlaceLiesBelowAFile() throws IOException {
         Path file = Files.writeString(folder.resolve("in-the-way"), "a file where a folder must go");
-        assertEquals(2, run("build", "--out", file.resolve("site").toString()));
-        assertTrue(err.toString(StandardCharsets.UTF_8).contains("\tat "));
+        for (String place : new String[] {"site", "deeper/site"}) {
+            err.reset();
+            assertEquals(2, run("build", "--out", file.resolve(place).toString()));
+            assertEquals(
+                    file + (place.equals("site") ? "" : "/deeper") + " cannot be made, since a file lies where a folder is needed. Name another place with --out.\n",
+                    err.toString(StandardCharsets.UTF_8));
+        }
+        assertEquals("a file where a folder must go", Files.readString(file));
+    }
+
+    @Test
+    void saysInWordsThatItRunsInAnotherFolder() {
+        assertEquals(1, Loomwright.run("build", "--content", "no-such", "--out", folder.resolve("site").toString()));
+        assertEquals(1, Loomwright.run("check", "--content", folder.resolve("content").toString(), "--parts", "no-such"));
+        assertEquals(
+                "There is no folder no-such here. Run this in the folder of the project, or name the folder with --content.\n"
+                        + "There is no folder no-such/templates here. Run this in the folder of the project, or name the folder with --parts.\n",
+                err.toString(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -11,16 +11,23 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
-/** Damaged and hostile files, made here: each is refused with a reason, or read as a circuit; none ends in an exception or takes long. */
+/**
+ * Damaged and hostile files, made here: each is refused with a reason, or read as a circuit; none ends in an exception or takes long.
+ *
+ * <p>The profile {@code long} damages the file at every byte; {@code -Dhostile.files=50000} tears and swaps more pieces.
+ */
 @Timeout(60)
 class HostileFileTest {
+    private static final int FILES = Integer.getInteger("hostile.files", 500);
+    /** How far one damaged place is from the next: with 5,000 files every byte is tried. */
+    private static final int STRIDE = Math.max(1, 5000 / FILES);
     private static final String TRAILER = CircuitFile.write(StartingCircuits.reedmereTrailer());
 
     @Test
     void refusesEveryTruncation() {
         byte[] bytes = TRAILER.getBytes(StandardCharsets.UTF_8);
         // The last byte is a line end, which may be missing.
-        for (int length = 0; length < bytes.length - 1; length++) {
+        for (int length = 0; length < bytes.length - 1; length += STRIDE) {
             FileRead read = CircuitFile.read(new String(bytes, 0, length, StandardCharsets.UTF_8));
             assertNull(read.circuit(), "cut after " + length + " bytes");
             assertFalse(read.faults().get(0).message().isEmpty());
@@ -32,7 +39,7 @@ class HostileFileTest {
     void survivesEveryFlippedByte() {
         byte[] bytes = TRAILER.getBytes(StandardCharsets.UTF_8);
         Random random = new Random(1);
-        for (int at = 0; at < bytes.length; at++) {
+        for (int at = 0; at < bytes.length; at += STRIDE) {
             byte[] damaged = bytes.clone();
             damaged[at] = (byte) random.nextInt(256);
             readOrRefused(new String(damaged, StandardCharsets.UTF_8));
@@ -42,7 +49,7 @@ class HostileFileTest {
     @Test
     void survivesPiecesTornOutAndSwapped() {
         Random random = new Random(2);
-        for (int i = 0; i < 5000; i++) {
+        for (int i = 0; i < FILES; i++) {
             int from = random.nextInt(TRAILER.length());
             int to = Math.min(TRAILER.length(), from + random.nextInt(200));
             int into = random.nextInt(TRAILER.length());

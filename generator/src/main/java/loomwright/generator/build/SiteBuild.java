@@ -56,6 +56,11 @@ public final class SiteBuild {
         return this;
     }
 
+    /** Lets the next run write one lesson anew that it could have kept. */
+    public void forgetALesson() {
+        lessons.forgetOne();
+    }
+
     /** Runs once. Files go to {@code output} even if there are problems; it is for the caller to throw them away. */
     public Outcome run(Output output) {
         Problems problems = new Problems();

@@ -4,50 +4,67 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.TreeSet;
+import loomwright.generator.problem.UserMistake;
 
 /**
- * A site on the disk. It is written beside the old one and takes its place in one step at the end, so that nobody ever sees half of it.
+ * A site on the disk. It is written in a folder of its own beside the old one and takes its place in one step at the end, so that nobody
+ * ever sees half of it. Nothing is removed but what an earlier run wrote.
  */
 public final class SiteFolder implements Output, AutoCloseable {
-    /** Marks a folder as one of ours, which may be replaced. */
-    static final String MARK = ".loomwright-site";
+    private static final int NAMED = 5;
 
+    private final Path shown;
     private final Path target;
-    private final Path beside;
+    private final PlaceLock lock;
+    private final Path own;
+    private final Path fresh;
     private final Set<Path> made = new HashSet<>();
+    private final Set<String> written = new TreeSet<>();
 
-    /** Begins a new site that will stand at {@code target}. */
+    /**
+     * Begins a new site that will stand at {@code target}.
+     *
+     * @throws UserMistake if another run writes there, or if files of others lie there
+     */
     public SiteFolder(Path target) {
+        this.shown = target;
         this.target = target.toAbsolutePath().normalize();
-        this.beside = this.target.resolveSibling("." + this.target.getFileName() + ".new");
-        remove(beside);
-        put(MARK, new byte[0]);
+        this.lock = PlaceLock.of(this.target);
+        try {
+            refuseOthers();
+            Broken.clear(this.target);
+            this.own = Broken.begin(this.target);
+            this.fresh = Files.createDirectory(own.resolve(Broken.NEW));
+        } catch (IOException e) {
+            lock.close();
+            throw new UncheckedIOException(e);
+        } catch (RuntimeException e) {
+            lock.close();
+            throw e;
+        }
     }
 
-    /** Whether the folder holds files that are not a site of ours and must not be thrown away. */
-    public static boolean holdsOther(Path target) {
-        if (!Files.exists(target) || Files.exists(target.resolve(MARK))) {
-            return false;
-        }
-        try (Stream<Path> entries = Files.isDirectory(target) ? Files.list(target) : Stream.of(target)) {
-            return entries.findAny().isPresent();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private void refuseOthers() {
+        List<String> others = Written.others(target);
+        String more = others.size() > NAMED ? " and " + (others.size() - NAMED) + " more" : "";
+        UserMistake.unless(
+                others.isEmpty(),
+                shown + " holds what this program did not write: " + String.join(", ", others.subList(0, Math.min(NAMED, others.size()))) + more
+                        + ". Move it away, or name another folder with --out.");
     }
 
     @Override
     public void put(String address, byte[] bytes) {
         try {
-            Path file = beside.resolve(address);
+            Path file = fresh.resolve(address);
             if (made.add(file.getParent())) {
                 Files.createDirectories(file.getParent());
             }
+            written.add(address);
             Files.write(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -56,36 +73,40 @@ public final class SiteFolder implements Output, AutoCloseable {
 
     /** Puts the new site in place of the old one. */
     public void finish() {
-        Path old = target.resolveSibling("." + target.getFileName() + ".old");
-        remove(old);
+        put(Written.MARK, Written.list(written));
+        refuseOthers();
+        Path old = own.resolve(Broken.OLD);
         try {
             if (Files.exists(target)) {
                 Files.move(target, old);
             }
-            Files.move(beside, target);
+            Files.move(fresh, target);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        remove(old);
     }
 
-    /** Throws the new site away if it was not finished. */
+    /** Removes the old site, or the new one if it was not finished, and gives the place back. */
     @Override
     public void close() {
-        remove(beside);
-    }
-
-    private static void remove(Path folder) {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try (Stream<Path> tree = Files.walk(folder)) {
-            List<Path> deepestFirst = tree.sorted(Comparator.reverseOrder()).toList();
-            for (Path each : deepestFirst) {
-                Files.delete(each);
+        try (lock) {
+            if (Files.exists(fresh)) {
+                dropUnfinished();
             }
+            if (Files.exists(own.resolve(Broken.OLD))) {
+                Written.remove(own.resolve(Broken.OLD));
+            }
+            Broken.end(own);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The disk may be full, so the list is not written down first. */
+    private void dropUnfinished() throws IOException {
+        for (String file : written) {
+            Files.deleteIfExists(fresh.resolve(file));
+        }
+        Written.remove(fresh);
     }
 }

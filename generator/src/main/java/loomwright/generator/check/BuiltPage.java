@@ -26,7 +26,7 @@ final class BuiltPage {
 
     /** A problem at the words of the page that show it: the built page, for want of the author's own line. */
     Problem problem(String shownBy, String words, String remedy) {
-        SourceFile file = new SourceFile("page " + address, html);
+        SourceFile file = new SourceFile(Problem.PAGE + address, html);
         return file.find(shownBy, 0, html.length()).problem(words, remedy);
     }
 

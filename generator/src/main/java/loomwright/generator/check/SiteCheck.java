@@ -40,7 +40,7 @@ public final class SiteCheck {
     private record Waiting(String page, Span written, String href, String target, String anchor) {
         Problem problem(String words, String remedy) {
             return written == null
-                    ? Problem.ofFile("page " + page, "the link \"" + href + "\": " + words, remedy)
+                    ? Problem.ofPage(page, 0, 0, "the link \"" + href + "\": " + words, remedy, "")
                     : written.problem(words, remedy);
         }
     }
@@ -122,6 +122,7 @@ public final class SiteCheck {
                 report(link);
             }
         }
+        problems.dropEchoes();
     }
 
     private void report(Waiting link) {

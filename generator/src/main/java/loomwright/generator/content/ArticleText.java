@@ -9,6 +9,7 @@ record ArticleText(SourceFile file, int bodyStart, Problems problems) {
 
     Article article(String address, String title) {
         Span body = file.span(bodyStart, file.text().length());
-        return new Article(address, title, file, body, Fences.of(body, problems));
+        Fences.Found found = Fences.of(body, problems);
+        return new Article(address, title, file, file.span(bodyStart, found.end()), found.blocks());
     }
 }

@@ -28,10 +28,9 @@ final class CircuitFolder {
 
     Map<String, CircuitText> circuits() {
         Map<String, CircuitText> circuits = new LinkedHashMap<>();
-        for (String name : folder.names("circuits")) {
-            SourceFile file = name.endsWith(ENDING) ? folder.read("circuits/" + name) : null;
+        for (String key : folder.keys("circuits", ENDING)) {
+            SourceFile file = folder.read("circuits/" + key + ENDING);
             if (file != null) {
-                String key = name.substring(0, name.length() - ENDING.length());
                 circuits.put(key, new CircuitText(key, file, examined(file)));
             }
         }

@@ -21,17 +21,26 @@ final class Fences {
     private int infoStart;
     private int infoEnd;
     private int bodyStart;
+    private int firstUnclosed = -1;
 
     private Fences(SourceFile file, Problems problems) {
         this.file = file;
         this.problems = problems;
     }
 
-    /** The blocks of ours in the text from {@code start} to {@code end}. */
-    static List<Block> of(Span text, Problems problems) {
+    /**
+     * What there is in a text.
+     *
+     * @param blocks the blocks of ours
+     * @param end where the text ends, or where a block begins that is not closed: what follows it cannot be told apart
+     */
+    record Found(List<Block> blocks, int end) {}
+
+    /** Looks through a text. */
+    static Found of(Span text, Problems problems) {
         Fences fences = new Fences(text.file(), problems);
         fences.scan(text.start(), text.end());
-        return List.copyOf(fences.blocks);
+        return new Found(List.copyOf(fences.blocks), fences.firstUnclosed < 0 ? text.end() : fences.firstUnclosed);
     }
 
     private void scan(int start, int end) {
@@ -42,6 +51,11 @@ final class Fences {
             int lineFeed = text.indexOf('\n', from);
             int stop = lineFeed < 0 || lineFeed > end ? end : lineFeed;
             int run = indented(text, from, stop);
+            if (inside && run >= 0 && cutShort(text, run, stop)) {
+                unclosed("Add a line of " + fence() + " before line " + file.lineAt(from) + ", where the next block begins.");
+                add(from);
+                inside = false;
+            }
             if (!inside && run >= 0 && opens(text, run, stop)) {
                 inside = true;
                 bodyStart = Math.min(stop + 1, end);
@@ -52,9 +66,30 @@ final class Fences {
             from = stop + 1;
         }
         if (inside) {
-            problems.add(file.span(infoStart, infoEnd).problem("this block is not closed", "Add a line of " + fence() + " after it."));
+            unclosed("Add a line of " + fence() + " after it.");
             add(end);
         }
+    }
+
+    /** Whether a block of ours is open and this line opens another with the same fence: then its own end was forgotten. */
+    private boolean cutShort(String text, int run, int stop) {
+        int end = endOfRun(text, run, stop);
+        return Block.KINDS.contains(kind(infoStart, infoEnd))
+                && text.charAt(run) == mark
+                && end - run >= length
+                && Block.KINDS.contains(kind(end, stop));
+    }
+
+    private void unclosed(String remedy) {
+        String kind = kind(infoStart, infoEnd);
+        Span info = file.span(infoStart, infoEnd);
+        problems.add((kind.isEmpty() ? file.lineSpan(info.line()) : info.find(kind))
+                .problem(kind.isEmpty() ? "this block is not closed" : "the block \"" + kind + "\" is not closed", remedy));
+        firstUnclosed = firstUnclosed < 0 ? file.lineStart(info.line()) : firstUnclosed;
+    }
+
+    private String kind(int from, int to) {
+        return file.text().substring(from, to).strip().split(" ", 2)[0];
     }
 
     private String fence() {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import loomwright.generator.problem.HiddenSigns;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.ShownPath;
@@ -50,7 +51,19 @@ final class Folder {
         }
     }
 
-    /** The file, or null with a problem if it is missing or not UTF-8. */
+    /**
+     * The files of a folder whose names end so, by key: the name without its ending. One that cannot be part of an address is left out and
+     * reported.
+     */
+    List<String> keys(String folder, String ending) {
+        return names(folder).stream()
+                .filter(each -> each.endsWith(ending))
+                .map(each -> each.substring(0, each.length() - ending.length()))
+                .filter(key -> FileNames.isSound(key, name + "/" + folder + "/" + key + ending, problems))
+                .toList();
+    }
+
+    /** The file, or null with a problem if it is missing, not UTF-8, or outside. */
     SourceFile read(String path) {
         String shown = name + "/" + path;
         if (!has(path)) {
@@ -58,9 +71,14 @@ final class Folder {
             return null;
         }
         try {
+            if (!root.resolve(path).toRealPath().startsWith(root.toRealPath())) {
+                problems.add(Problem.ofFile(
+                        shown, "the file is a link to a place outside the folder, so it is not read", "Put a copy of it here in place of the link."));
+                return null;
+            }
             byte[] bytes = Files.readAllBytes(root.resolve(path));
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            return new SourceFile(shown, tidied(text));
+            return HiddenSigns.refuse(new SourceFile(shown, tidied(text)), problems);
         } catch (CharacterCodingException e) {
             problems.add(Problem.ofFile(shown, "the file is not UTF-8 text", "Save it as UTF-8 in your editor."));
             return null;

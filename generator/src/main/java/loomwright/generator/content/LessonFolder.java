@@ -23,7 +23,7 @@ final class LessonFolder {
     /** Every lesson that can be read, in the order of the folder names. */
     List<Lesson> all() {
         List<Lesson> lessons = new ArrayList<>();
-        for (String key : folder.names("lessons")) {
+        for (String key : folder.keys("lessons", "")) {
             Lesson lesson = lesson(key);
             if (lesson != null) {
                 lessons.add(lesson);

@@ -23,10 +23,10 @@ final class PageFolder {
     }
 
     PageFolder read() {
-        for (String name : folder.names("pages")) {
-            SourceFile file = name.endsWith(ENDING) ? folder.read("pages/" + name) : null;
+        for (String key : folder.keys("pages", ENDING)) {
+            SourceFile file = folder.read("pages/" + key + ENDING);
             if (file != null) {
-                add(name.substring(0, name.length() - ENDING.length()), file);
+                add(key, file);
             }
         }
         return this;

@@ -48,10 +48,9 @@ final class TableFolder {
 
     Map<String, TableFile> tables(Map<String, Document> documents) {
         Map<String, TableFile> tables = new LinkedHashMap<>();
-        for (String name : folder.names("tables")) {
-            SourceFile file = name.endsWith(ENDING) ? folder.read("tables/" + name) : null;
+        for (String key : folder.keys("tables", ENDING)) {
+            SourceFile file = folder.read("tables/" + key + ENDING);
             if (file != null) {
-                String key = name.substring(0, name.length() - ENDING.length());
                 addIfSound(tables, key, file, List.copyOf(documents.values()));
             }
         }
@@ -88,6 +87,6 @@ final class TableFolder {
     }
 
     private void report(SourceFile file, TableFault fault) {
-        problems.add(file.lineSpan(Math.max(1, fault.line())).problem(fault.getMessage(), fault.remedy()));
+        problems.add(file.lineSpan(Math.max(1, fault.line())).problem(fault.getMessage(), fault.remedy().replace("content/" + SOURCES, folder.name() + "/" + SOURCES)));
     }
 }

@@ -44,7 +44,10 @@ public final class YamlReader {
             problems.add(unreadable(what, e));
             return null;
         } catch (YamlEngineException e) {
-            problems.add(at.problem("the " + what + " cannot be read as YAML", "Look for a character that does not belong in text."));
+            problems.add(unreadable(what, e));
+            return null;
+        } catch (StackOverflowError e) {
+            problems.add(deepest().problem("the " + what + " is nested too deeply here", "Write it with fewer brackets, one key: text a line."));
             return null;
         }
         if (node.isEmpty() || !(node.get() instanceof MappingNode map)) {
@@ -52,6 +55,27 @@ public final class YamlReader {
             return null;
         }
         return new YamlMap(what, map, this, problems);
+    }
+
+    private Problem unreadable(String what, YamlEngineException e) {
+        return String.valueOf(e.getMessage()).contains("aliases")
+                ? at.problem("the " + what + " repeats a part by its name (* and &) too often", "Write the texts out.")
+                : at.problem("the " + what + " cannot be read as YAML", "Look for a character that does not belong in text.");
+    }
+
+    /** The line with most of the signs that open something. */
+    private Span deepest() {
+        SourceFile file = at.file();
+        Span deepest = at;
+        long most = 0;
+        for (int line = at.line(); line <= file.lineAt(Math.max(at.start(), at.end() - 1)); line++) {
+            long signs = file.line(line).chars().filter(c -> c == '[' || c == '{' || c == '-' || c == '?').count();
+            if (signs > most) {
+                most = signs;
+                deepest = file.lineSpan(line);
+            }
+        }
+        return deepest;
     }
 
     private Problem unreadable(String what, MarkedYamlEngineException e) {

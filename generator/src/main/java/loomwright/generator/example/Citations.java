@@ -1,6 +1,7 @@
 package loomwright.generator.example;
 
 import java.util.Map;
+import loomwright.generator.content.Lists;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.problem.Nearest;
@@ -27,7 +28,7 @@ final class Citations {
             String nearest = Nearest.to(key.text(), documents.keySet());
             problems.add(key.problem(
                     "no source is called \"" + key.text() + "\"",
-                    nearest == null ? "Add it to sources.csv." : "Did you mean \"" + nearest + "\"?"));
+                    nearest == null ? Lists.add(key.at().file(), "sources.csv") : "Did you mean \"" + nearest + "\"?"));
         }
         return document == null ? null : Source.of(document, locus == null ? "" : locus.text());
     }

@@ -8,12 +8,16 @@ import loomwright.generator.content.YamlMap;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.Span;
+import loomwright.quantity.Dimension;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.EntryFault;
 import loomwright.worked.Field;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
+import loomwright.worked.QuantityField;
 import loomwright.worked.Working;
 
 /**
@@ -58,6 +62,7 @@ public record Trial(Calculator calculator, Map<String, String> given, List<Strin
                         Nearest.remedy(entry.getKey(), fields)));
                 known = false;
             }
+            known &= hasUnit(description.field(entry.getKey()), entry.getValue(), problems);
             given.put(entry.getKey(), entry.getValue().text());
         }
         for (Scalar name : keep) {
@@ -71,6 +76,21 @@ public record Trial(Calculator calculator, Map<String, String> given, List<Strin
             report(block, entries, fault, problems);
         }
         return known && outcome.working() != null ? new Trial(calculator, given, keep.stream().map(Scalar::text).toList(), outcome.working()) : null;
+    }
+
+    /** A form has the unit beside the number; a text must say it, or a slip of a thousand passes. */
+    private static boolean hasUnit(Field field, Scalar entry, Problems problems) {
+        if (!(field instanceof QuantityField quantity)) {
+            return true;
+        }
+        Unit usual = quantity.units().get(0);
+        boolean bare = QuantityText.read(entry.text(), usual).quantity() != null && QuantityText.read(entry.text(), null).quantity() == null;
+        if (!bare || usual.dimension().equals(Dimension.NUMBER)) {
+            return true;
+        }
+        problems.add(entry.problem(
+                "\"" + entry.text() + "\" has no unit", "Write it with one, such as " + entry.text().strip() + " " + usual.symbol() + "."));
+        return false;
     }
 
     private static void report(YamlMap block, Map<String, Scalar> entries, EntryFault fault, Problems problems) {

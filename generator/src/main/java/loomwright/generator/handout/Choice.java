@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import loomwright.generator.problem.Nearest;
+import loomwright.generator.problem.UserMistake;
 import loomwright.handout.LessonQuestions;
 import loomwright.handout.Question;
 import loomwright.handout.Selection;

@@ -5,9 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
+import loomwright.generator.problem.UserMistake;
 import loomwright.handout.Handout;
 import loomwright.handout.KeyMarkup;
 import loomwright.handout.RegisterMarkup;
@@ -16,19 +17,59 @@ import loomwright.handout.SheetMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 
-/** The folder of the sheets: three pages and the style sheet, complete without the site. */
-public final class HandoutFolder {
-    private static final String STYLE = "loomwright.css";
-    private static final Set<String> OURS = Set.of("sheets.html", "answers.html", "register.html", "handout.pdf", "whole.html", STYLE);
+/**
+ * The folder of the sheets: three pages and the style sheet, complete without the site. They are written in a folder of their own and put
+ * in their place together, so that sheets and key are never of two runs.
+ */
+public final class HandoutFolder implements AutoCloseable {
+    public static final String PDF = "handout.pdf";
 
+    private static final String STYLE = "loomwright.css";
+    private static final String WHOLE = "whole.html";
+    private static final List<String> OURS = List.of("sheets.html", "answers.html", "register.html", PDF, WHOLE, STYLE);
+
+    private final Path target;
     private final Path folder;
     private final String house;
     private final byte[] style;
 
     public HandoutFolder(Path folder, String house, byte[] style) {
-        this.folder = folder;
+        this.target = folder.toAbsolutePath().normalize();
         this.house = house;
         this.style = style;
+        try {
+            this.folder = Files.createTempDirectory(target.getParent(), "." + target.getFileName() + ".");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Where a PDF is to be printed. */
+    public Path pdf() {
+        return folder.resolve(PDF);
+    }
+
+    /** Puts everything in its place, and takes away what an earlier run left there and this one did not write. */
+    public void finish() {
+        try {
+            Files.createDirectories(target);
+            for (String name : OURS) {
+                if (Files.exists(folder.resolve(name))) {
+                    Files.move(folder.resolve(name), target.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+                } else {
+                    Files.deleteIfExists(target.resolve(name));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Removes what was not put in its place. */
+    @Override
+    public void close() {
+        OURS.forEach(name -> folder.resolve(name).toFile().delete());
+        folder.toFile().delete();
     }
 
     /** Refuses a folder that holds files of others. */
@@ -55,7 +96,6 @@ public final class HandoutFolder {
         }
         String register = RegisterMarkup.of(handout, sheets, seed, house);
         try {
-            Files.createDirectories(folder);
             Files.write(folder.resolve(STYLE), style);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -73,7 +113,7 @@ public final class HandoutFolder {
                 String page = Files.readString(folder.resolve(name));
                 all.append(page, page.indexOf("<main"), page.indexOf("</main>") + "</main>".length());
             }
-            return page("whole.html", "Sheets, register and answer key", all.toString());
+            return page(WHOLE, "Sheets, register and answer key", all.toString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
+import loomwright.generator.problem.UserMistake;
 
 /** Prints a page to PDF by a Chromium browser of this machine. Without one the pages are still there. */
 public final class PdfPrinter {
@@ -16,13 +18,16 @@ public final class PdfPrinter {
     private static final int LONGEST_SECONDS = 300;
 
     private final Path browser;
+    private final Consumer<String> progress;
 
     /**
      * A printer.
      *
      * @param named the browser that was named, or null to look for one
+     * @param progress takes a word on how far it is, again and again
      */
-    public PdfPrinter(Path named) {
+    public PdfPrinter(Path named, Consumer<String> progress) {
+        this.progress = progress;
         UserMistake.unless(
                 named == null || Files.isExecutable(named),
                 "--browser " + named + " is not a program. Name the program file of a Chromium browser, or leave it out.");
@@ -42,8 +47,12 @@ public final class PdfPrinter {
         return null;
     }
 
-    /** Prints, and says in a sentence what came of it. */
-    public String print(Path page, Path pdf) {
+    /**
+     * Prints, and says in a sentence what came of it.
+     *
+     * @param shown where the PDF will be found in the end
+     */
+    public String print(Path page, Path pdf, Path shown) {
         try {
             if (browser == null) {
                 return "No PDF: no Chromium browser was found on this machine. Open the pages in any browser and print them, or name one with --browser.";
@@ -52,7 +61,7 @@ public final class PdfPrinter {
             run(page, pdf);
             boolean done = Files.exists(pdf) && Files.size(pdf) > 0;
             return done
-                    ? "One PDF with everything: " + pdf
+                    ? "One PDF with everything: " + shown
                     : "No PDF: " + browser + " did not print one. Open the pages in any browser and print them.";
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -71,9 +80,12 @@ public final class PdfPrinter {
                     .redirectErrorStream(true)
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .start();
-            if (!process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)) {
-                process.destroyForcibly();
+            int seconds = 0;
+            while (!process.waitFor(1, TimeUnit.SECONDS) && seconds < LONGEST_SECONDS) {
+                seconds++;
+                progress.accept("Printing the PDF: " + seconds + " s ...");
             }
+            process.destroyForcibly();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } finally {

@@ -49,8 +49,8 @@ public final class MarkdownWriter {
     public List<Part> parts(Span text) {
         SourceFile file = text.file();
         int base = text.start();
-        NodeWriter writer = new NodeWriter((start, end) -> file.span(base + start, base + end), surroundings, problems);
-        return writer.parts(parsed(text.text()));
+        Origin origin = (start, end) -> file.span(base + start, base + end);
+        return new NodeWriter(origin, surroundings, problems).parts(parsed(text.text(), origin));
     }
 
     /** A text from a YAML value. Its problems are placed by looking for their words inside the value. */
@@ -80,11 +80,12 @@ public final class MarkdownWriter {
 
     private Markup write(String text, Origin origin) {
         NodeWriter writer = new NodeWriter(origin, surroundings, problems);
-        writer.children(parsed(text));
+        writer.children(parsed(text, origin));
         return new Markup(writer.html(), List.copyOf(writer.headings()));
     }
 
-    private static Document parsed(String text) {
-        return (text.indexOf('|') < 0 ? WITHOUT_TABLES : WITH_TABLES).parse(text);
+    private Document parsed(String text, Origin origin) {
+        Parser parser = text.indexOf('|') < 0 ? WITHOUT_TABLES : WITH_TABLES;
+        return new Limits(origin, problems).tree(text, parser::parse);
     }
 }

@@ -61,7 +61,7 @@ public final class Stick implements Output {
         all.put("READ ME FIRST.txt", text("readme.txt", owner));
         all.put("START.html", text("start.html", ""));
         Path target = zip.toAbsolutePath();
-        Path beside = target.resolveSibling("." + target.getFileName() + ".new");
+        Path beside = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
         try {
             Files.createDirectories(target.getParent());
             try (OutputStream out = Files.newOutputStream(beside); ZipOutputStream zipped = new ZipOutputStream(out, StandardCharsets.UTF_8)) {

@@ -1,5 +1,6 @@
 package loomwright.generator.page;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import loomwright.generator.content.Lesson;
@@ -13,6 +14,7 @@ public final class LessonMemory {
     private final boolean keeps;
     private final Map<String, Kept> lessons = new ConcurrentHashMap<>();
     private Outside outside;
+    private int forgotten;
 
     private record Kept(String text, LessonPages.Written written) {}
 
@@ -45,6 +47,14 @@ public final class LessonMemory {
     LessonPages.Written find(Lesson lesson) {
         Kept kept = lessons.get(lesson.key());
         return kept != null && kept.text().equals(lesson.article().file().text()) ? kept.written() : null;
+    }
+
+    /** Forgets one lesson, each time the next of all. */
+    public void forgetOne() {
+        List<String> keys = lessons.keySet().stream().sorted().toList();
+        if (!keys.isEmpty()) {
+            lessons.remove(keys.get(forgotten++ % keys.size()));
+        }
     }
 
     /** Keeps a lesson, unless it has a problem: that must be reported by each run. */

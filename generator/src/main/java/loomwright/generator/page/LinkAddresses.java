@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import loomwright.generator.content.Front;
 import loomwright.generator.content.Lesson;
+import loomwright.generator.content.Lists;
 import loomwright.generator.content.PlainPage;
 import loomwright.generator.markdown.Surroundings.Target;
 import loomwright.generator.problem.Nearest;
@@ -38,7 +39,7 @@ final class LinkAddresses {
                 known("calculator", key, site.calculators().keySet(), place) ? to(Address.calculator(key) + anchor, "") : null;
             case "table:" -> table(key, place);
             case "page:" -> known("page", key, pages(), place) ? to(key + ".html" + anchor, "") : null;
-            case "http:", "https:" -> new Target(address, "");
+            case "http:", "https:" -> new Target(Percent.encoded(address), "");
             default -> other(address, place);
         };
     }
@@ -91,8 +92,8 @@ final class LinkAddresses {
         }
         String nearest = Nearest.to(key, keys);
         String add = switch (what) {
-            case "term" -> "Add it to glossary.md.";
-            case "source" -> "Add it to sources.csv.";
+            case "term" -> Lists.add(place.file(), "glossary.md");
+            case "source" -> Lists.add(place.file(), "sources.csv");
             case "table" -> "Add it to the folder tables.";
             default -> Nearest.remedy(key, keys);
         };

@@ -4,22 +4,27 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.ClosedWatchServiceException;
 import java.nio.file.FileSystems;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardWatchEventKinds;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
-/** Waits for a change in any of several folders and what is below them. */
+/** Waits for a change in any of several folders and what is below them. A folder may go and come back. */
 final class FolderWatch implements AutoCloseable {
     /** An editor writes a file in several steps; the build waits until it has been quiet for this long. */
     private static final int QUIET_MILLISECONDS = 40;
+    /** No event tells that a folder of ours came back, so it is looked for. */
+    private static final int LOOK_AGAIN_MILLISECONDS = 500;
 
     private final List<Path> folders;
     private final WatchService watch;
+    private List<Path> there = List.of();
     private WatchKey first;
 
     FolderWatch(List<Path> folders) {
@@ -29,7 +34,7 @@ final class FolderWatch implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        folders.forEach(this::register);
+        register();
     }
 
     /** Whether {@link #awaitChange} has something to tell: a change, or that the watch was closed. */
@@ -47,35 +52,63 @@ final class FolderWatch implements AutoCloseable {
     /** Returns after a change, once it is quiet again; false if the watch was closed. */
     boolean awaitChange() throws InterruptedException {
         try {
-            WatchKey key = first == null ? watch.take() : first;
+            WatchKey key = first;
             first = null;
+            while (key == null && there().equals(there)) {
+                key = watch.poll(LOOK_AGAIN_MILLISECONDS, TimeUnit.MILLISECONDS);
+            }
             while (key != null) {
                 key.pollEvents();
                 key.reset();
                 key = watch.poll(QUIET_MILLISECONDS, TimeUnit.MILLISECONDS);
             }
+            register();
         } catch (ClosedWatchServiceException e) {
             return false;
         }
-        folders.forEach(this::register);
         return true;
     }
 
+    private List<Path> there() {
+        return folders.stream().filter(Files::isDirectory).toList();
+    }
+
     /** Registering a folder again does nothing, so this only adds what is new. */
-    private void register(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return;
+    private void register() {
+        there = there();
+        try {
+            for (Path folder : there) {
+                Files.walkFileTree(folder, new Registering());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        try (Stream<Path> tree = Files.walk(folder)) {
-            for (Path each : tree.filter(Files::isDirectory).toList()) {
-                each.register(
+    }
+
+    /** What vanishes on the way, or may not be read, is passed over: the folder above it tells when that changes. */
+    private final class Registering extends SimpleFileVisitor<Path> {
+        @Override
+        public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+            try {
+                folder.register(
                         watch,
                         StandardWatchEventKinds.ENTRY_CREATE,
                         StandardWatchEventKinds.ENTRY_MODIFY,
                         StandardWatchEventKinds.ENTRY_DELETE);
+                return FileVisitResult.CONTINUE;
+            } catch (IOException gone) {
+                return FileVisitResult.SKIP_SUBTREE;
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException gone) {
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult postVisitDirectory(Path folder, IOException gone) {
+            return FileVisitResult.CONTINUE;
         }
     }
 

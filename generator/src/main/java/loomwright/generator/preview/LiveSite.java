@@ -1,15 +1,14 @@
 package loomwright.generator.preview;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import loomwright.generator.build.SiteBuild;
+import loomwright.generator.problem.Mishap;
 
 /** The site in memory, as it was built last. */
 final class LiveSite {
-    private static final int WARM_UP_BUILDS = 4;
+    private static final int WARM_UP_BUILDS = 12;
 
     private final SiteBuild build;
     private volatile State state = new State(Map.of(), "The site has not been built yet.");
@@ -23,33 +22,35 @@ final class LiveSite {
     private record State(Map<String, byte[]> files, String problems) {}
 
     LiveSite(SiteBuild build) {
-        this.build = build;
+        this.build = build.again();
     }
 
     /**
-     * Builds the whole site a few times over, while the author still reads: the first builds of a program are slow. From then on a
-     * build does only what has changed.
+     * Writes some lessons again, while the author still reads: the first runs of a program are slow. Each time it does what it does after
+     * a save of that lesson, so a save meanwhile waits no longer than after another.
      *
      * @param wanted whether there is something better to do
      */
     void warmUp(BooleanSupplier wanted) {
         for (int i = 0; i < WARM_UP_BUILDS && !wanted.getAsBoolean(); i++) {
+            build.forgetALesson();
             rebuild();
         }
-        build.again();
     }
 
-    /** Builds anew. A fault of ours is shown like a problem, so that the author need not start the preview again. */
+    /**
+     * Builds anew. Whatever fails is shown like a problem, and the next save is taken: the author need not start the preview again. So
+     * nothing at all may leave this method.
+     */
     void rebuild() {
         Map<String, byte[]> files = new ConcurrentHashMap<>();
         String problems;
         try {
             SiteBuild.Outcome outcome = build.run(files::put);
             problems = outcome.problems().isEmpty() ? "" : outcome.problems().text();
-        } catch (RuntimeException e) {
-            StringWriter trace = new StringWriter();
-            e.printStackTrace(new PrintWriter(trace));
-            problems = "This is a fault of the generator, not of your text.\n" + trace;
+        } catch (Throwable thrown) {
+            problems = "After this save the site could not be built. " + Mishap.words(thrown)
+                    + "\nThe next save is taken. If it does not help, undo your last change.";
         }
         state = new State(files, problems);
     }

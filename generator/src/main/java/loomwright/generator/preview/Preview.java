@@ -15,8 +15,6 @@ import loomwright.generator.build.SiteBuild;
 
 /** Serves the site from memory, and builds it again whenever a file is saved. */
 public final class Preview implements AutoCloseable {
-    private static final String HTML = "text/html; charset=utf-8";
-
     private final LiveSite site;
     private final FolderWatch watch;
     private final EventStreams pages = new EventStreams();
@@ -73,41 +71,34 @@ public final class Preview implements AutoCloseable {
     }
 
     private void serve(HttpExchange exchange) throws IOException {
+        Reply reply = new Reply(exchange);
+        if (!reply.isAskedOf(server.getAddress().getPort())) {
+            reply.send(421, MediaType.HTML, PreviewPage.ofProblems("This is the preview of " + address() + " and answers to that name only."));
+        } else if (!reply.isReading()) {
+            reply.refuseMethod();
+        } else {
+            answer(exchange, reply);
+        }
+    }
+
+    private void answer(HttpExchange exchange, Reply reply) throws IOException {
         String path = exchange.getRequestURI().getPath();
-        String address = path.equals("/") ? "index.html" : path.substring(1);
+        String address = path.equals("/") ? "index.html" : path.substring(Math.min(1, path.length()));
         byte[] file = site.file(address);
         if (path.equals(PreviewPage.EVENTS)) {
             pages.serve(exchange);
         } else if (path.equals(PreviewPage.OFFLINE)) {
             // a browser that keeps the site would show the author an old page
-            send(exchange, 200, type(path), new byte[0]);
+            reply.send(200, MediaType.of(path), new byte[0]);
         } else if (path.equals(PreviewPage.SCRIPT)) {
-            send(exchange, 200, type(path), PreviewPage.script().getBytes(StandardCharsets.UTF_8));
+            reply.send(200, MediaType.of(path), PreviewPage.script().getBytes(StandardCharsets.UTF_8));
         } else if (address.endsWith(".html") && !site.problems().isEmpty()) {
-            send(exchange, 200, HTML, PreviewPage.ofProblems(site.problems()));
+            reply.send(200, MediaType.HTML, PreviewPage.ofProblems(site.problems()));
         } else if (file == null) {
-            send(exchange, 404, HTML, PreviewPage.ofProblems("The site has no page \"" + address + "\"."));
+            reply.send(404, MediaType.HTML, PreviewPage.ofProblems("The site has no page \"" + address + "\"."));
         } else {
-            send(exchange, 200, type(address), address.endsWith(".html") ? PreviewPage.withReload(file) : file);
+            reply.send(200, MediaType.of(address), address.endsWith(".html") ? PreviewPage.withReload(file) : file);
         }
-    }
-
-    private static void send(HttpExchange exchange, int status, String type, byte[] body) throws IOException {
-        exchange.getResponseHeaders().set("Content-Type", type);
-        exchange.getResponseHeaders().set("Cache-Control", "no-store");
-        exchange.sendResponseHeaders(status, body.length);
-        exchange.getResponseBody().write(body);
-        exchange.close();
-    }
-
-    private static String type(String address) {
-        return switch (address.substring(address.lastIndexOf('.') + 1)) {
-            case "html" -> HTML;
-            case "css" -> "text/css; charset=utf-8";
-            case "js" -> "text/javascript; charset=utf-8";
-            case "woff2" -> "font/woff2";
-            default -> "application/octet-stream";
-        };
     }
 
     @Override

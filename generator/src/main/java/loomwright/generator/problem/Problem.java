@@ -24,10 +24,14 @@ public record Problem(String file, int line, int column, String words, String re
     private static final int WIDEST = 110;
 
     private static final int BEFORE = 60;
+    /** What the name of a finished page begins with. */
+    public static final String PAGE = "page ";
     private static final String INDENT = "   ";
 
     /** Texts that come from the calculators are set for the page; on the command line plain signs are easier to search for. */
     public Problem {
+        file = HiddenSigns.shown(file).replace('\n', '\uFFFD');
+        excerpt = HiddenSigns.shown(excerpt);
         words = plain(words);
         remedy = plain(remedy);
     }
@@ -37,8 +41,17 @@ public record Problem(String file, int line, int column, String words, String re
         return new Problem(file, 0, 0, words, remedy, "");
     }
 
+    /** A problem of a finished page that could be led back to no line of an author. */
+    public static Problem ofPage(String address, int line, int column, String words, String remedy, String excerpt) {
+        return new Problem(PAGE + address, line, column, words, remedy, excerpt);
+    }
+
+    boolean isOfPage() {
+        return file.startsWith(PAGE);
+    }
+
     private static String plain(String text) {
-        return text.replace('\u201c', '"').replace('\u201d', '"').replace('\u00a0', ' ').replace('\u2009', ' ');
+        return HiddenSigns.shown(text).replace('\u201c', '"').replace('\u201d', '"').replace('\u00a0', ' ').replace('\u2009', ' ');
     }
 
     @Override

@@ -5,6 +5,9 @@ import java.util.TreeSet;
 
 /** Collects the problems of one run. Several threads may report at once; the order of reporting does not show. */
 public final class Problems {
+    /** More than this nobody reads; most of them follow from one mistake. */
+    private static final int MOST_PRINTED = 200;
+
     private final TreeSet<Problem> found = new TreeSet<>();
 
     public synchronized void add(Problem problem) {
@@ -13,6 +16,13 @@ public final class Problems {
 
     public synchronized boolean isEmpty() {
         return found.isEmpty();
+    }
+
+    /** Drops what a check of finished pages found where an author's file has a problem: it follows from that one. */
+    public synchronized void dropEchoes() {
+        if (found.stream().anyMatch(problem -> !problem.isOfPage())) {
+            found.removeIf(Problem::isOfPage);
+        }
     }
 
     /** Whether a file has a problem. */
@@ -30,12 +40,15 @@ public final class Problems {
         return List.copyOf(found);
     }
 
-    /** Every problem, then their count. */
+    /** The problems, then their count. */
     public String text() {
         StringBuilder text = new StringBuilder();
         List<Problem> problems = sorted();
-        for (Problem problem : problems) {
+        for (Problem problem : problems.subList(0, Math.min(MOST_PRINTED, problems.size()))) {
             text.append(problem.text()).append('\n');
+        }
+        if (problems.size() > MOST_PRINTED) {
+            text.append("The other ").append(problems.size() - MOST_PRINTED).append(" are not printed.\n");
         }
         return text.append(problems.size()).append(problems.size() == 1 ? " problem\n" : " problems\n").toString();
     }

@@ -2,6 +2,7 @@ package loomwright.generator.build;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import loomwright.generator.problem.UserMistake;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,22 +68,91 @@ class SiteFolderTest {
     }
 
     @Test
-    void clearsWhatABrokenRunLeft() throws IOException {
-        Files.createDirectories(folder.resolve(".site.new/lessons"));
-        Files.writeString(folder.resolve(".site.new/lessons/stale.html"), "stale");
+    void clearsWhatABrokenRunLeftAndNothingElse() throws IOException {
+        Files.createDirectories(folder.resolve(".site.123/new/lessons"));
+        Files.writeString(folder.resolve(".site.123/.loomwright-at-work"), "");
+        Files.writeString(folder.resolve(".site.123/new/lessons/stale.html"), "stale");
+        Files.createDirectories(folder.resolve(".site.new"));
+        Files.writeString(folder.resolve(".site.new/letter.txt"), "mine");
         write(site(), "new");
-        assertFalse(Files.exists(site().resolve("lessons/stale.html")));
+        assertEquals(List.of(".site.new", "site"), leftBeside());
+        assertEquals("mine", Files.readString(folder.resolve(".site.new/letter.txt")));
+    }
+
+    @Test
+    void putsTheOldSiteBackIfTheMachineStoppedBetweenTheTwo() throws IOException {
+        write(site(), "old");
+        Files.createDirectories(folder.resolve(".site.123"));
+        Files.writeString(folder.resolve(".site.123/.loomwright-at-work"), "");
+        Files.move(site(), folder.resolve(".site.123/old"));
+        try (SiteFolder next = new SiteFolder(site())) {
+            assertEquals("old", Files.readString(site().resolve("lessons/a.html")));
+            next.put("lessons/a.html", "half".getBytes());
+        }
+        assertEquals("old", Files.readString(site().resolve("lessons/a.html")));
         assertEquals(List.of("site"), leftBeside());
     }
 
     @Test
-    void knowsItsOwnFoldersFromOthers() throws IOException {
-        assertFalse(SiteFolder.holdsOther(site()));
+    void refusesFilesOfOthersByNameAndLeavesThem() throws IOException {
         Files.createDirectories(site());
-        assertFalse(SiteFolder.holdsOther(site()));
+        write(site(), "old");
+        Files.createDirectories(site().resolve("photos"));
+        Files.writeString(site().resolve("photos/p.jpg"), "mine");
         Files.writeString(site().resolve("letter.txt"), "mine");
-        assertTrue(SiteFolder.holdsOther(site()));
-        write(folder.resolve("other"), "page");
-        assertFalse(SiteFolder.holdsOther(folder.resolve("other")));
+        String said = assertThrows(UserMistake.class, () -> write(site(), "new")).getMessage();
+        assertEquals(
+                site() + " holds what this program did not write: letter.txt, photos/p.jpg. Move it away, or name another folder with --out.", said);
+        assertEquals("mine", Files.readString(site().resolve("photos/p.jpg")));
+        assertEquals("old", Files.readString(site().resolve("lessons/a.html")));
+        assertEquals(List.of("site"), leftBeside());
+    }
+
+    @Test
+    void namesFiveFilesOfOthersAndCountsTheRest() throws IOException {
+        Files.createDirectories(site());
+        for (int i = 1; i <= 7; i++) {
+            Files.writeString(site().resolve(i + ".txt"), "mine");
+        }
+        String said = assertThrows(UserMistake.class, () -> write(site(), "new")).getMessage();
+        assertTrue(said.contains(": 1.txt, 2.txt, 3.txt, 4.txt, 5.txt and 2 more. "), said);
+    }
+
+    @Test
+    void keepsAFileThatCameWhileTheSiteWasBuilt() throws IOException {
+        write(site(), "old");
+        try (SiteFolder next = new SiteFolder(site())) {
+            next.put("lessons/a.html", "new".getBytes());
+            Files.writeString(site().resolve("letter.txt"), "mine");
+            assertThrows(UserMistake.class, next::finish);
+        }
+        assertEquals("mine", Files.readString(site().resolve("letter.txt")));
+        assertEquals("old", Files.readString(site().resolve("lessons/a.html")));
+        assertEquals(List.of("site"), leftBeside());
+    }
+
+    @Test
+    void refusesASecondRunWhileTheFirstIsAtWork() throws IOException {
+        try (SiteFolder first = new SiteFolder(site())) {
+            first.put("lessons/a.html", "first".getBytes());
+            String said = assertThrows(UserMistake.class, () -> write(site(), "second")).getMessage();
+            assertEquals("Another run is writing to " + site() + " at this moment. Wait until it has ended, then try again.", said);
+            first.finish();
+        }
+        assertEquals("first", Files.readString(site().resolve("lessons/a.html")));
+        assertEquals(List.of("site"), leftBeside());
+        write(site(), "third");
+        assertEquals("third", Files.readString(site().resolve("lessons/a.html")));
+    }
+
+    /** The list in the folder may have been tampered with. */
+    @Test
+    void removesNothingOutsideTheFolder() throws IOException {
+        write(site(), "old");
+        Files.writeString(folder.resolve("letter.txt"), "mine");
+        Files.writeString(site().resolve(".loomwright-site"), "lessons/a.html\n../letter.txt\n");
+        write(site(), "new");
+        assertEquals("mine", Files.readString(folder.resolve("letter.txt")));
+        assertEquals("new", Files.readString(site().resolve("lessons/a.html")));
     }
 }

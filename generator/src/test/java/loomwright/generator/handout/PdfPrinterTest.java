@@ -32,7 +32,7 @@ class PdfPrinterTest {
     @Test
     void saysSoIfNoPdfCameOfIt() throws IOException {
         Path page = Files.writeString(folder.resolve("whole.html"), "page");
-        String said = new PdfPrinter(program("chromium", "exit 0")).print(page, folder.resolve("out.pdf"));
+        String said = new PdfPrinter(program("chromium", "exit 0"), words -> { }).print(page, folder.resolve("out.pdf"), folder.resolve("out.pdf"));
         assertTrue(said.startsWith("No PDF: "), said);
         assertTrue(said.endsWith("Open the pages in any browser and print them."), said);
         assertTrue(Files.notExists(page));

@@ -112,11 +112,44 @@ class BlockErrorTest extends MistakeTest {
                 It is hot.
                 """);
         rejects("""
-                content/lessons/01-first/lesson.md:7:4: this block is not closed. Add a line of ``` after it.
+                content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` after it.
                    ```caution Hot
                       ^
                 1 problem
                 """);
+    }
+
+    /** What stands after it is not judged: it cannot be told what was meant. */
+    @Test
+    void namesTheBlockThatIsOpenWhereTheNextBegins() {
+        site.lesson("""
+                ```caution Hot
+                It is hot.
+
+                ```question
+                key: why
+                ask: Why?
+                answer: Because.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` before line 10, where the next block begins.
+                   ```caution Hot
+                      ^
+                1 problem
+                """);
+    }
+
+    @Test
+    void takesABlockInsideACautionWithALongerFence() {
+        site.lesson("""
+                ````caution Hot
+                ```text
+                It is hot.
+                ```
+                ````
+                """);
+        rejects("0 problems\n");
     }
 
     @Test

@@ -127,4 +127,15 @@ class ExampleErrorTest extends MistakeTest {
                 1 problem
                 """);
     }
+
+    @Test
+    void rejectsANumberWithoutAUnit() {
+        example("{ voltage: 12, resistance: 4 Ω }", PIN);
+        rejects("""
+                content/lessons/01-first/lesson.md:14:19: "12" has no unit. Write it with one, such as 12 V.
+                   given: { voltage: 12, resistance: 4 Ω }
+                                     ^
+                1 problem
+                """);
+    }
 }

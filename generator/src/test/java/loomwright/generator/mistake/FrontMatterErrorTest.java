@@ -98,4 +98,16 @@ class FrontMatterErrorTest extends MistakeTest {
         textBelowExample("It draws {{heater.current}} on {{heater.given.voltage}}, [ohms](term:ohm).");
         rejects("0 problems\n");
     }
+
+    /** The list of lessons then has a link without words: that follows from it, and is not said too. */
+    @Test
+    void rejectsALessonWithoutTitleOnce() {
+        site.write(TestSite.LESSON, TestSite.FRONT.replace("title: First\n", "") + "Some text.\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:2:1: the front matter has no "title". Add a line title: with its text.
+                   goal: do it
+                   ^
+                1 problem
+                """);
+    }
 }

@@ -16,7 +16,7 @@ class LinkErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:44: no term is called "ohms". Did you mean "ohm"?
                    Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
                                                               ^
-                content/lessons/01-first/lesson.md:7:63: no source is called "rods". Add it to sources.csv.
+                content/lessons/01-first/lesson.md:7:63: no source is called "rods". Add it to content/sources.csv.
                    Read [this](lesson:02-second), [that](term:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
                                                                                  ^
                 content/lessons/01-first/lesson.md:7:83: no table is called "rod". Did you mean "rods"?

@@ -12,8 +12,10 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import loomwright.generator.TestSite;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -116,6 +118,64 @@ class PreviewIT {
         site.write("lessons/02-second/lesson.md", TestSite.FRONT + "Changed.\n");
         while (!page("lessons/02-second.html").contains("Changed.")) {
             awaitBuilt(events);
+        }
+    }
+
+    /** Nested 6,000 deep, a page once ended the thread that builds. */
+    @Test
+    void takesTheNextSaveAfterATextThatCannotBeRead() throws IOException {
+        BufferedReader events = events();
+        site.lesson(">".repeat(6000) + "\n");
+        awaitBuilt(events);
+        String shown = page("lessons/01-first.html");
+        assertTrue(shown.contains("content") || shown.contains("lesson.md:7:"), shown);
+        assertTrue(shown.contains("nested more than 50 deep"), shown);
+        site.lesson("Mended.\n");
+        awaitBuilt(events);
+        assertTrue(page("lessons/01-first.html").contains("Mended."));
+    }
+
+    @Test
+    void takesTheNextSaveAfterTheFolderWentAndCameBack() throws IOException {
+        BufferedReader events = events();
+        Path away = folder.resolveSibling(folder.getFileName() + "-away");
+        Files.move(folder, away);
+        awaitBuilt(events);
+        assertTrue(page("lessons/01-first.html").contains("To mend"));
+        Files.move(away, folder);
+        while (page("lessons/01-first.html").contains("To mend")) {
+            awaitBuilt(events);
+        }
+        site.lesson("After that.\n");
+        while (!page("lessons/01-first.html").contains("After that.")) {
+            awaitBuilt(events);
+        }
+    }
+
+    @Test
+    void answersToItsOwnNameOnly() throws IOException {
+        int port = URI.create(preview.address()).getPort();
+        assertTrue(raw("GET / HTTP/1.1\r\nHost: evil.example\r\n").startsWith("HTTP/1.1 421 "));
+        assertTrue(raw("GET / HTTP/1.1\r\nHost: localhost:1\r\n").startsWith("HTTP/1.1 421 "));
+        assertTrue(raw("GET / HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n").startsWith("HTTP/1.1 200 "));
+    }
+
+    @Test
+    void answersQuestionsThatReadOnly() throws IOException {
+        String host = "Host: localhost:" + URI.create(preview.address()).getPort() + "\r\n";
+        for (String method : List.of("POST", "PUT", "DELETE", "TRACE", "FOO")) {
+            String said = raw(method + " / HTTP/1.1\r\n" + host);
+            assertTrue(said.startsWith("HTTP/1.1 405 ") && said.contains("Allow: GET, HEAD"), method + ": " + said);
+        }
+        String head = raw("HEAD /plain.css HTTP/1.1\r\n" + host);
+        assertTrue(head.startsWith("HTTP/1.1 200 ") && head.toLowerCase(Locale.ROOT).contains("content-length: 23") && head.endsWith("\r\n\r\n"), head);
+    }
+
+    /** What comes back to a question written out by hand. */
+    private String raw(String question) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), URI.create(preview.address()).getPort())) {
+            socket.getOutputStream().write((question + "Connection: close\r\n\r\n").getBytes(StandardCharsets.UTF_8));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 

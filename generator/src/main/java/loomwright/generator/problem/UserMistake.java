@@ -1,4 +1,4 @@
-package loomwright.generator.handout;
+package loomwright.generator.problem;
 
 /** What was asked for cannot be done; the message says why and what to do. */
 public final class UserMistake extends RuntimeException {
