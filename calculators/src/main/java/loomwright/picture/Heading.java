@@ -7,15 +7,25 @@ public enum Heading {
     WEST(-1, 0),
     NORTH(0, -1);
 
-    final double dx;
-    final double dy;
+    private final double dx;
+    private final double dy;
 
     Heading(double dx, double dy) {
         this.dx = dx;
         this.dy = dy;
     }
 
-    boolean isLevel() {
+    /** The step to the right. */
+    public double dx() {
+        return dx;
+    }
+
+    /** The step down. */
+    public double dy() {
+        return dy;
+    }
+
+    public boolean isLevel() {
         return dy == 0;
     }
 }

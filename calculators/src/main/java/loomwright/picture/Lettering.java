@@ -30,7 +30,7 @@ public enum Lettering {
     }
 
     /** The distance between two base lines. */
-    double lineHeight() {
+    public double lineHeight() {
         return size * 1.2;
     }
 

@@ -129,10 +129,10 @@ final class SymbolPen {
     }
 
     private double x(double along, double across) {
-        return x + along * heading.dx - across * heading.dy;
+        return x + along * heading.dx() - across * heading.dy();
     }
 
     private double y(double along, double across) {
-        return y + along * heading.dy + across * heading.dx;
+        return y + along * heading.dy() + across * heading.dx();
     }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Cuts a text into lines at its spaces. */
-final class Wrap {
+public final class Wrap {
     private Wrap() {}
 
     /** Lines no wider than {@code width}. A no-break space does not part, and a word is broken only if it is wider than a line. */
-    static List<String> lines(String text, Lettering lettering, double width) {
+    public static List<String> lines(String text, Lettering lettering, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : words(text, lettering, width)) {

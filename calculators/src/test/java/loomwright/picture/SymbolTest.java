@@ -59,7 +59,7 @@ class SymbolTest {
             for (Element plate : drawn(Symbol.BATTERY, heading).elements("path")) {
                 List<Double> at = GraphTest.numbers(plate);
                 double length = Math.hypot(at.get(2) - at.get(0), at.get(3) - at.get(1));
-                double along = (at.get(0) - 100) * heading.dx + (at.get(1) - 100) * heading.dy;
+                double along = (at.get(0) - 100) * heading.dx() + (at.get(1) - 100) * heading.dy();
                 if (along > last) {
                     last = along;
                     longest = length;

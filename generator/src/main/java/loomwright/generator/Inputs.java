@@ -7,6 +7,9 @@ import java.util.List;
 import loomwright.catalogue.Catalogue;
 import loomwright.generator.build.Parts;
 import loomwright.generator.build.SiteBuild;
+import loomwright.generator.content.ContentReader;
+import loomwright.generator.drawing.Drawings;
+import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.UserMistake;
 import picocli.CommandLine.Option;
 
@@ -48,6 +51,12 @@ final class Inputs {
         UserMistake.unless(
                 Files.isDirectory(folder),
                 "There is no folder " + folder + " here. Run this in the folder of the project, or name the folder with " + option + ".");
+    }
+
+    /** The drawings a figure can show. */
+    Drawings drawings() {
+        Problems problems = new Problems();
+        return Drawings.with(ContentReader.drawings(content, club, problems), problems);
     }
 
     /** The style sheet, for paper that lies outside the site. */

@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.concurrent.Callable;
 import loomwright.catalogue.Catalogue;
-import loomwright.drawing.Drawings;
+import loomwright.generator.drawing.Drawings;
 import loomwright.worked.Calculator;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
@@ -14,6 +14,7 @@ import loomwright.worked.Option;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** Lists the names an author can use: calculators with their inputs, results and formulas, and drawings. */
 @Command(
@@ -21,14 +22,18 @@ import picocli.CommandLine.Command;
         description = "Lists the calculators with their inputs, results and formulas, and the drawings.",
         mixinStandardHelpOptions = true)
 final class NamesCommand implements Callable<Integer> {
+    @Mixin
+    private Inputs inputs;
+
     @Override
     public Integer call() {
+        Drawings drawings = inputs.drawings();
         for (Calculator calculator : Catalogue.all()) {
             print(System.out, calculator.description());
         }
         System.out.println("drawings: each with the values it takes");
-        for (String name : Drawings.names()) {
-            System.out.println("  " + name + (Drawings.takes(name).isEmpty() ? "" : ": " + String.join(", ", Drawings.takes(name))));
+        for (String name : drawings.names()) {
+            System.out.println("  " + name + (drawings.takes(name).isEmpty() ? "" : ": " + String.join(", ", drawings.takes(name))));
         }
         return Loomwright.FINE;
     }

@@ -19,7 +19,7 @@ import loomwright.source.Document;
 final class ClubFolder {
     private static final String SETTINGS = "club.yaml";
     private static final TreeSet<String> KNOWN = new TreeSet<>(
-            List.of(SETTINGS, "lessons", "pages", "tables", "circuits", "sources.csv", "glossary.md", "scenario.yaml", "README.md"));
+            List.of(SETTINGS, "lessons", "pages", "tables", "circuits", "drawings", "sources.csv", "glossary.md", "scenario.yaml", "README.md"));
 
     private final Path root;
     private final Folder folder;
@@ -54,6 +54,7 @@ final class ClubFolder {
                 terms(ours),
                 Scenario.read(folder, ours.scenario(), ours.name(), problems),
                 circuits(ours),
+                drawings(ours),
                 lessons,
                 joined(ours.pages(), pages),
                 ours.fronts(),
@@ -109,6 +110,16 @@ final class ClubFolder {
         new CircuitFolder(folder, problems).circuits().forEach((key, circuit) -> {
             if (all.putIfAbsent(key, circuit) != null) {
                 taken("circuits/" + key + ".json", "the circuit \"" + key + "\"", ours.circuits().get(key).file().name());
+            }
+        });
+        return all;
+    }
+
+    private Map<String, SourceFile> drawings(Content ours) {
+        Map<String, SourceFile> all = new TreeMap<>(ours.drawings());
+        DrawingFolder.read(folder, problems).forEach((name, file) -> {
+            if (all.putIfAbsent(name, file) != null) {
+                taken("drawings/" + name + ".svg", "the drawing \"" + name + "\"", ours.drawings().get(name).name());
             }
         });
         return all;

@@ -2,6 +2,7 @@ package loomwright.generator.content;
 
 import java.util.List;
 import java.util.Map;
+import loomwright.generator.problem.SourceFile;
 import loomwright.source.Document;
 
 /**
@@ -13,6 +14,7 @@ import loomwright.source.Document;
  * @param terms the glossary by key, in order of the alphabet
  * @param scenario the figures of the scenario by key
  * @param circuits the circuits by key; one with a mistake has no examination
+ * @param drawings the files of drawings by the name a lesson calls them
  * @param lessons the lessons in order
  * @param pages the plain pages by name
  * @param fronts what authors write on the pages the generator fills, by name
@@ -26,6 +28,7 @@ public record Content(
         Map<String, Term> terms,
         Map<String, Fact> scenario,
         Map<String, CircuitText> circuits,
+        Map<String, SourceFile> drawings,
         List<Lesson> lessons,
         List<PlainPage> pages,
         Map<String, Front> fronts,

@@ -3,7 +3,9 @@ package loomwright.generator.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import loomwright.generator.problem.Problems;
+import loomwright.generator.problem.SourceFile;
 import loomwright.source.Document;
 
 /** Reads a content folder. What cannot be read is left out and reported. */
@@ -26,6 +28,15 @@ public final class ContentReader {
         return club == null ? ours : new ClubFolder(club, problems).joinedTo(ours);
     }
 
+    /** The files of drawings alone, of our folder and of that of a club; {@code club} may be null. */
+    public static Map<String, SourceFile> drawings(Path root, Path club, Problems problems) {
+        Map<String, SourceFile> files = new TreeMap<>(DrawingFolder.read(new Folder(root, problems), problems));
+        if (club != null) {
+            files.putAll(DrawingFolder.read(new Folder(club, problems), problems));
+        }
+        return files;
+    }
+
     private Content content() {
         Map<String, Document> documents = new TableFolder(folder, problems).documents();
         Map<String, TableFile> tables = new TableFolder(folder, problems).tables(documents);
@@ -40,6 +51,7 @@ public final class ContentReader {
                 Glossary.read(folder, problems),
                 Scenario.read(folder, Map.of(), "", problems),
                 new CircuitFolder(folder, problems).circuits(),
+                DrawingFolder.read(folder, problems),
                 lessons,
                 pages.pages(),
                 pages.fronts(),

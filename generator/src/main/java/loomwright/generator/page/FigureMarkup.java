@@ -2,9 +2,9 @@ package loomwright.generator.page;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import loomwright.drawing.Drawings;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
+import loomwright.generator.drawing.Drawings;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Problems;
 import loomwright.markup.Html;
@@ -14,9 +14,11 @@ import loomwright.picture.Picture;
 /** Writes figure blocks. */
 final class FigureMarkup {
     private final ArticleWriter article;
+    private final Drawings drawings;
     private final Problems problems;
 
     FigureMarkup(Site site, ArticleWriter article) {
+        this.drawings = site.drawings();
         this.article = article;
         this.problems = site.problems();
     }
@@ -49,15 +51,15 @@ final class FigureMarkup {
     }
 
     private Picture draw(Scalar drawing, Map<String, Scalar> values) {
-        if (!Drawings.has(drawing.text())) {
+        if (!drawings.has(drawing.text())) {
             problems.add(drawing.problem(
-                    "no drawing is called \"" + drawing.text() + "\"", Nearest.remedy(drawing.text(), Drawings.names())));
+                    "no drawing is called \"" + drawing.text() + "\"", Nearest.remedy(drawing.text(), drawings.names())));
             return null;
         }
         Map<String, String> texts = new LinkedHashMap<>();
         values.forEach((name, text) -> texts.put(name, text.text()));
         try {
-            return Drawings.draw(drawing.text(), texts);
+            return drawings.draw(drawing.text(), texts);
         } catch (IllegalArgumentException e) {
             String message = e.getMessage();
             String words = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;

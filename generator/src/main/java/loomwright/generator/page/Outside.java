@@ -14,6 +14,7 @@ record Outside(
         Set<String> terms,
         Map<String, Fact> scenario,
         List<String> circuits,
+        List<String> drawings,
         List<List<Object>> lessons,
         List<String> pages,
         List<String> settings,
@@ -29,6 +30,7 @@ record Outside(
                 Set.copyOf(site.content().terms().keySet()),
                 site.content().scenario(),
                 site.content().circuits().values().stream().map(each -> each.key() + each.file().text()).toList(),
+                site.content().drawings().values().stream().map(each -> each.name() + each.text()).toList(),
                 site.content().lessons().stream().<List<Object>>map(each -> List.of(each.key(), each.title())).toList(),
                 site.content().pages().stream().map(each -> each.key()).toList(),
                 List.of(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Content;
+import loomwright.generator.drawing.Drawings;
 import loomwright.generator.example.ExampleBook;
 import loomwright.generator.example.ValueFinder;
 import loomwright.generator.problem.Problems;
@@ -28,7 +29,7 @@ public final class SitePages {
             LessonMemory memory,
             Problems problems) {
         ValueFinder values = new ValueFinder(book, content.scenario(), problems);
-        this.site = new Site(content, calculators, book, values, new Reliance(), problems);
+        this.site = new Site(content, calculators, Drawings.with(content.drawings(), problems), book, values, new Reliance(), problems);
         this.frames = new Frames(site, scripts);
         this.templates = new Templates(templateFolder, problems);
         this.memory = memory;

@@ -30,7 +30,7 @@ final class WorkshopQuestions {
 
     private WorkshopQuestions(Site site) {
         this.heard = site.problems();
-        this.site = new Site(site.content(), site.calculators(), site.book(), new ValueFinder(site.book(), site.content().scenario(), unheard), new Reliance(), unheard);
+        this.site = new Site(site.content(), site.calculators(), site.drawings(), site.book(), new ValueFinder(site.book(), site.content().scenario(), unheard), new Reliance(), unheard);
     }
 
     /** Every lesson, with or without such questions, in order. */
