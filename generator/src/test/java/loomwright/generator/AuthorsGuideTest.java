@@ -3,6 +3,7 @@ package loomwright.generator;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import loomwright.catalogue.Catalogue;
 import loomwright.generator.build.Parts;
 import loomwright.generator.build.SiteBuild;
@@ -24,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 class AuthorsGuideTest {
     private static final Path CONTENT = Path.of("../content");
     private static final Pattern LESSON_PART = Pattern.compile("(?ms)^````markdown\n(.*?)^````$");
+    private static final Pattern DRAWING = Pattern.compile("(?ms)^````svg\n(.*?)^````$");
     private static final Pattern FENCE = Pattern.compile("(?m)^```([a-z]+)");
 
     @TempDir
@@ -54,6 +57,11 @@ class AuthorsGuideTest {
         Files.copy(CONTENT.resolve("tables/awg-copper-20c.csv"), folder.resolve("tables/awg-copper-20c.csv"));
         Files.createDirectories(folder.resolve("circuits"));
         Files.copy(CONTENT.resolve("circuits/reedmere-trailer.json"), folder.resolve("circuits/reedmere-trailer.json"));
+        Matcher drawing = DRAWING.matcher(guide);
+        assertTrue(drawing.find(), "the guide shows no drawing");
+        write("drawings/guide-fuse.svg", drawing.group(1));
+        Files.createDirectories(folder.resolve("pictures"));
+        ImageIO.write(new BufferedImage(600, 400, BufferedImage.TYPE_INT_RGB), "jpg", folder.resolve("pictures/guide-bench.jpg").toFile());
         write("lessons/08-voltage-drop/lesson.md", TestSite.FRONT + "Text.\n");
         write("lessons/99-guide/lesson.md", lesson);
         Map<String, String> files = new TreeMap<>();
@@ -61,7 +69,7 @@ class AuthorsGuideTest {
         SiteBuild.Outcome outcome =
                 build.run((address, bytes) -> files.put(address, new String(bytes, StandardCharsets.UTF_8)));
         List<String> ours = outcome.problems().sorted().stream()
-                .filter(problem -> problem.file().endsWith("99-guide/lesson.md"))
+                .filter(problem -> problem.file().endsWith("99-guide/lesson.md") || problem.file().endsWith(".svg"))
                 .map(problem -> problem.text())
                 .toList();
         assertEquals(List.of(), ours);
@@ -78,6 +86,8 @@ class AuthorsGuideTest {
     void itsPiecesMakeALessonWithoutAnyProblem() throws IOException {
         String page = build(String.join("\n", lessonParts())).get("lessons/99-guide.html");
         assertTrue(page.contains("0.5107"), "the example is not in the page");
+        assertTrue(page.contains("fuse-link 15\u00a0A</text>"), "the drawing of the guide is not in the page");
+        assertTrue(page.contains("src=\"../pictures/guide-bench.jpg\""), "the photo of the guide is not in the page");
     }
 
     @Test

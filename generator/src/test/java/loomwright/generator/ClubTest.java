@@ -152,6 +152,17 @@ class ClubTest {
     }
 
     @Test
+    void aDrawingOfTheClubCannotTakeTheNameOfOurs() throws IOException {
+        String drawing = "<svg viewBox=\"0 0 320 40\"><title>A single wire</title><desc>One wire that runs from the left side to the right.</desc></svg>";
+        site.write("drawings/wire.svg", drawing);
+        own("drawings/wire.svg", drawing);
+        reports("""
+                club/drawings/wire.svg: the drawing "wire" is there already: content/drawings/wire.svg. Give yours another name.
+                1 problem
+                """);
+    }
+
+    @Test
     void aSourceThatIsNotListedBelongsIntoItsOwnList() {
         own("lessons/20-shed/lesson.md", TestSite.FRONT + "See [this](source:lighthouse).\n");
         own("tables/poles.csv", "# title: Poles\n# source: pole-book\nsize (mm²),resistance (mΩ/m)\n1,18\n");

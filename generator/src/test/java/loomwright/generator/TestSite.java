@@ -58,10 +58,15 @@ public final class TestSite {
 
     /** Writes a file of the content folder. */
     public TestSite write(String path, String text) {
+        return write(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes a file of the content folder that is no text. */
+    public TestSite write(String path, byte[] bytes) {
         try {
             Path file = folder.resolve(path);
             Files.createDirectories(file.getParent());
-            Files.writeString(file, text);
+            Files.write(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

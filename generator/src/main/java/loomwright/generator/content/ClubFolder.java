@@ -19,7 +19,7 @@ import loomwright.source.Document;
 final class ClubFolder {
     private static final String SETTINGS = "club.yaml";
     private static final TreeSet<String> KNOWN = new TreeSet<>(
-            List.of(SETTINGS, "lessons", "pages", "tables", "circuits", "drawings", "sources.csv", "glossary.md", "scenario.yaml", "README.md"));
+            List.of(SETTINGS, "lessons", "pages", "tables", "circuits", "drawings", "pictures", "sources.csv", "glossary.md", "scenario.yaml", "README.md"));
 
     private final Path root;
     private final Folder folder;
@@ -55,6 +55,7 @@ final class ClubFolder {
                 Scenario.read(folder, ours.scenario(), ours.name(), problems),
                 circuits(ours),
                 drawings(ours),
+                pictures(ours),
                 lessons,
                 joined(ours.pages(), pages),
                 ours.fronts(),
@@ -120,6 +121,16 @@ final class ClubFolder {
         DrawingFolder.read(folder, problems).forEach((name, file) -> {
             if (all.putIfAbsent(name, file) != null) {
                 taken("drawings/" + name + ".svg", "the drawing \"" + name + "\"", ours.drawings().get(name).name());
+            }
+        });
+        return all;
+    }
+
+    private Map<String, PictureFile> pictures(Content ours) {
+        Map<String, PictureFile> all = new TreeMap<>(ours.pictures());
+        new PictureFolder(folder, problems).pictures().forEach((name, picture) -> {
+            if (all.putIfAbsent(name, picture) != null) {
+                taken("pictures/" + name, "the photo \"" + name + "\"", ours.pictures().get(name).shown());
             }
         });
         return all;

@@ -15,6 +15,7 @@ import loomwright.source.Document;
  * @param scenario the figures of the scenario by key
  * @param circuits the circuits by key; one with a mistake has no examination
  * @param drawings the files of drawings by the name a lesson calls them
+ * @param pictures the photos by the name of their file
  * @param lessons the lessons in order
  * @param pages the plain pages by name
  * @param fronts what authors write on the pages the generator fills, by name
@@ -29,6 +30,7 @@ public record Content(
         Map<String, Fact> scenario,
         Map<String, CircuitText> circuits,
         Map<String, SourceFile> drawings,
+        Map<String, PictureFile> pictures,
         List<Lesson> lessons,
         List<PlainPage> pages,
         Map<String, Front> fronts,

@@ -52,6 +52,7 @@ public final class ContentReader {
                 Scenario.read(folder, Map.of(), "", problems),
                 new CircuitFolder(folder, problems).circuits(),
                 DrawingFolder.read(folder, problems),
+                new PictureFolder(folder, problems).pictures(),
                 lessons,
                 pages.pages(),
                 pages.fronts(),

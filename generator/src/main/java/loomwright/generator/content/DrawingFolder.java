@@ -17,15 +17,15 @@ final class DrawingFolder {
     static Map<String, SourceFile> read(Folder folder, Problems problems) {
         Map<String, SourceFile> files = new TreeMap<>();
         for (String name : folder.names(NAME)) {
-            String path = NAME + "/" + name;
-            if (!name.matches("[a-z0-9][a-z0-9-]*\\.svg")) {
+            if (!name.endsWith(ENDING)) {
                 problems.add(Problem.ofFile(
-                        folder.name() + "/" + path, "a drawing is not called so", "Use small letters, digits and hyphens, and end it in " + ENDING + "."));
-                continue;
+                        folder.name() + "/" + NAME + "/" + name, "this is not the place of such a file", "Drawings end in " + ENDING + "; photos go into the folder \"pictures\"."));
             }
-            SourceFile file = folder.read(path);
+        }
+        for (String key : folder.keys(NAME, ENDING)) {
+            SourceFile file = folder.read(NAME + "/" + key + ENDING);
             if (file != null) {
-                files.put(name.substring(0, name.length() - ENDING.length()), file);
+                files.put(key, file);
             }
         }
         return files;

@@ -87,6 +87,15 @@ final class Folder {
         }
     }
 
+    /** What a file holds that is no text. */
+    byte[] bytes(String path) {
+        try {
+            return Files.readAllBytes(root.resolve(path));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** A file that is one YAML mapping, or null if there is no such file or it cannot be read. */
     YamlMap yaml(String path, String what) {
         SourceFile file = has(path) ? read(path) : null;

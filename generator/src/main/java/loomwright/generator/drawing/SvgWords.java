@@ -10,6 +10,8 @@ final class SvgWords {
     private static final double ABOVE = 0.73;
 
     private static final double BELOW = 0.21;
+    /** The estimate of a width rounds each letter up, by a twentieth on the whole. */
+    private static final double ROUNDED_UP = 0.95;
 
     /**
      * A text with the rectangle it takes.
@@ -58,7 +60,7 @@ final class SvgWords {
 
     private static Place place(SvgElement text) {
         Lettering lettering = lettering(List.of(text.attribute("class").split(" ")));
-        double width = lettering.width(text.text());
+        double width = ROUNDED_UP * lettering.width(text.text());
         double x = text.x() + text.number("x");
         double y = text.y() + text.number("y");
         double left =

@@ -70,7 +70,7 @@ final class InlineWriter {
             out.append("<br>\n");
         } else if (node instanceof Image || node instanceof ImageRef) {
             problems.add(place(node).problem(
-                    "a picture cannot be put into the text as a file", "Use a figure block, which has a title and a description."));
+                    "a picture cannot be put into the text as a file", "Put the file into the folder \"pictures\" and name it in a figure block: picture: NAME, with title and description."));
         } else if (node instanceof HtmlInlineBase) {
             problems.add(rawHtml(place(node), node));
         } else if (node.getFirstChild() != null) {

@@ -36,6 +36,11 @@ final class Address {
         return "tables/" + key + ".html";
     }
 
+    /** A photo. */
+    static String picture(String name) {
+        return "pictures/" + name;
+    }
+
     static String term(String key) {
         return "glossary.html#" + key;
     }

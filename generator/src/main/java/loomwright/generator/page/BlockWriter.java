@@ -31,7 +31,7 @@ final class BlockWriter {
         this.article = article;
         this.problems = site.problems();
         this.examples = new ExampleMarkup(site, page, article);
-        this.figures = new FigureMarkup(site, article);
+        this.figures = new FigureMarkup(site, page, article);
         this.questions = new QuestionMarkup(site, page, article);
         this.tables = new TableMarkup(site, page);
         this.circuits = new CircuitBlockMarkup(site, page, article);

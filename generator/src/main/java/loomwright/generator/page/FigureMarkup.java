@@ -2,6 +2,7 @@ package loomwright.generator.page;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import loomwright.generator.content.PictureFile;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.drawing.Drawings;
@@ -15,10 +16,14 @@ import loomwright.picture.Picture;
 final class FigureMarkup {
     private final ArticleWriter article;
     private final Drawings drawings;
+    private final Map<String, PictureFile> pictures;
+    private final Place page;
     private final Problems problems;
 
-    FigureMarkup(Site site, ArticleWriter article) {
+    FigureMarkup(Site site, Place page, ArticleWriter article) {
         this.drawings = site.drawings();
+        this.pictures = site.content().pictures();
+        this.page = page;
         this.article = article;
         this.problems = site.problems();
     }
@@ -30,24 +35,43 @@ final class FigureMarkup {
     /** A figure, with or without the folded table of what it shows. */
     String write(YamlMap map, boolean withTable) {
         Scalar key = map.required("key");
-        Scalar drawing = map.required("drawing");
+        Scalar photo = map.text("picture");
+        Scalar drawing = photo == null ? map.required("drawing") : map.text("drawing");
         Scalar title = map.required("title");
         Scalar description = map.required("description");
         Scalar caption = map.text("caption");
         Map<String, Scalar> values = map.textsByKey("values");
         map.finish();
-        if (key == null || drawing == null || title == null || description == null) {
+        if (key == null || drawing == null && photo == null || title == null || description == null) {
             return "";
         }
         article.places().id(key.text(), key.at());
-        Picture picture = draw(drawing, values);
-        if (picture == null) {
+        if (photo != null && (drawing != null || !values.isEmpty())) {
+            problems.add(photo.problem("a figure shows a drawing or a picture, not both", "Keep \"picture\" alone; it takes no values."));
             return "";
         }
-        return "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n"
-                + picture.named(title.text(), description.text()).svg(key.text())
-                + (withTable ? PictureMarkup.figures(picture.figures(), title.text()) : "")
+        String shown = photo == null ? drawn(key, drawing, values, title, description, withTable) : photo(photo, title, description);
+        return shown.isEmpty() ? "" : "<figure class=\"figure\" id=\"" + Html.escape(key.text()) + "\">\n" + shown
                 + (caption == null ? "" : "\n<figcaption>" + article.inLine(caption) + "</figcaption>") + "\n</figure>\n";
+    }
+
+    private String drawn(Scalar key, Scalar drawing, Map<String, Scalar> values, Scalar title, Scalar description, boolean withTable) {
+        Picture picture = draw(drawing, values);
+        return picture == null ? "" : picture.named(title.text(), description.text()).svg(key.text())
+                + (withTable ? PictureMarkup.figures(picture.figures(), title.text()) : "");
+    }
+
+    /** Its size stands beside it, so that the text does not jump when it comes. */
+    private String photo(Scalar photo, Scalar title, Scalar description) {
+        PictureFile file = pictures.get(photo.text());
+        if (file == null) {
+            problems.add(photo.problem(
+                    "no picture is called \"" + photo.text() + "\"",
+                    pictures.isEmpty() ? "Put the file into the folder \"pictures\"." : Nearest.remedy(photo.text(), pictures.keySet())));
+            return "";
+        }
+        return "<img class=\"picture\" src=\"" + Address.from(page.address(), Address.picture(file.name())) + "\" width=\"" + file.width()
+                + "\" height=\"" + file.height() + "\" alt=\"" + Html.escape(title.text() + ": " + description.text()) + "\">";
     }
 
     private Picture draw(Scalar drawing, Map<String, Scalar> values) {

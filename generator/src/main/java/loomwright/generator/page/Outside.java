@@ -15,6 +15,7 @@ record Outside(
         Map<String, Fact> scenario,
         List<String> circuits,
         List<String> drawings,
+        List<String> pictures,
         List<List<Object>> lessons,
         List<String> pages,
         List<String> settings,
@@ -31,6 +32,7 @@ record Outside(
                 site.content().scenario(),
                 site.content().circuits().values().stream().map(each -> each.key() + each.file().text()).toList(),
                 site.content().drawings().values().stream().map(each -> each.name() + each.text()).toList(),
+                site.content().pictures().values().stream().map(each -> each.name() + " " + each.width() + " " + each.height()).toList(),
                 site.content().lessons().stream().<List<Object>>map(each -> List.of(each.key(), each.title())).toList(),
                 site.content().pages().stream().map(each -> each.key()).toList(),
                 List.of(

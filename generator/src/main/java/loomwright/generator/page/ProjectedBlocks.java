@@ -30,7 +30,7 @@ final class ProjectedBlocks {
         this.screens = screens;
         this.text = text;
         this.examples = new ProjectedExample(page, article, screens);
-        this.figures = new FigureMarkup(site, article);
+        this.figures = new FigureMarkup(site, page, article);
         this.questions = new QuestionMarkup(site, page, article);
         this.tables = new TableMarkup(site, page);
         this.others = new BlockWriter(site, page, article);

@@ -44,6 +44,7 @@ public final class SitePages {
 
     /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
     public void write(PageSink sink) {
+        site.content().pictures().values().forEach(picture -> sink.file(Address.picture(picture.name()), picture.bytes()));
         new LessonPages(site, frames, templates, search, memory).write(sink);
         PlainPages.write(site, frames, templates, search, sink);
         CalculatorList.write(site, frames, templates, sink);

@@ -16,6 +16,8 @@ final class MediaType {
             case "webmanifest" -> "application/manifest+json";
             case "svg" -> "image/svg+xml";
             case "png" -> "image/png";
+            case "jpg" -> "image/jpeg";
+            case "webp" -> "image/webp";
             case "woff2" -> "font/woff2";
             default -> "application/octet-stream";
         };

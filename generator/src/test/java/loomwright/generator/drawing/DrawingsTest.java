@@ -85,7 +85,7 @@ class DrawingsTest {
     }
 
     @Test
-    void everyDrawingIsShownInALesson() {
+    void everyDrawingIsShown() {
         TreeSet<String> shown = new TreeSet<>();
         LessonFigures.all().forEach(figure -> shown.add(figure.drawing()));
         assertTrue(shown.containsAll(Drawn.ALL.names()), "drawn but never shown: " + Drawn.ALL.names() + " against " + shown);

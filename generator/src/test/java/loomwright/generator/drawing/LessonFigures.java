@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** The figure blocks of the lessons, read just far enough to draw them. */
+/** The figure blocks of the lessons and pages, read just far enough to draw them. */
 final class LessonFigures {
-    private static final Path LESSONS = Path.of("../content/lessons");
+    private static final Path CONTENT = Path.of("../content");
 
     private LessonFigures() {}
 
@@ -26,9 +26,11 @@ final class LessonFigures {
 
     static List<Figure> all() {
         List<Figure> figures = new ArrayList<>();
-        try (Stream<Path> folders = Files.list(LESSONS)) {
-            for (Path folder : folders.sorted().toList()) {
-                read(folder.getFileName().toString(), Files.readAllLines(folder.resolve("lesson.md")), figures);
+        try (Stream<Path> files = Files.walk(CONTENT)) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".md")).sorted().toList()) {
+                if (!file.endsWith("authors-guide.md")) {
+                    read(CONTENT.relativize(file).toString(), Files.readAllLines(file), figures);
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

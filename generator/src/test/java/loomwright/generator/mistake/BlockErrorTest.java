@@ -83,7 +83,7 @@ class BlockErrorTest extends MistakeTest {
     void rejectsPictureFiles() {
         site.lesson("![a lamp](lamp.png)\n");
         rejects("""
-                content/lessons/01-first/lesson.md:7:1: a picture cannot be put into the text as a file. Use a figure block, which has a title and a description.
+                content/lessons/01-first/lesson.md:7:1: a picture cannot be put into the text as a file. Put the file into the folder "pictures" and name it in a figure block: picture: NAME, with title and description.
                    ![a lamp](lamp.png)
                    ^
                 1 problem
