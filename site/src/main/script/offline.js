@@ -35,7 +35,7 @@
     sessionStorage.setItem(TYPED, JSON.stringify({ page: location.pathname, typed: typed }));
   }
 
-  /* The program of the page makes its forms a moment after the page is there. */
+  /* The program of the page comes a moment after the page, and makes the forms of an example when that is touched. */
   function putBack(typed, tries) {
     fields().forEach(function (field) {
       var box = field.type === "checkbox" || field.type === "radio";
@@ -48,6 +48,9 @@
       delete typed[field.id];
     });
     if (Object.keys(typed).length > 0 && tries > 0) {
+      document.querySelectorAll("section.example").forEach(function (each) {
+        each.dispatchEvent(new Event("focusin", { bubbles: true }));
+      });
       setTimeout(function () { putBack(typed, tries - 1); }, 100);
     }
   }
@@ -57,7 +60,7 @@
       var kept = JSON.parse(sessionStorage.getItem(TYPED));
       sessionStorage.removeItem(TYPED);
       if (kept && kept.page === location.pathname) {
-        putBack(kept.typed, 20);
+        putBack(kept.typed, 100);
       }
     } catch (error) {
       // a browser that keeps nothing has nothing to put back

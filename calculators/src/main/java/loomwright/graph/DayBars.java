@@ -8,19 +8,15 @@ import loomwright.picture.Picture;
 import loomwright.picture.Style;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.supply.DayEnergy;
-import loomwright.worked.Calculator;
 import loomwright.worked.Result;
 
 /** The energy of a day as bars, one a load. */
 final class DayBars implements CalculatorGraph {
     private static final String ENERGY = "-energy";
 
-    private final DayEnergy calculator = new DayEnergy();
-
     @Override
-    public Calculator calculator() {
-        return calculator;
+    public String calculator() {
+        return "day-energy";
     }
 
     @Override

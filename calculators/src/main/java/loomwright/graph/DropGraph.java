@@ -2,7 +2,6 @@ package loomwright.graph;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.conductor.VoltageDrop;
 import loomwright.picture.Axis;
 import loomwright.picture.Dash;
 import loomwright.picture.Graph;
@@ -13,7 +12,6 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Unit;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
-import loomwright.worked.Calculator;
 
 /** Voltage drop against route length, for the size entered and its neighbours. */
 final class DropGraph implements CalculatorGraph {
@@ -24,11 +22,9 @@ final class DropGraph implements CalculatorGraph {
     private static final List<Dash> DASHES = List.of(Dash.SHORT, Dash.LONG, Dash.LONG_SHORT, Dash.DOTS);
     private static final int NEIGHBOURS = 3;
 
-    private final VoltageDrop calculator = new VoltageDrop();
-
     @Override
-    public Calculator calculator() {
-        return calculator;
+    public String calculator() {
+        return "voltage-drop";
     }
 
     @Override

@@ -9,16 +9,12 @@ import loomwright.picture.Point;
 import loomwright.picture.Style;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.switching.JunctionTemperature;
-import loomwright.worked.Calculator;
 
 /** Temperature of the junction against the current switched. */
 final class JunctionGraph implements CalculatorGraph {
-    private final JunctionTemperature calculator = new JunctionTemperature();
-
     @Override
-    public Calculator calculator() {
-        return calculator;
+    public String calculator() {
+        return "junction-temperature";
     }
 
     @Override

@@ -8,24 +8,20 @@ import loomwright.picture.Graph;
 import loomwright.picture.Picture;
 import loomwright.picture.Point;
 import loomwright.picture.Style;
-import loomwright.protection.TimeCurrent;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.table.Table;
-import loomwright.worked.Calculator;
 
 /** The window in which a fuse-link or breaker opens, against the current, both on logarithmic axes. */
 final class OpeningWindow implements CalculatorGraph {
     /** Nearer to a gate than anyone can draw. */
     private static final double HAIR = 1e-6;
 
-    private final TimeCurrent calculator = new TimeCurrent();
-
     @Override
-    public Calculator calculator() {
-        return calculator;
+    public String calculator() {
+        return "time-current";
     }
 
     @Override

@@ -9,19 +9,15 @@ import loomwright.picture.Point;
 import loomwright.picture.Style;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.supply.RunTime;
-import loomwright.worked.Calculator;
 
 /** Run time against the current drawn. */
 final class RunTimeGraph implements CalculatorGraph {
     private static final double LEAST = 0.4;
     private static final double MOST = 2.5;
 
-    private final RunTime calculator = new RunTime();
-
     @Override
-    public Calculator calculator() {
-        return calculator;
+    public String calculator() {
+        return "run-time";
     }
 
     @Override

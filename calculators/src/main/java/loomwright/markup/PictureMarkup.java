@@ -8,17 +8,13 @@ import loomwright.picture.Picture;
 public final class PictureMarkup {
     private PictureMarkup() {}
 
-    /**
-     * The graph of an example: a {@code figure} that its page program finds again; empty if there is no picture.
-     *
-     * @param program the page program that draws it anew
-     */
-    public static String graph(String exampleKey, String program, Picture picture) {
+    /** The graph of an example: a {@code figure} that the page program finds again; empty if there is no picture. */
+    public static String graph(String exampleKey, Picture picture) {
         if (picture == null) {
             return "";
         }
         String id = Html.escape(exampleKey) + "-graph";
-        return "<figure class=\"figure graph\" id=\"" + id + "\" data-program=\"" + program + "\">" + inside(id, picture) + "</figure>\n";
+        return "<figure class=\"figure graph\" id=\"" + id + "\">" + inside(id, picture) + "</figure>\n";
     }
 
     /** The graph alone, for a screen; empty if there is no picture. */

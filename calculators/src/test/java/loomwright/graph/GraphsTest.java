@@ -10,10 +10,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import loomwright.catalogue.Catalogue;
 import loomwright.entries.TypedEntries;
 import loomwright.picture.Picture;
 import loomwright.worked.Calculator;
 import loomwright.worked.Outcome;
+import loomwright.worked.Working;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -77,48 +79,49 @@ class GraphsTest {
 
     @Test
     void isAbsentWhereThereIsNothingToDraw() {
-        assertNull(Graphs.withGraphFor("ohm-and-power"));
-        assertNull(Graphs.ofRuns().draw("voltage-drop", Map.of("current", "much")));
-        assertNull(Graphs.others().draw("voltage-drop", BENCH));
+        assertNull(drawn(Catalogue.find("ohm-and-power"), Map.of("voltage", "12 V", "current", "5 A")));
+        assertNull(drawn(Catalogue.find("day-energy"), Map.of("load-1-power", "0 W", "load-1-hours", "0 h")));
     }
 
     /** Whatever a calculator can answer, its graph can show or leave out, with every number finite. */
     @TestFactory
     Stream<DynamicTest> drawsWhateverTheCalculatorAnswers() {
-        return Stream.of(Graphs.ofRuns(), Graphs.others()).flatMap(set -> set.graphs().stream().map(graph -> {
-            Calculator calculator = graph.calculator();
-            String key = calculator.description().key();
-            return DynamicTest.dynamicTest(key, () -> {
-                TypedEntries typed = new TypedEntries(calculator, List.of(), 5);
-                int drawn = 0;
-                for (int i = 0; i < ENTRIES; i++) {
-                    drawn += isDrawn(set, key, calculator, typed.next()) ? 1 : 0;
-                }
-                assertTrue(drawn > ENTRIES / 10, "only " + drawn + " graphs");
-            });
+        return Graphs.calculators().stream().map(key -> DynamicTest.dynamicTest(key, () -> {
+            Calculator calculator = Catalogue.find(key);
+            TypedEntries typed = new TypedEntries(calculator, List.of(), 5);
+            int drawn = 0;
+            for (int i = 0; i < ENTRIES; i++) {
+                drawn += isDrawn(calculator, typed.next()) ? 1 : 0;
+            }
+            assertTrue(drawn > ENTRIES / 10, "only " + drawn + " graphs");
         }));
     }
 
-    private static boolean isDrawn(Graphs set, String key, Calculator calculator, Map<String, String> entries) {
+    private static boolean isDrawn(Calculator calculator, Map<String, String> entries) {
         Picture picture;
         try {
-            picture = set.draw(key, entries);
+            picture = drawn(calculator, entries);
         } catch (RuntimeException e) {
             throw new AssertionError(entries.toString(), e);
         }
         if (picture == null) {
             return false;
         }
-        assertNotNull(Outcome.of(calculator, entries).working());
         String all = picture.svg("key") + picture.figures();
         assertFalse(all.contains("NaN") || all.contains("Infinity"), () -> entries + all);
         return true;
     }
 
     private static Picture draw(String calculator, Map<String, String> entries) {
-        Picture picture = Graphs.withGraphFor(calculator).draw(calculator, entries);
+        Picture picture = drawn(Catalogue.find(calculator), entries);
         assertNotNull(picture);
         return picture;
+    }
+
+    /** The graph, or null if there is none or the entries cannot be used. */
+    private static Picture drawn(Calculator calculator, Map<String, String> entries) {
+        Working working = Outcome.of(calculator, entries).working();
+        return working == null ? null : Graphs.draw(calculator, entries, working);
     }
 
     private static List<String> row(Picture picture, String first) {

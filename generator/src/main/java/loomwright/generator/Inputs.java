@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 
 /** The folders every command reads from. */
 final class Inputs {
-    private static final Path COMPILED = Path.of("site/target/program");
+    private static final Path COMPILED = Path.of("site/target/programs");
 
     @Option(
             names = "--content",
@@ -37,7 +37,7 @@ final class Inputs {
     @Option(
             names = "--program",
             paramLabel = "FOLDER",
-            description = "more script files: the compiled page programs (site/target/program, if it is there)")
+            description = "more script files: the compiled page programs (site/target/programs, if it is there)")
     private List<Path> named = new ArrayList<>();
 
     SiteBuild build() {

@@ -1,5 +1,6 @@
 package loomwright.browser;
 
+import java.util.function.Supplier;
 import loomwright.markup.AnswerMarkup;
 import loomwright.markup.Place;
 import loomwright.markup.TypedQuantity;
@@ -16,7 +17,7 @@ final class AnswerForm {
     private final HTMLInputElement box;
     private final HTMLSelectElement units;
     private final Output asked;
-    private Working working;
+    private Supplier<Working> working;
 
     AnswerForm(HTMLElement form, Place place, Output asked) {
         this.asked = asked;
@@ -29,15 +30,15 @@ final class AnswerForm {
         });
     }
 
-    /** From now on answers are held against {@code working}; an earlier reply goes. */
-    void show(Working working) {
+    /** From now on answers are held against {@code working}, asked for at the first answer; an earlier reply goes. */
+    void show(Supplier<Working> working) {
         this.working = working;
         clear();
     }
 
     /** From now on there is nothing to hold an answer against. */
     void showFaults() {
-        show(null);
+        show(() -> null);
     }
 
     private void clear() {
@@ -45,13 +46,14 @@ final class AnswerForm {
     }
 
     private AnswerCheck check() {
-        if (working == null) {
+        Working held = working.get();
+        if (held == null) {
             return unanswerable("There is no working to hold your answer against: mend the entry above first.");
         }
-        if (working.result(asked.key()) == null) {
+        if (held.result(asked.key()) == null) {
             return unanswerable("With these figures there is no such result: put in other figures above.");
         }
-        return AnswerCheck.of(working, asked.key(), units == null ? box.getValue() : TypedQuantity.joined(box.getValue(), units.getValue()));
+        return AnswerCheck.of(held, asked.key(), units == null ? box.getValue() : TypedQuantity.joined(box.getValue(), units.getValue()));
     }
 
     private static AnswerCheck unanswerable(String words) {

@@ -19,5 +19,6 @@ final class CircuitProgram {
         Dom.append(document.querySelector("main"), ToolsMarkup.said());
         new CircuitDesk(document).start();
         Printing.prepare(document);
+        PageProgram.isReady();
     }
 }

@@ -1,24 +1,20 @@
 package loomwright.browser;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loomwright.markup.LadderMarkup;
-import loomwright.markup.Links;
 import loomwright.markup.Place;
 import loomwright.markup.RungMarkup;
 import loomwright.practice.Exercise;
 import loomwright.practice.MendedWorking;
 import loomwright.practice.Variation;
 import loomwright.worked.Calculator;
-import loomwright.worked.Outcome;
 import loomwright.worked.Working;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
-import org.teavm.jso.dom.xml.NodeList;
 
 /** The ladder of one example: opens a rung in the place of the whole working, and remembers what is climbed. */
 final class Climb {
@@ -31,39 +27,36 @@ final class Climb {
     private final RungRow row;
     private final Calculator calculator;
     private final Place place;
-    private final Map<String, String> given = new HashMap<>();
+    private final Map<String, String> given;
     /** The fields that the story says something of that holds for no other number. */
     private final List<String> keep = new ArrayList<>();
     private final Exercise printed;
     private int numbers = 1;
 
-    Climb(HTMLElement section, HTMLElement ladder, Calculator calculator, Links links) {
+    Climb(HTMLElement section, HTMLElement panel, RungRow row, Place place, Calculator calculator, Map<String, String> given, Working printed) {
         this.section = section;
+        this.panel = panel;
+        this.row = row;
+        this.place = place;
         this.calculator = calculator;
-        this.panel = ladder.querySelector(".rung");
-        this.place = new Place(section.getAttribute("data-key"), links, List.of());
-        this.row = new RungRow(ladder, place.key());
-        NodeList<? extends HTMLElement> entries = section.querySelectorAll(".given [data-input]");
-        for (int i = 0; i < entries.getLength(); i++) {
-            String field = entries.get(i).getAttribute("data-input");
-            given.put(field, entries.get(i).getAttribute("data-given"));
+        this.given = given;
+        this.printed = new Exercise(printed);
+        for (String field : given.keySet()) {
             if (isKept(section, field)) {
                 keep.add(field);
             }
         }
-        this.printed = new Exercise(Outcome.of(calculator, given).working());
-        if (MendedWorking.all(printed.working()).isEmpty()) {
+        if (MendedWorking.all(printed).isEmpty()) {
             row.leaveOutMending("None of the slips we know fits a step of this example, so there is nothing to mend.");
         }
-        ladder.querySelector(".rungs").addEventListener("click", event -> open(RungRow.pressed((HTMLElement) event.getTarget())));
     }
 
     @JSBody(params = {"section", "field"}, script = "return section.matches('[data-keep~=' + field + ']');")
     private static native boolean isKept(HTMLElement section, String field);
 
     void open(int rung) {
-        if (rung == 0 || rung == MEND && !row.mayMend()) {
-            row.say(rung == 0 ? "" : LadderMarkup.name(MEND) + " opens when the first three rungs are climbed.");
+        if (rung == MEND && !row.mayMend()) {
+            row.say(row.whyNotMend());
             return;
         }
         row.climb(1);

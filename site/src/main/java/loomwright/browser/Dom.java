@@ -41,13 +41,6 @@ final class Dom {
     @JSBody(params = {"element", "selector"}, script = "return element.closest(selector);")
     static native HTMLElement closest(HTMLElement element, String selector);
 
-    /** Loads a script of this site once; if it is asked for again while it comes, nothing happens. */
-    static void load(String address, Done failed) {
-        if (!isAskedFor(address)) {
-            start(address, failed);
-        }
-    }
-
     @JSBody(params = {"target", "name", "action"}, script = "target.addEventListener(name, function () { action(); }, {once: true});")
     static native void once(EventTarget target, String name, Done action);
 
@@ -59,15 +52,6 @@ final class Dom {
     interface Done extends JSObject {
         void run();
     }
-
-    @JSBody(params = "address", script = "return document.querySelector('script[src=\"' + address + '\"]') !== null;")
-    private static native boolean isAskedFor(String address);
-
-    @JSBody(
-            params = {"address", "failed"},
-            script = "var script = document.createElement('script'); script.src = address;"
-                    + " script.onerror = function () { script.remove(); failed(); }; document.head.appendChild(script);")
-    private static native void start(String address, Done failed);
 
     /** A form with several boxes and no button for sending does not send at Enter; this takes the key itself. */
     static void onEnter(HTMLElement form, Runnable action) {

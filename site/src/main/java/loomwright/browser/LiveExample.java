@@ -1,10 +1,8 @@
 package loomwright.browser;
 
-import java.util.List;
 import java.util.Map;
 import loomwright.markup.AnswerMarkup;
 import loomwright.markup.FormMarkup;
-import loomwright.markup.Fragment;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
 import loomwright.markup.StatusText;
@@ -18,58 +16,52 @@ import org.teavm.jso.dom.html.HTMLElement;
 
 /** One worked example that works itself out again at every change. */
 final class LiveExample {
-    private final HTMLElement graph;
     private final Calculator calculator;
     private final EntryForm form;
     private final FaultNotes notes;
     private final OutcomeView outcome;
+    private final GraphView graph;
     private final GivenList given;
     private final AnswerForm answer;
     private final StatusLine status;
     private final Place place;
     private final Map<String, String> printedEntries;
-    private final Working printed;
+    /** Worked out when it is first needed: the page shows it already. */
+    private Working printed;
 
-    private LiveExample(HTMLElement section, Calculator calculator, Place place, GivenList given, Working printed) {
-        this.graph = section.querySelector(".graph");
+    private LiveExample(HTMLElement section, Calculator calculator, Place place, GivenList given, Output asked) {
         this.calculator = calculator;
         this.place = place;
-        this.printed = printed;
         this.given = given;
         HTMLElement formElement = section.querySelector("form.try");
         this.form = new EntryForm(formElement, place, calculator.description());
         this.notes = new FaultNotes(formElement, place);
-        this.outcome = new OutcomeView(section.querySelector(".outcome"), place, printed);
-        this.answer = new AnswerForm(section.querySelector("form.check"), place, asked(section, place, printed));
+        this.outcome = new OutcomeView(section.querySelector(".outcome"), place);
+        this.graph = new GraphView(section.querySelector(".graph"), calculator);
+        this.answer = new AnswerForm(section.querySelector("form.check"), place, asked);
         this.status = new StatusLine(formElement.querySelector(".unseen[role=status]"));
         this.printedEntries = form.entries();
-        answer.show(printed);
+        answer.show(this::printed);
+        Ladder.mount(section, place, calculator, given.printed(), this::printed);
         listen(formElement);
     }
 
-    /** Puts the forms in; the outcome stays as it was printed until something changes. */
+    /** Puts the rungs and the forms in; the outcome stays as it was printed until something changes. */
     static LiveExample takeOver(HTMLElement section, Calculator calculator, Links links) {
         Place place = new Place(section.getAttribute("data-key"), links, ShownFirst.of(section));
         GivenList given = new GivenList(section.querySelector(".given"), calculator.description());
-        Working printed = Outcome.of(calculator, given.printed()).working();
-        if (printed == null) {
-            throw new IllegalStateException("the printed example " + place.key() + " does not work out");
-        }
+        Output asked = calculator.description().output(section.getAttribute("data-check"));
         given.hide();
         Dom.insertAfter(given.element(), FormMarkup.of(place, calculator.description(), given.printed()));
-        Dom.append(section, AnswerMarkup.form(place, asked(section, place, printed)));
-        return new LiveExample(section, calculator, place, given, printed);
+        Dom.append(section, AnswerMarkup.form(place, asked));
+        return new LiveExample(section, calculator, place, given, asked);
     }
 
-    /** The result the reader is asked for: the one the author named, or the first shown. */
-    private static Output asked(HTMLElement section, Place place, Working printed) {
-        String named = section.getAttribute("data-check");
-        List<String> show = place.show();
-        Output output = named == null ? null : printed.description().output(named);
-        if (output == null && !show.isEmpty()) {
-            output = printed.description().output(show.get(0));
+    private Working printed() {
+        if (printed == null) {
+            printed = Outcome.of(calculator, given.printed()).working();
         }
-        return output == null ? printed.results().get(0).output() : output;
+        return printed;
     }
 
     /** Puts figures from elsewhere into the fields, and says at once if they cannot be used. */
@@ -116,12 +108,10 @@ final class LiveExample {
         }
         notes.clear();
         boolean isPrinted = isPrinted(entries);
-        outcome.show(isPrinted ? printed : own, isPrinted);
-        if (graph != null) {
-            GraphLink.redraw(graph, place.links().root(), Fragment.write(entries));
-        }
+        outcome.show(isPrinted ? printed() : own, printed());
+        graph.show(entries, own);
         given.show(entries, isPrinted);
-        answer.show(own);
+        answer.show(() -> own);
         status.say(StatusText.of(place, own));
     }
 

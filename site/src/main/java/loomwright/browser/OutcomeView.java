@@ -11,17 +11,16 @@ final class OutcomeView {
 
     private final HTMLElement element;
     private final Place place;
-    private final Working printed;
     private boolean old;
 
-    OutcomeView(HTMLElement element, Place place, Working printed) {
+    OutcomeView(HTMLElement element, Place place) {
         this.element = element;
         this.place = place;
-        this.printed = printed;
     }
 
-    void show(Working working, boolean isPrinted) {
-        String markup = isPrinted
+    /** Shows a working: the printed one itself, or one with own figures beside it. */
+    void show(Working working, Working printed) {
+        String markup = working == printed
                 ? OutcomeMarkup.printed(place, working, "")
                 : OutcomeMarkup.own(place, working, printed, "");
         if (old) {

@@ -10,7 +10,7 @@ final class RungRow {
 
     private final HTMLElement ladder;
     private final String key;
-    private String lastWords = "";
+    private String noMending = "";
 
     RungRow(HTMLElement ladder, String key) {
         this.ladder = ladder;
@@ -34,7 +34,13 @@ final class RungRow {
 
     /** The working with a slip comes last: it helps those who can already do it without. */
     boolean mayMend() {
-        return isClimbed(1) && isClimbed(2) && isClimbed(3);
+        return whyNotMend().isEmpty();
+    }
+
+    /** What stands in the way of mending; an empty text if nothing does. */
+    String whyNotMend() {
+        boolean ready = isClimbed(1) && isClimbed(2) && isClimbed(3);
+        return !noMending.isEmpty() || ready ? noMending : LadderMarkup.name(MENDING) + " opens when the first three rungs are climbed.";
     }
 
     void open(int rung) {
@@ -46,7 +52,7 @@ final class RungRow {
 
     /** Says for good that an example has no rung for mending. */
     void leaveOutMending(String words) {
-        lastWords = words;
+        noMending = words;
         buttons().get(MENDING - 1).getParentNode().delete();
         paint();
     }
@@ -62,12 +68,11 @@ final class RungRow {
                 buttons.get(i).setAttribute("aria-disabled", mayMend() ? "false" : "true");
             }
         }
-        ladder.querySelector(".help").setTextContent(note(buttons.getLength()));
+        ladder.querySelector(".help").setTextContent(note());
     }
 
-    private String note(int buttons) {
-        String mending = buttons < MENDING ? lastWords
-                : mayMend() ? "" : LadderMarkup.name(MENDING) + " opens when the first three rungs are climbed.";
+    private String note() {
+        String mending = whyNotMend();
         String memory = Progress.isRemembered() ? "" : "This browser does not let the page remember which rungs you have climbed.";
         return mending.isEmpty() || memory.isEmpty() ? mending + memory : mending + " " + memory;
     }

@@ -58,7 +58,7 @@ final class SheetMarking {
             Place place = new Place("mark-" + (i + 1), links, List.of());
             Dom.append(made, TaskMarkup.marked(place, task, i + 1));
             HTMLElement part = made.querySelector("#" + place.key());
-            new AnswerForm(part.querySelector("form"), place, task.question().asked()).show(task.working());
+            new AnswerForm(part.querySelector("form"), place, task.question().asked()).show(task::working);
         }
         say("Sheet " + sheet.person() + ": " + sheet.tasks().size() + " questions stand below.");
         Dom.goTo(made.querySelector("h3"));

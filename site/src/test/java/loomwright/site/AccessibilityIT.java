@@ -21,6 +21,7 @@ class AccessibilityIT {
         Audit audit = new Audit(browser);
         return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> {
             browser.open(page);
+            browser.touchAll();
             assertEquals("", audit.violations(), page);
             browser.dark();
             assertEquals("", audit.violations(CONTRAST), page + " in the dark");

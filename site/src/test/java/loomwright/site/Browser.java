@@ -9,19 +9,25 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** The browser all tests share: no network, everything it says is kept. */
 final class Browser implements AutoCloseable {
+    private static final String READY =
+            "return document.querySelector('script[data-program]') === null || document.documentElement.dataset.program === 'ready'";
+
     private final ChromeDriver driver;
     private final Path profile;
+    private boolean scripts = true;
 
     Browser() throws IOException {
         profile = Files.createTempDirectory("browser");
@@ -68,7 +74,47 @@ final class Browser implements AutoCloseable {
     void visit(String address) {
         driver.get("about:blank");
         messages();
-        driver.get(BuiltSite.address(address));
+        go(BuiltSite.address(address));
+    }
+
+    /** Goes to an address and waits until the page is ready. */
+    void go(String address) {
+        driver.get(address);
+        ready();
+    }
+
+    /** Waits until the page says that its program is ready, if it has one and may run it. Every test waits in this way and no other. */
+    void ready() {
+        until(30, () -> !scripts || (boolean) run(READY));
+    }
+
+    /** Has every example taken over, as if each had been touched. The page does it by itself only for those that come near the window. */
+    void touchAll() {
+        touch("section.example");
+    }
+
+    /** Has the examples that the selector means taken over. */
+    void touch(String selector) {
+        run("document.querySelectorAll(arguments[0]).forEach(each => each.dispatchEvent(new Event('focusin', {bubbles: true})))", selector);
+    }
+
+    void focus(String selector) {
+        run("document.querySelector(arguments[0]).focus()", selector);
+    }
+
+    /** Presses keys one after the other. They go to the page, as those of a reader do, and so to whatever has the focus. */
+    void press(CharSequence... keys) {
+        new Actions(driver).sendKeys(keys).perform();
+    }
+
+    void control(String letter) {
+        new Actions(driver).keyDown(Keys.CONTROL).sendKeys(letter).keyUp(Keys.CONTROL).perform();
+    }
+
+    /** Types over what stands in the field that has the focus. */
+    void overwrite(String text) {
+        control("a");
+        press(text);
     }
 
     void light() {
@@ -94,6 +140,7 @@ final class Browser implements AutoCloseable {
     }
 
     void scripts(boolean on) {
+        scripts = on;
         command("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
     }
 

@@ -44,10 +44,7 @@ class CarriedFiguresIT {
     void fillTheFieldsOfAnOpenPageToo() {
         browser.open(PAGE);
         browser.run("location.hash = '#current=7%20A'");
-        for (int i = 0; i < 50 && !form.value("current").equals("7 A"); i++) {
-            browser.run("return 0");
-        }
-        assertEquals("7 A", form.value("current"));
+        browser.until(() -> form.value("current").equals("7 A"));
     }
 
     @Test

@@ -178,7 +178,7 @@ class CircuitKeepingIT {
         page.enter("route-length", "2 m");
         String first = browser.driver().getWindowHandle();
         browser.driver().switchTo().newWindow(WindowType.TAB);
-        browser.driver().get(BuiltSite.address(CircuitOnPage.PAGE));
+        browser.go(BuiltSite.address(CircuitOnPage.PAGE));
         page.choose("bench-run");
         page.enter("route-length", "9.5 m");
         String others = page.kept();

@@ -2,7 +2,6 @@ package loomwright.site;
 
 import java.util.Map;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.interactions.Actions;
 
 /** The page of a whole circuit as a reader handles it. */
 final class CircuitOnPage {
@@ -80,7 +79,7 @@ final class CircuitOnPage {
     }
 
     void control(String letter) {
-        new Actions(browser.driver()).keyDown(Keys.CONTROL).sendKeys(letter).keyUp(Keys.CONTROL).perform();
+        browser.control(letter);
     }
 
     /** Goes on with the Tab key until that element has the focus. */
@@ -95,13 +94,12 @@ final class CircuitOnPage {
     }
 
     void type(CharSequence... keys) {
-        new Actions(browser.driver()).sendKeys(keys).perform();
+        browser.press(keys);
     }
 
     /** Replaces what stands in the field that has the focus. */
     void overwrite(String text) {
-        control("a");
-        type(text);
+        browser.overwrite(text);
     }
 
     /** Before any script of the next pages; returns what takes it back. */

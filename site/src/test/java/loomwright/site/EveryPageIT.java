@@ -35,6 +35,7 @@ class EveryPageIT {
 
     private static void opensQuietly(Browser browser, String page) {
         browser.open(page);
+        browser.touchAll();
         assertEquals(List.of(), browser.messages());
         for (String address : browser.loaded()) {
             assertTrue(address.startsWith("file:") || address.startsWith("data:"), address);

@@ -1,7 +1,6 @@
 package loomwright.site;
 
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebElement;
 
 /** One worked example as a reader uses it: only by keys. */
 final class Form {
@@ -15,8 +14,8 @@ final class Form {
 
     /** Types over what a field holds, and stays in it. */
     void type(String field, String text) {
-        WebElement box = browser.find("#" + key + "-" + field);
-        box.sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+        browser.focus("#" + key + "-" + field);
+        browser.overwrite(text);
     }
 
     /** Types over what a field holds, and leaves it. */
@@ -26,11 +25,12 @@ final class Form {
     }
 
     void choose(String field, String option) {
-        browser.find("#" + key + "-" + field).sendKeys(option);
+        browser.focus("#" + key + "-" + field);
+        browser.press(option);
     }
 
     void press(CharSequence keys) {
-        browser.driver().switchTo().activeElement().sendKeys(keys);
+        browser.press(keys);
     }
 
     String value(String field) {

@@ -8,8 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import loomwright.catalogue.Catalogue;
 import loomwright.graph.Graphs;
 import loomwright.markup.PictureMarkup;
+import loomwright.worked.Calculator;
+import loomwright.worked.Outcome;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -47,7 +50,8 @@ class GraphsIT {
             browser.until(() -> !inside(browser, graph).equals(before));
             assertEquals(List.of(), browser.messages());
             Map<String, String> entries = new LinkedHashMap<>(entries(browser, key));
-            String onJvm = PictureMarkup.inside(graph, Graphs.withGraphFor(calculator).draw(calculator, entries));
+            Calculator drawn = Catalogue.find(calculator);
+            String onJvm = PictureMarkup.inside(graph, Graphs.draw(drawn, entries, Outcome.of(drawn, entries).working()));
             assertTrue(isSame(browser, graph, onJvm), () -> onJvm + "\nbut\n" + inside(browser, graph));
         }));
     }

@@ -59,7 +59,8 @@ class JourneyIT {
         String current = form.value("current");
         form.enter("current", "3");
         assertNotEquals(printed, browser.text("#" + KEY + " .outcome"));
-        browser.find("#" + KEY + " button[type=reset]").sendKeys(Keys.ENTER);
+        browser.focus("#" + KEY + " button[type=reset]");
+        form.press(Keys.ENTER);
         waitUntilEqual(printed);
         assertEquals(current, form.value("current"));
     }
@@ -90,7 +91,8 @@ class JourneyIT {
         form.type("route-length", "many");
         form.press(Keys.ENTER);
         assertEquals("summary", form.focus());
-        browser.find("#" + KEY + " .summary a").sendKeys(Keys.ENTER);
+        browser.focus("#" + KEY + " .summary a");
+        form.press(Keys.ENTER);
         assertEquals("route-length", form.focus());
     }
 
@@ -140,13 +142,10 @@ class JourneyIT {
     }
 
     @Test
-    void oneSentenceIsSaidAfterAPause() throws InterruptedException {
+    void oneSentenceIsSaidAfterAPause() {
         form.type("current", "4");
-        String said = "";
-        for (int i = 0; i < 50 && said.isEmpty(); i++) {
-            Thread.sleep(100);
-            said = form.text("form.try [role=status].unseen");
-        }
+        browser.until(() -> !form.text("form.try [role=status].unseen").isEmpty());
+        String said = form.text("form.try [role=status].unseen");
         assertTrue(said.startsWith("Voltage drop " + form.own("drop")), said);
     }
 
@@ -156,10 +155,7 @@ class JourneyIT {
     }
 
     private void waitUntilEqual(String outcome) {
-        for (int i = 0; i < 50 && !outcome.equals(browser.text("#" + KEY + " .outcome")); i++) {
-            browser.run("return 0");
-        }
-        assertEquals(outcome, browser.text("#" + KEY + " .outcome"));
+        browser.until(() -> outcome.equals(browser.text("#" + KEY + " .outcome")));
     }
 
     private static double number(String shown) {

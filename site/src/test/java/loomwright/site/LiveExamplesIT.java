@@ -41,6 +41,7 @@ class LiveExamplesIT {
         return BuiltSite.examples().stream().map(example -> DynamicTest.dynamicTest(example.name(), () -> {
             if (!example.page().equals(open[0])) {
                 browser.open(example.page());
+                browser.touchAll();
                 open[0] = example.page();
             }
             worksOut(browser, example);

@@ -23,6 +23,7 @@ class PrintIT {
     Stream<DynamicTest> everyPageIsWholeOnPaper(Browser browser) {
         return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> {
             browser.open(page);
+            browser.touchAll();
             for (Paper paper : Paper.values()) {
                 isWhole(browser, page, paper);
             }

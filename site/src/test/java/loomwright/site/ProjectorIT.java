@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.interactions.Actions;
 
 /** The projector view of each lesson: every screen whole on a projector and on a phone, moved by keys, kept in the address. */
 @ExtendWith(WithBrowser.class)
@@ -66,7 +67,7 @@ class ProjectorIT {
     }
 
     private static void press(Browser browser, CharSequence... keys) {
-        browser.find("body").sendKeys(keys);
+        browser.press(keys);
     }
 
     @Test
@@ -82,7 +83,7 @@ class ProjectorIT {
         assertEquals("screen-3 #screen-3 3 of " + count, screen(browser));
         browser.driver().navigate().refresh();
         assertEquals("screen-3 #screen-3 3 of " + count, screen(browser));
-        press(browser, Keys.chord(Keys.SHIFT, " "));
+        new Actions(browser.driver()).keyDown(Keys.SHIFT).sendKeys(" ").keyUp(Keys.SHIFT).perform();
         assertEquals("screen-2 #screen-2 2 of " + count, screen(browser));
         press(browser, Keys.END);
         press(browser, Keys.ARROW_RIGHT);

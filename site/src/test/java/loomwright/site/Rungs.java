@@ -45,17 +45,13 @@ final class Rungs {
         return Variation.of(calculator, given, Variation.seed(key, count) + more);
     }
 
-    /** Opens a rung and waits for its program. */
-    void open(int rung) throws InterruptedException {
+    void open(int rung) {
         tabTo("[data-rung='" + rung + "']");
         press(Keys.ENTER);
-        for (int i = 0; i < 600 && rung > 1 && !isThere(".rung:not([hidden]) h4"); i++) {
-            Thread.sleep(50);
-        }
     }
 
     void press(CharSequence keys) {
-        browser.driver().switchTo().activeElement().sendKeys(keys);
+        browser.press(keys);
     }
 
     /** Presses Tab until something of the example has the focus. */
@@ -74,10 +70,9 @@ final class Rungs {
     void fill(int at, String text) {
         String box = "#" + key + "-blank-" + at;
         if (!(boolean) browser.run("return document.activeElement.matches(arguments[0])", box)) {
-            browser.run("document.querySelector(arguments[0]).focus()", box);
+            browser.focus(box);
         }
-        press(Keys.chord(Keys.CONTROL, "a"));
-        press(text);
+        browser.overwrite(text);
         press(Keys.ENTER);
     }
 

@@ -78,7 +78,8 @@ class SearchIT {
 
     private static void search(Browser browser, String words) {
         browser.open("search.html");
-        browser.find("#search-for").sendKeys(words, Keys.ENTER);
+        browser.focus("#search-for");
+        browser.press(words, Keys.ENTER);
     }
 
     private static int hits(Browser browser) {

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.openqa.selenium.WebElement;
 
 /** The page of the workshop day: the same sheets as on the command line, and the marking of one by its code. */
 @ExtendWith(WithBrowser.class)
@@ -55,9 +54,8 @@ class WorkshopIT {
     }
 
     private void type(String selector, String text) {
-        WebElement box = browser.find(selector);
-        box.clear();
-        box.sendKeys(text);
+        browser.focus(selector);
+        browser.overwrite(text);
     }
 
     /** The markup goes through the same parser, so that spellings of it do not count. */

@@ -43,7 +43,7 @@ final class ExampleMarkup {
         return open(key, example.calculator().description(), example.check(), example.keep(), example.title())
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
                 + GivenMarkup.of(example.calculator().description(), example.given()) + "\n"
-                + graph(key, example.calculator().description(), example.given())
+                + PictureMarkup.graph(key, Graphs.draw(example.calculator(), example.given(), example.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
                 + pins(example) + misprint(example.misprint()) + "</section>\n";
     }
@@ -58,23 +58,17 @@ final class ExampleMarkup {
         loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
         return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title())
                 + GivenMarkup.of(description, Map.of()) + "\n"
-                + graph(description.key(), description, Map.of())
+                + PictureMarkup.graph(description.key(), Graphs.draw(calculator, Map.of(), outcome.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
     }
 
     private static String open(String key, Description description, String check, List<String> keep, String title) {
         String id = Html.escape(key);
-        String subject = SubjectsOfPages.subjectOf(description.key());
         return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
-                + (subject.isEmpty() ? "" : "\" data-subject=\"" + subject) + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
+                + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
                 + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep))) + "\" aria-labelledby=\"" + id
                 + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
-    }
-
-    private static String graph(String key, Description calculator, Map<String, String> given) {
-        Graphs graphs = Graphs.withGraphFor(calculator.key());
-        return graphs == null ? "" : PictureMarkup.graph(key, graphs.program(), graphs.draw(calculator.key(), given));
     }
 
     private void relies(Example example) {

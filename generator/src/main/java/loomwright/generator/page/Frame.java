@@ -8,6 +8,7 @@ record Frame(
         String summary,
         String root,
         List<Script> scripts,
+        String program,
         List<NavEntry> nav,
         String safetyHref,
         String sourcesHref,

@@ -33,13 +33,11 @@ final class Frames {
     private final Settings settings;
     private final Site site;
     private final Scripts scripts;
-    private final SubjectsOfPages subjects;
 
     Frames(Site site, Scripts scripts) {
         this.site = site;
         this.settings = site.content().settings();
         this.scripts = scripts;
-        this.subjects = new SubjectsOfPages(site);
     }
 
     Frame of(String title, String summary, String address) {
@@ -54,7 +52,8 @@ final class Frames {
                 title,
                 summary,
                 Address.root(address),
-                scripts.of(address, subjects.of(address)),
+                scripts.of(address),
+                scripts.programOf(address),
                 nav,
                 safety(address),
                 Address.from(address, "numbers.html"),

@@ -37,9 +37,7 @@ final class ProjectedExample {
             screens.screen("step", above(example, "Step " + (i + 1) + " of " + steps.size()) + steps.get(i));
         }
         screens.screen("example", above(example, "Result") + flat(ProjectedMarkup.results(place, working)));
-        String calculator = example.calculator().description().key();
-        Graphs graphs = Graphs.withGraphFor(calculator);
-        String graph = graphs == null ? "" : PictureMarkup.projected(key, graphs.draw(calculator, example.given()));
+        String graph = PictureMarkup.projected(key, Graphs.draw(example.calculator(), example.given(), working));
         if (!graph.isEmpty()) {
             screens.screen("figure", above(example, "The same over a range") + graph);
         }

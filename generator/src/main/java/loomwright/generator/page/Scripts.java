@@ -5,25 +5,22 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The scripts a page loads. A file whose name begins with {@code search} is for the page of search. One named after a subject is the page
- * program of that subject, for the pages that hold worked examples of it. One whose name begins with {@code practice-} or
- * {@code graph-} is loaded by the page itself, when a reader asks for an exercise or a graph is to be drawn anew. {@code progress.js} is for pages that may hold examples and for those that show what
- * a reader has done. {@code workshop.js} is for the page of the workshop, {@code projector.js} for the projector views, {@code circuit.js}
- * for the page of a whole circuit alone. {@code offline.js} is for all pages. Every other one is for all pages that may hold examples.
+ * The scripts a page loads. The program of a page, {@code site.js} or {@code circuit.js}, is fetched by {@code program.js} once the page has
+ * been painted. A file whose name begins with {@code search} is for the page of search, {@code projector.js} for the projector views. Every
+ * other one is for all pages.
  *
  * @param files the names of the script files there are, in the order to load them
  */
 public record Scripts(List<String> files) {
+    private static final String LOADER = "program.js";
+    private static final String SITE = "site.js";
+    private static final String CIRCUIT = "circuit.js";
     private static final String SEARCH = "search";
-    private static final String EXERCISES = "practice-";
-    private static final String GRAPHS = "graph-";
-    private static final String WORKSHOP = "workshop";
-    private static final String CIRCUIT = "circuit";
-    private static final String OFFLINE = "offline";
     private static final String PROJECTOR = "projector";
-    private static final Set<String> SHOW_PROGRESS = Set.of("lessons.html", "how-to-use.html");
+    /** Pages with something for the program besides lessons and calculators: marks of progress, sheets to make. */
+    private static final Set<String> WITH_PROGRAM = Set.of("lessons.html", "how-to-use.html", "workshop.html");
 
-    List<Frame.Script> of(String address, Set<String> subjects) {
+    List<Frame.Script> of(String address) {
         List<Frame.Script> scripts = new ArrayList<>();
         boolean search = address.equals("search.html");
         if (search) {
@@ -31,35 +28,21 @@ public record Scripts(List<String> files) {
             scripts.add(new Frame.Script(SearchData.FILE));
         }
         for (String file : files) {
-            String name = file.replace(".js", "");
-            if (file.startsWith(SEARCH) ? search : isLoaded(name, address, subjects)) {
+            boolean isProgram = file.equals(LOADER) || file.equals(SITE) || file.equals(CIRCUIT);
+            if (!isProgram && (file.startsWith(SEARCH) ? search : !file.startsWith(PROJECTOR) || address.startsWith(PROJECTOR + "/"))) {
                 scripts.add(new Frame.Script(file));
             }
         }
         return scripts;
     }
 
-    private static boolean isLoaded(String name, String address, Set<String> subjects) {
-        if (name.equals(CIRCUIT)) {
-            return address.equals(CircuitPage.ADDRESS);
-        }
-        if (SubjectsOfPages.isSubject(name)) {
-            return subjects.contains(name);
-        }
-        if (name.equals(WORKSHOP)) {
-            return address.equals(WORKSHOP + ".html");
-        }
-        if (name.equals(OFFLINE)) {
-            return true;
-        }
-        if (name.equals(PROJECTOR)) {
-            return address.startsWith(PROJECTOR + "/");
-        }
-        boolean showsProgress = name.equals("progress") && SHOW_PROGRESS.contains(address);
-        return !name.startsWith(EXERCISES) && !name.startsWith(GRAPHS) && (showsProgress || mayHoldExamples(address));
+    /** The program that the page fetches after it has been painted, or null. */
+    String programOf(String address) {
+        String program = address.equals(CircuitPage.ADDRESS) ? CIRCUIT : hasSiteProgram(address) ? SITE : null;
+        return program != null && files.contains(program) ? program : null;
     }
 
-    private static boolean mayHoldExamples(String address) {
-        return address.startsWith("lessons/") || address.startsWith("calculators/");
+    private static boolean hasSiteProgram(String address) {
+        return address.startsWith("lessons/") || address.startsWith("calculators/") || WITH_PROGRAM.contains(address);
     }
 }

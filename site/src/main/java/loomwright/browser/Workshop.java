@@ -11,12 +11,11 @@ import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.xml.NodeList;
 
-/** The page of the workshop day: makes sheets, and marks a sheet by its code. The one program that holds every calculator. */
-final class WorkshopProgram {
-    private WorkshopProgram() {}
+/** The page of the workshop day: makes sheets, and marks a sheet by its code. */
+final class Workshop {
+    private Workshop() {}
 
-    public static void main(String[] arguments) {
-        HTMLDocument document = HTMLDocument.current();
+    static void mount(HTMLDocument document) {
         HTMLElement form = document.querySelector("#kit");
         if (form != null) {
             List<LessonQuestions> lessons = lessons(form);

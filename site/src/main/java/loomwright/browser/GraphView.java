@@ -1,0 +1,40 @@
+package loomwright.browser;
+
+import java.util.Map;
+import loomwright.graph.Graphs;
+import loomwright.markup.PictureMarkup;
+import loomwright.picture.Picture;
+import loomwright.worked.Calculator;
+import loomwright.worked.Working;
+import org.teavm.jso.browser.Window;
+import org.teavm.jso.dom.html.HTMLElement;
+
+/** The graph of one example. It follows a moment later, so that a reader who types on is not kept waiting by it. */
+final class GraphView {
+    private static final int PAUSE_MILLISECONDS = 80;
+
+    private final HTMLElement figure;
+    private final Calculator calculator;
+    private int timer;
+
+    /** @param figure null if the example has no graph */
+    GraphView(HTMLElement figure, Calculator calculator) {
+        this.figure = figure;
+        this.calculator = calculator;
+    }
+
+    /** From now on the graph is that of these entries, which gave that working. */
+    void show(Map<String, String> entries, Working working) {
+        if (figure != null) {
+            Window.clearTimeout(timer);
+            timer = Window.setTimeout(() -> draw(entries, working), PAUSE_MILLISECONDS);
+        }
+    }
+
+    private void draw(Map<String, String> entries, Working working) {
+        Picture picture = Graphs.draw(calculator, entries, working);
+        if (picture != null) {
+            Repaint.inside(figure, PictureMarkup.inside(figure.getAttribute("id"), picture));
+        }
+    }
+}

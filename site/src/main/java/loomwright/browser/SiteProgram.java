@@ -1,0 +1,17 @@
+package loomwright.browser;
+
+import org.teavm.jso.dom.html.HTMLDocument;
+
+/** The program of every page with worked examples, marks of progress or sheets to make: all but "Your circuit". A page is whole without it. */
+final class SiteProgram {
+    private SiteProgram() {}
+
+    public static void main(String[] arguments) {
+        HTMLDocument document = HTMLDocument.current();
+        LessonMarks.mount(document);
+        ForgetButton.mount(document);
+        Workshop.mount(document);
+        Printing.prepare(document);
+        Examples.watch(document);
+    }
+}
