@@ -15,8 +15,8 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The current a conductor may carry without pause, by one rule set.
  *
- * <p>I_z = I_t × k_a × k_b: the current of the table, the factor for warm surroundings and the factor for bundled conductors, the last
- * only where the rule set makes it compulsory. Holds under the conditions of the table chosen.
+ * <p>I_z = I_t × k_a × k_b: the current of the table, the factor for warm surroundings and the factor for conductors together. Holds under
+ * the conditions of the table chosen. Where the table does not go so far, the working says what the conductor carries at most.
  *
  * @source 33 CFR 183.425 Table 5; FAA AC 43.13-1B Table 11-9; Lessons in Electric Circuits, chapter 12, with NEC factors; BS 7671 Table
  *     4F3A; a trade page on towing-electrics cable
@@ -30,42 +30,45 @@ public final class Ampacity implements Calculator {
     @Override
     public void work(Entries entries, WorkingBuilder working) {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
-        Surroundings around = Surroundings.of(entries, entries.quantity("system-voltage"));
-        AmpacityCoverage.check(rules, around);
-        Row row = rules.listed(working, entries.quantity("size"));
-        RatedCurrent rated = rules.at(row, around);
-        if (rated == null) {
+        Surroundings around = Surroundings.of(entries);
+        Quantity size = entries.quantity("size");
+        CarryingCapacity capacity = CarryingCapacity.of(size, rules, around);
+        if (capacity.kind() == CarryingCapacity.Kind.NOTHING) {
             throw new Refusal(
-                    "insulation-temperature",
-                    "Temperature rating of the insulation " + around.insulation().rating().text() + " has no figure for " + row.name()
-                            + " in this table: choose another rating or another size");
+                    "ambient",
+                    "Temperature around the conductor is as high as its insulation may get, " + around.insulation().rating().text()
+                            + ", so it can carry nothing there: choose another way for it, or better insulation");
         }
-        Quantity ampacity = rated.show(working);
-        working.result("ampacity", ampacity);
+        RatedCurrent rated = capacity.rated();
+        StandInStep.show(working, size, rated.row());
+        Quantity ampacity = rated.show(working, capacity.isRated());
+        working.result(capacity.isRated() ? "ampacity" : "at-most", ampacity);
         working.result("table-current", rated.tableCurrent());
         if (rated.warmth() != null) {
             working.result("warmth-factor", rated.values().of(AmpacitySymbols.WARMTH_FACTOR));
         }
         if (rated.bundle() != null) {
             working.result("bundle-factor", rated.values().of(AmpacitySymbols.BUNDLE_FACTOR));
-            working.result("ampacity-bundled", rated.valueBundled());
         }
         if (entries.has("design-current")) {
-            Quantity current = working.convert(
-                    "Turn the design current into amperes", entries.quantity("design-current"), Units.AMPERE,
-                    "The ampacity is in amperes.");
+            load(working, entries.quantity("design-current"), capacity, ampacity);
+        }
+        AmpacityFindings.conditions(working, rules, around, capacity);
+        if (capacity.isRated()) {
+            AmpacitySlips.add(working, rules, rated, ampacity);
+        }
+        working.next("fuse-choice", "Now choose the fuse-link", carried(entries, rules, around));
+    }
+
+    private static void load(WorkingBuilder working, Quantity entered, CarryingCapacity capacity, Quantity ampacity) {
+        Quantity current = working.convert("Turn the design current into amperes", entered, Units.AMPERE, "The ampacity is in amperes.");
+        if (capacity.isRated()) {
             working.result("loading-percent", working.compute(
                     "See what share of the ampacity is used", AmpacityFormulas.LOADING,
                     Values.of(Symbols.CURRENT, current).with(AmpacitySymbols.AMPACITY, ampacity), Units.PERCENT,
                     "Above 100 % the insulation gets hotter than it is made for."));
-            AmpacityFindings.load(working, current, ampacity, row);
         }
-        AmpacityFindings.conditions(working, rules, around, rated, ampacity);
-        if (rules == AmpacityRuleSet.BOAT) {
-            TableFive.sayIfStandIn(working, entries.quantity("size"), row);
-        }
-        AmpacitySlips.add(working, rules, rated, ampacity);
-        working.next("fuse-choice", "Now choose the fuse-link", carried(entries, rules, around));
+        AmpacityFindings.load(working, current, capacity);
     }
 
     private static Map<String, String> carried(Entries entries, AmpacityRuleSet rules, Surroundings around) {

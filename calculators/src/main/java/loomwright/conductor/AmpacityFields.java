@@ -1,6 +1,7 @@
 package loomwright.conductor;
 
 import java.util.List;
+import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
@@ -18,12 +19,15 @@ final class AmpacityFields {
             new Option("no", "no"),
             new Option("yes", "yes"));
 
+    /** A closed vehicle in summer; warmer than the 30 °C that most tables start from. source: common practice. */
+    static final Quantity USUAL_AMBIENT = Quantity.of(40, Units.CELSIUS);
+
     static final QuantityField AMBIENT = QuantityField.of(
                     "ambient",
                     "Temperature around the conductor",
-                    "Where the conductor is warmest. Leave it empty for what the table takes for granted.",
+                    "Where the conductor is warmest: 40 °C for a closed vehicle in summer, more under a roof in the sun.",
                     -40, 150, Units.CELSIUS, Units.FAHRENHEIT)
-            .optional();
+            .usually(USUAL_AMBIENT.text());
 
     static final QuantityField TOGETHER = QuantityField.of(
                     "conductors-together",
@@ -31,13 +35,6 @@ final class AmpacityFields {
                     "How many loaded conductors lie against each other, out and back counted as two.",
                     1, 1000, Units.ONE)
             .usually("2");
-
-    static final QuantityField SYSTEM_VOLTAGE = QuantityField.of(
-                    "system-voltage",
-                    "Nominal voltage",
-                    "33 CFR makes its bundling factors compulsory from 50 V up.",
-                    1, 600, Units.VOLT)
-            .usually("12 V");
 
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
                     "design-current",
@@ -52,10 +49,12 @@ final class AmpacityFields {
             "How much current may this conductor carry without pause?",
             List.of(
                     "Copper, direct current, carried without pause.",
-                    "Each rule set has its own conditions and its own factors. They are never mixed.",
+                    "Each rule set has its own conditions. For places of 30 °C to 55 °C, of which 33 CFR prints only the engine space of 50 °C, the factors of the "
+                            + "NEC are used with its table: both start at 30 °C and print the same figures at 50 °C.",
                     "No reading between the rows of a table: between two temperatures the warmer row counts.",
-                    "Sizes a table does not list have no ampacity here; in Table 5 of 33 CFR alone, the row of a thinner AWG stands in. "
-                            + "A fuse-link or breaker must protect the conductor as well."),
+                    "For a size that a table does not list the row of a thinner one stands in. A size thinner than every row, or a place warmer than "
+                            + "every factor, has no ampacity: then only what it carries at most is shown.",
+                    "A fuse-link or breaker must protect the conductor as well."),
             List.of(
                     AmpacityRuleSet.field(),
                     ConductorFields.size(),
@@ -63,14 +62,13 @@ final class AmpacityFields {
                     ENGINE_SPACE,
                     AMBIENT,
                     TOGETHER,
-                    SYSTEM_VOLTAGE,
                     DESIGN_CURRENT),
             List.of(
                     new Output("ampacity", "Ampacity", Units.AMPERE),
+                    new Output("at-most", "It carries less than", Units.AMPERE),
                     new Output("table-current", "Current in the table", Units.AMPERE),
                     new Output("warmth-factor", "Factor for warm surroundings", Units.ONE),
                     new Output("bundle-factor", "Factor for conductors together", Units.ONE),
-                    new Output("ampacity-bundled", "The same with the bundling factor, compulsory or not", Units.AMPERE),
                     new Output("loading-percent", "Design current as a share of the ampacity", Units.PERCENT)),
             List.of(
                     new NamedFormula("warm", AmpacityFormulas.WARM),

@@ -8,9 +8,8 @@ import loomwright.table.Table;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Option;
 import loomwright.worked.Refusal;
-import loomwright.worked.WorkingBuilder;
 
-/** The rule sets on ampacity. Each has its own table, conditions and factors; a figure of one is never mixed with a factor of another. */
+/** The rule sets on ampacity. Each has its own table and conditions; {@link Warmth} says which factors go with which table. */
 public enum AmpacityRuleSet {
     BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
             "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
@@ -91,15 +90,6 @@ public enum AmpacityRuleSet {
         return gaugeTable == (size.unit() == Units.AWG) ? table().find("size", size) : null;
     }
 
-    /**
-     * The row of a size, with a step if another stands in for it.
-     *
-     * @throws Refusal if the table does not list it
-     */
-    Row listed(WorkingBuilder working, Quantity size) {
-        return this == BOAT ? TableFive.row(working, size) : SizeRow.of(table(), size, sizesIn, "another rule set");
-    }
-
     /** The column of an insulation. */
     String column(Insulation insulation) {
         return this == CORD || this == TOWING ? "current" : insulation.column();
@@ -129,8 +119,7 @@ public enum AmpacityRuleSet {
                             + "rule set");
         }
         Row bundle = this == BOAT && around.together() >= 3 ? bundleRow(around.together()) : null;
-        boolean binds = bundle != null && around.voltage().base() >= 50;
-        return new RatedCurrent(row, column, warmthRow(around), warmthColumn(around), bundle, binds);
+        return new RatedCurrent(row, column, warmthRow(around), warmthColumn(around), bundle, bundle != null);
     }
 
     private String warmthColumn(Surroundings around) {
@@ -149,7 +138,16 @@ public enum AmpacityRuleSet {
         return factored ? AmpacityCoverage.warmer(table, this == CORD ? "ambient" : "ambient-to", around) : null;
     }
 
-    private static Row bundleRow(int together) {
+    /** How many conductors together its table holds for, without a factor. */
+    int mostTogether(Row row) {
+        return switch (this) {
+            case BOAT, CORD, TOWING -> 2;
+            case FREE_AIR -> 3;
+            case AIRCRAFT -> row.quantity("size").value() <= 8 ? MOST_TOGETHER_LARGE_AIRCRAFT : Integer.MAX_VALUE;
+        };
+    }
+
+    static Row bundleRow(int together) {
         Row found = null;
         for (Row row : PublishedTables.no33Cfr183425Bundling().rows()) {
             if (row.quantity("conductors-from", Units.ONE).value() <= together) {

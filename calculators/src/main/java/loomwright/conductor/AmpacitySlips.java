@@ -55,12 +55,8 @@ final class AmpacitySlips {
                 "Conductors side by side warm each other: the current gets less, so multiply by the factor.",
                 warm ? AmpacityFormulas.BUNDLE_TURNED_OVER_WARM : AmpacityFormulas.BUNDLE_TURNED_OVER, values);
         slip(
-                working, rated.bundleBinds() ? "bundle-left-out" : "bundle-not-compulsory",
-                rated.bundleBinds() ? "The bundling factor left out" : "The bundling factor used below 50 V",
-                rated.bundleBinds()
-                        ? "From 50 V up 33 CFR 183.435(b) makes it compulsory."
-                        : "That is on the cautious side, but 33 CFR makes the factor compulsory only from 50 V up.",
-                AmpacityFormulas.of(warm, !rated.bundleBinds()), values);
+                working, "bundle-left-out", "The bundling factor left out",
+                "Conductors that lie together warm each other, at any voltage.", AmpacityFormulas.of(warm, false), values);
         Row raceway = PublishedTables.necRacewayFactor().rows().get(0);
         slip(
                 working, "rule-sets-mixed", "The factor of a raceway in a building used on the table for boats",

@@ -1,10 +1,14 @@
 package loomwright.conductor;
 
+import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.worked.QuantityField;
 
 /** The fields that several conductor calculators share. */
 final class ConductorFields {
+    /** As warm as the place that is taken where nothing is said; a conductor sized for its drop is hardly warmer than that. */
+    static final Quantity USUAL_TEMPERATURE = AmpacityFields.USUAL_AMBIENT;
+
     private ConductorFields() {}
 
     static QuantityField size() {
@@ -19,8 +23,8 @@ final class ConductorFields {
         return QuantityField.of(
                         "temperature",
                         "Temperature of the conductor",
-                        "20 °C for a cool cable with little current. A loaded cable in a warm place may be at 40 °C to 60 °C.",
+                        "40 °C in a warm place with little current, up to the temperature of its insulation with full current. Tables are printed for 20 °C.",
                         -50, 150, Units.CELSIUS, Units.FAHRENHEIT)
-                .usually("20 °C");
+                .usually(USUAL_TEMPERATURE.text());
     }
 }

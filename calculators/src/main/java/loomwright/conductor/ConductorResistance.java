@@ -7,15 +7,12 @@ import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Standing;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
-import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -86,7 +83,7 @@ public final class ConductorResistance implements Calculator {
         working.result("resistance-per-metre-20", at20);
         working.result("resistance-per-metre", perMetre);
         working.result("resistance", resistance);
-        addFinding(working, kind, size, perMetre);
+        ConductorFindings.sayIfFromMemory(working, kind, size, perMetre);
         addSlips(working, kind, inTable, temperature, entries.quantity("length"), values);
         working.next(
                 "voltage-drop",
@@ -99,18 +96,6 @@ public final class ConductorResistance implements Calculator {
                 .with(Symbols.TEMPERATURE, Quantity.of(20, Units.CELSIUS))
                 .with(Symbols.TABLE_TEMPERATURE, kind.tableTemperature());
         return ResistancePerMetre.AT_TEMPERATURE.value(values, Units.MILLIOHM_PER_METRE);
-    }
-
-    /** A row from memory gives a figure but decides nothing: the reader is told. */
-    private static void addFinding(WorkingBuilder working, ConductorKind kind, Quantity size, Quantity perMetre) {
-        if (kind.table() != null) {
-            var source = SizeRow.of(kind.table(), size, kind.sizesIn()).source();
-            if (source.standing() == Standing.FROM_MEMORY) {
-                working.finding(new Finding(
-                        Verdict.CAUTION, "The figure of this row is from memory: no one could look it up.", perMetre, null, source,
-                        "Take the resistance from the cable maker's data sheet before you rely on it."));
-            }
-        }
     }
 
     private static void addSlips(

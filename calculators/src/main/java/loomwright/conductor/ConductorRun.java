@@ -6,14 +6,10 @@ import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
-import loomwright.source.Standing;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.QuantityField;
 import loomwright.worked.Refusal;
-import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -106,7 +102,7 @@ public final class ConductorRun {
     public Quantity perMetre(Entries entries, WorkingBuilder working) {
         ConductorKind kind = ConductorKind.of(entries.option("conductor"));
         Quantity perMetre = perMetre(entries, working, kind, entries.quantity("temperature"));
-        warnOfMemory(working, kind, entries.quantity(size.key()), perMetre);
+        ConductorFindings.sayIfFromMemory(working, kind, entries.quantity(size.key()), perMetre);
         return perMetre;
     }
 
@@ -126,18 +122,6 @@ public final class ConductorRun {
             return ResistancePerMetre.at(working, kind, wanted, temperature);
         } catch (Refusal refusal) {
             throw new Refusal(size.key(), refusal.getMessage());
-        }
-    }
-
-    private static void warnOfMemory(WorkingBuilder working, ConductorKind kind, Quantity size, Quantity perMetre) {
-        if (kind.table() == null) {
-            return;
-        }
-        Source source = SizeRow.of(kind.table(), size, kind.sizesIn()).source();
-        if (source.standing() == Standing.FROM_MEMORY) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "The resistance of " + size.text() + " is from memory: no one could look it up.", perMetre, null,
-                    source, "Take it from the cable maker's data sheet before you rely on it."));
         }
     }
 

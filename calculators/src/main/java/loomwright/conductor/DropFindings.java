@@ -2,9 +2,9 @@ package loomwright.conductor;
 
 import loomwright.quantity.Quantity;
 import loomwright.source.Source;
-import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
@@ -15,39 +15,32 @@ final class DropFindings {
     private DropFindings() {}
 
     static void add(WorkingBuilder working, Entries entries, Quantity drop, Quantity supply) {
-        against(working, row("abyc-main"), drop, supply, "Main feeders, navigation lights, bilge blowers and electronics");
-        against(working, row("abyc-other"), drop, supply, "Lighting and other circuits that are not critical");
+        Source resistance = resistanceFrom(entries);
+        against(working, row("abyc-main"), drop, supply, "Main feeders, navigation lights, bilge blowers and electronics: the drop", resistance);
+        against(working, row("abyc-other"), drop, supply, "Lighting and other circuits that are not critical: the drop", resistance);
         if (DropMethod.of(entries.option("method")) == DropMethod.RESISTIVITY_0_0164) {
             working.finding(new Finding(
                     Verdict.CAUTION, "The constant 0.0164 is below that of copper at 20 °C, so the true drop is at least 5 % more.", drop,
                     null, DropFormulas.METRIC.source(), "Work it out again from the table of the conductor."));
         }
-        warnOfMemory(working, entries, drop);
     }
 
-    private static void against(WorkingBuilder working, Row allowance, Quantity drop, Quantity supply, String circuits) {
+    private static void against(
+            WorkingBuilder working, Row allowance, Quantity drop, Quantity supply, String circuits, Source resistance) {
         Quantity share = allowance.quantity("allowance");
         Quantity limit = Quantity.of(share.base() * supply.value(), supply.unit());
-        boolean passed = drop.base() <= limit.base() * (1 + 1e-9);
-        String words = circuits + ": the drop of " + drop.text(3) + " is " + (passed ? "within" : "above") + " " + limit.text(3) + ", "
-                + share.text() + " of " + supply.text() + ".";
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.CAUTION, words, drop, limit, allowance.source(),
-                passed ? "" : "If your circuit is one of these, take the next thicker conductor or a shorter route."));
+        Comparison comparison = Comparison.of(circuits, drop)
+                .atMost(limit, share.text() + " of " + supply.text(), allowance.source())
+                .otherwise(Verdict.CAUTION, "If your circuit is one of these, take the next thicker conductor or a shorter route.")
+                .settledBy(ConductorFindings.resistance("the conductor"));
+        working.finding((resistance == null ? comparison : comparison.restingOn(resistance)).finding());
     }
 
-    private static void warnOfMemory(WorkingBuilder working, Entries entries, Quantity drop) {
+    /** Where the resistance comes from, if it comes from a table; otherwise null. */
+    private static Source resistanceFrom(Entries entries) {
         ConductorKind kind = ConductorKind.of(entries.option("conductor"));
         boolean tabled = DropMethod.of(entries.option("method")) == DropMethod.TABLE && kind.table() != null;
-        if (!tabled || !entries.has("size")) {
-            return;
-        }
-        Source source = SizeRow.of(kind.table(), entries.quantity("size"), kind.sizesIn()).source();
-        if (source.standing() == Standing.FROM_MEMORY) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "The resistance of this size is from memory: no one could look it up.", drop, null, source,
-                    "Take it from the cable maker's data sheet before you rely on the drop."));
-        }
+        return tabled && entries.has("size") ? SizeRow.of(kind.table(), entries.quantity("size"), kind.sizesIn()).source() : null;
     }
 
     private static Row row(String key) {

@@ -4,7 +4,9 @@ import java.util.Map;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Source;
 import loomwright.table.PublishedTables;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -28,38 +30,32 @@ final class GaugeFindings {
 
     private static void addMetric(WorkingBuilder working, String named, Quantity area, MetricSize metric) {
         Quantity nearest = metric.nearestSize();
-        String compared = GaugeSeries.compared(nearest, area);
-        if (metric.below() == null) {
-            working.finding(new Finding(
-                    Verdict.PASSED, "The metric series here begins at " + nearest.text() + ": " + compared + " than " + named + ".",
-                    nearest, area,
-                    metric.nearest().source(), ""));
-        } else if (compared.endsWith("less copper")) {
-            String remedy = metric.enough() == null
-                    ? "The metric series here ends at " + nearest.text() + ": ask the cable maker for the next size, "
-                    : "Take " + metric.enough().name() + ", ";
-            working.finding(new Finding(
-                    Verdict.CAUTION, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest,
-                    area,
-                    metric.nearest().source(), remedy + CHECK_AGAIN));
-        } else if (compared.endsWith("more copper")) {
-            working.finding(new Finding(
-                    Verdict.PASSED, "The nearest metric size, " + nearest.text() + ", has " + compared + " than " + named + ".", nearest,
-                    area,
-                    metric.nearest().source(), ""));
+        String remedy = metric.enough() == null
+                ? "The metric series here ends at " + nearest.text() + ": ask the cable maker for the next size, "
+                : "Take " + metric.enough().name() + ", ";
+        if (!GaugeSeries.compared(nearest, area).equals(GaugeSeries.SAME)) {
+            working.finding(enough("The copper of the nearest metric size", nearest, area, named, metric.nearest().source(), remedy));
         }
     }
 
     private static void addAwg(WorkingBuilder working, String named, Quantity area) {
         Quantity nearest = working.stated("nearest-awg");
         Quantity larger = working.stated("next-larger-awg");
-        if (nearest.base() < area.base() * (1 - 1e-9)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The nearest AWG, " + nearest.text() + ", has " + GaugeSeries.compared(nearest, area) + " than " + named + ".",
-                    nearest.in(Units.SQUARE_MILLIMETRE), area, GaugeFormulas.gaugeRule(),
-                    (larger == null ? "AWG ends at 4/0: take a metric size, " : "Take " + larger.text() + ", ") + CHECK_AGAIN));
+        String remedy = larger == null ? "AWG ends at 4/0: take a metric size, " : "Take " + larger.text() + ", ";
+        if (!Comparison.atLeast(nearest, area)) {
+            working.finding(enough(
+                    "The copper of the nearest AWG, " + nearest.text(), nearest.in(Units.SQUARE_MILLIMETRE), area, named,
+                    GaugeFormulas.gaugeRule(), remedy));
         }
+    }
+
+    /** Whether a size has at least the copper of the one it stands for. */
+    private static Finding enough(String subject, Quantity nearest, Quantity area, String named, Source source, String remedy) {
+        return Comparison.of(subject, nearest)
+                .atLeast(area, "that of " + named + " (" + GaugeSeries.compared(nearest, area) + ")", source)
+                .exact()
+                .otherwise(Verdict.CAUTION, remedy + CHECK_AGAIN)
+                .finding();
     }
 
     private static void addSae(WorkingBuilder working, SaeSize sae) {

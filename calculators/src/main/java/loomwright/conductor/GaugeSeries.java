@@ -13,6 +13,8 @@ import loomwright.worked.WorkingBuilder;
 
 /** Finds the neighbours of an area in the metric series and among the gauges. */
 final class GaugeSeries {
+    static final String SAME = "the same copper";
+
     private static final double HAIR = 1e-9;
     private static final int THICKEST = -3;
     private static final int THINNEST = 40;
@@ -94,7 +96,7 @@ final class GaugeSeries {
     static String compared(Quantity size, Quantity area) {
         double share = size.base() / area.base() - 1;
         if (Math.abs(share) < 0.00005) {
-            return "the same copper";
+            return SAME;
         }
         return Quantity.ofBase(Math.abs(share), Units.PERCENT).text(3) + (share < 0 ? " less copper" : " more copper");
     }

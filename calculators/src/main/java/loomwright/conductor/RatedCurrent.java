@@ -24,13 +24,14 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
         return formula().value(values(), Units.AMPERE);
     }
 
-    /** The current with the bundling factor, whether it is compulsory or not; null if there is no such factor. */
-    Quantity valueBundled() {
-        return bundle == null ? null : AmpacityFormulas.of(warmth != null, true).value(values(), Units.AMPERE);
-    }
-
     Quantity tableCurrent() {
         return row.quantity(column);
+    }
+
+    /** The factors behind the current of the table, such as {@code  × 0.82 × 0.60}; empty if there are none. */
+    String factorsText() {
+        String warm = warmth == null ? "" : " × " + warmth.quantity(warmthColumn, Units.ONE).text();
+        return warm + (bundleBinds ? " × " + bundle.quantity("factor", Units.ONE).text() : "");
     }
 
     /** The figures for the formulas; factors that do not apply are absent. */
@@ -47,6 +48,11 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
 
     /** Adds the steps that lead to the current. */
     Quantity show(WorkingBuilder working) {
+        return show(working, true);
+    }
+
+    /** The same, for a figure that is the ampacity or only above it. */
+    Quantity show(WorkingBuilder working, boolean isRated) {
         boolean unchanged = warmth == null && !bundleBinds;
         Quantity current = working.lookUp(
                 "Read the current of " + row.name() + " from the table",
@@ -61,13 +67,14 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
         if (bundleBinds) {
             working.lookUp(
                     "Read the factor for conductors bundled together", AmpacitySymbols.BUNDLE_FACTOR, bundle, "factor", Units.ONE,
-                    "Conductors side by side warm each other.");
+                    "Conductors side by side warm each other, at any voltage. 33 CFR makes the factor compulsory from 50 V up only.");
         }
         if (unchanged) {
             return current;
         }
         return working.compute(
-                "Multiply by what applies", formula(), values(), Units.AMPERE, "Each factor takes its share of the current.");
+                "Multiply by what applies", formula(), values(), Units.AMPERE,
+                isRated ? "Each factor takes its share of the current." : "The conductor carries less than this.");
     }
 
     private Formula formula() {

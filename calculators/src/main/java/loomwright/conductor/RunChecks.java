@@ -5,7 +5,6 @@ import java.util.List;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.table.Row;
 import loomwright.worked.Candidate;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
@@ -25,9 +24,6 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
     static RunChecks of(Entries entries, RunNeed need) {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
         Surroundings around = Surroundings.of(entries, entries.quantity("supply-voltage"));
-        if (rules != null) {
-            AmpacityCoverage.check(rules, around);
-        }
         boolean allowsMore = entries.choice("fuse-rule").equals("33-cfr-183");
         Quantity fuse = entries.quantity("fuse-rating");
         check(rules, fuse, allowsMore, need.current(), around);
@@ -58,10 +54,18 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         }
     }
 
-    /** The ampacity of a size; null if the rule set lists none. */
-    RatedCurrent rated(RunSize size) {
-        Row row = rules == null ? null : rules.row(size.ampacitySize());
-        return row == null ? null : rules.at(row, around);
+    /** What a size may carry. A wire thinner than the rule set lists is not for a run of its own, whatever other tables say. */
+    CarryingCapacity capacity(RunSize size) {
+        return CarryingCapacity.of(size.ampacitySize(), rules, around);
+    }
+
+    /** Whether the rule set has an ampacity for a size. */
+    boolean isListed(RunSize size) {
+        return isListed(capacity(size));
+    }
+
+    private boolean isListed(CarryingCapacity capacity) {
+        return capacity.isRated() && capacity.source().document().equals(rules.table().source().document());
     }
 
     boolean passes(RunSize size) {
@@ -73,14 +77,14 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         if (rules == null) {
             return true;
         }
-        RatedCurrent rated = rated(size);
-        return rated != null && reaches(rated.value(), need.current()) && (fuse == null || reaches(fuseLimit(rated), fuse));
+        CarryingCapacity capacity = capacity(size);
+        return isListed(capacity) && reaches(capacity.value(), need.current()) && (fuse == null || reaches(fuseLimit(capacity), fuse));
     }
 
     /** The highest rating of a fuse-link on a conductor, without a step. */
-    Quantity fuseLimit(RatedCurrent rated) {
+    Quantity fuseLimit(CarryingCapacity capacity) {
         return RunFormulas.FUSE_ALLOWED.value(
-                Values.of(RunFormulas.FUSE_SHARE, fuseShare).with(AmpacitySymbols.AMPACITY, rated.value()), Units.AMPERE);
+                Values.of(RunFormulas.FUSE_SHARE, fuseShare).with(AmpacitySymbols.AMPACITY, capacity.value()), Units.AMPERE);
     }
 
     /** A size with the reason it was taken or left. */
@@ -100,19 +104,16 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         if (rules == null) {
             return faults;
         }
-        RatedCurrent rated = rated(size);
-        if (rated == null) {
-            faults.add(
-                    size.isByAmpacityTables()
-                            ? "no ampacity for it in this rule set"
-                            : "no ampacity for SAE gauge: the tables list AWG, which has more copper");
-        } else {
-            if (!reaches(rated.value(), need.current())) {
-                faults.add("carries " + rated.value().text() + ", below " + need.current().text());
-            }
-            if (fuse != null && !reaches(fuseLimit(rated), fuse)) {
-                faults.add("allows a fuse-link of " + fuseLimit(rated).text() + ", below " + fuse.text());
-            }
+        CarryingCapacity capacity = capacity(size);
+        if (!isListed(capacity)) {
+            faults.add("no ampacity for it in this rule set, only that it carries less than " + capacity.rated().value().text());
+            return faults;
+        }
+        if (!reaches(capacity.value(), need.current())) {
+            faults.add("carries " + capacity.value().text() + ", below " + need.current().text());
+        }
+        if (fuse != null && !reaches(fuseLimit(capacity), fuse)) {
+            faults.add("allows a fuse-link of " + fuseLimit(capacity).text() + ", below " + fuse.text());
         }
         return faults;
     }

@@ -42,8 +42,7 @@ final class RunFields {
             ConductorKind.ISO_6722_1, ConductorKind.IEC_60228_CLASS_5, ConductorKind.IEC_60228_CLASS_2, ConductorKind.NEC_STRANDED,
             ConductorKind.SOLID_COPPER, ConductorKind.SAE_BY_AREA);
 
-    /** Vehicle cable is the usual kind here, so its own table is the usual rule set. */
-    private static final ChoiceField RULE_SET = usually("towing-cable", AmpacityRuleSet.field(DROP_ONLY));
+    private static final ChoiceField RULE_SET = AmpacityRuleSet.field(DROP_ONLY);
 
     static final Description DESCRIPTION = new Description(
             "size-for-run",
@@ -73,6 +72,7 @@ final class RunFields {
             List.of(
                     new Output("chosen-size", "Thinnest metric size that passes", Units.SQUARE_MILLIMETRE),
                     new Output("chosen-gauge", "Thinnest gauge that passes", Units.AWG),
+                    new Output("chosen-sae-area", "Area of the thinnest SAE gauge that passes", Units.SQUARE_MILLIMETRE),
                     new Output("drop", "Voltage drop with it", Units.VOLT),
                     new Output("drop-percent", "Drop as a share of the supply voltage", Units.PERCENT),
                     new Output("ampacity", "Ampacity of it", Units.AMPERE),
@@ -82,8 +82,4 @@ final class RunFields {
             RunFormulas.NAMED);
 
     private RunFields() {}
-
-    private static ChoiceField usually(String option, ChoiceField field) {
-        return new ChoiceField(field.key(), field.label(), field.help(), field.options(), option);
-    }
 }

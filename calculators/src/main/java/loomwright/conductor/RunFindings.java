@@ -5,9 +5,9 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
-import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -17,16 +17,12 @@ final class RunFindings {
     private RunFindings() {}
 
     static void drop(WorkingBuilder working, RunNeed need, RunSize chosen, Quantity drop) {
-        Source row = chosen.row().source();
-        boolean memory = row.standing() == Standing.FROM_MEMORY;
-        String words = "The drop of " + drop.text(3) + " with " + chosen.name() + " is within " + need.limit().text(3) + ".";
-        working.finding(
-                memory
-                        ? new Finding(
-                                Verdict.CAUTION, words + " Its resistance is from memory: no one could look it up.", drop, need.limit(),
-                                row,
-                                "Take the resistance from the cable maker's data sheet.")
-                        : new Finding(Verdict.PASSED, words, drop, need.limit(), limitSource(need), ""));
+        working.finding(Comparison.of("The drop with " + chosen.name(), drop)
+                .atMost(need.limit(), "the drop allowed", limitSource(need))
+                .restingOn(chosen.row().source())
+                .ifClose("A warmer cable or one more joint takes it over: the next thicker size leaves room.")
+                .settledBy(ConductorFindings.resistance(chosen.name()))
+                .finding());
     }
 
     /** The rule that names the limit, if it is one of those in print. */
@@ -41,19 +37,20 @@ final class RunFindings {
         return Source.of(Document.COMPUTED, "the limit entered");
     }
 
-    static void fuse(WorkingBuilder working, RunChecks checks, Quantity limit, RatedCurrent rated) {
+    static void fuse(WorkingBuilder working, RunChecks checks, Quantity limit, CarryingCapacity capacity) {
         boolean allowsMore = checks.fuseShare().base() > 1;
-        working.finding(new Finding(
-                Verdict.PASSED,
-                "The fuse-link of " + checks.fuse().text() + " is within the " + limit.text() + " that the conductor allows.",
-                checks.fuse(), limit,
-                allowsMore ? fuseRule().source() : rated.row().source(), ""));
-        if (checks.fuse().base() > rated.value().base() * (1 + 1e-9)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The fuse-link of " + checks.fuse().text() + " is above the ampacity of " + rated.value().text()
-                            + ": the rule allows it, but a small overload may last.",
-                    checks.fuse(), rated.value(), rated.row().source(), "Where the load could grow, take a thicker conductor."));
+        Comparison allowed = Comparison.of("The rating of the fuse-link", checks.fuse())
+                .atMost(limit, "what the conductor allows", allowsMore ? fuseRule().source() : capacity.source())
+                .restingOn(capacity.source())
+                .exact()
+                .otherwise(Verdict.STOP, "Take a smaller fuse-link or a thicker conductor.");
+        working.finding((capacity.assumed().isEmpty() ? allowed : allowed.assuming(capacity.assumed())).finding());
+        Comparison own = Comparison.of("The rating of the fuse-link", checks.fuse())
+                .atMost(capacity.value(), "the ampacity; the rule allows it, but a small overload may last. The ampacity is", capacity.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Where the load could grow, take a thicker conductor.");
+        if (!own.holds()) {
+            working.finding(own.finding());
         }
     }
 
@@ -69,8 +66,7 @@ final class RunFindings {
         String reason = checks.judged(thickest, false).reason();
         boolean unlisted = checks.rules() != null && !listsAny(series, checks);
         String remedy = unlisted
-                ? "This rule set lists none of these sizes: take cable named by AWG, or a rule set that lists mm². No ampacity is made up "
-                        + "here."
+                ? "This rule set lists none of these sizes for such a place: take another rule set, or keep the cable cooler. No ampacity is made up here."
                 : "Shorten the route, share the load among several runs, allow more drop where that is right, or take another kind of "
                         + "conductor.";
         working.finding(new Finding(
@@ -81,7 +77,7 @@ final class RunFindings {
 
     private static boolean listsAny(List<RunSize> series, RunChecks checks) {
         for (RunSize size : series) {
-            if (checks.rated(size) != null) {
+            if (checks.isListed(size)) {
                 return true;
             }
         }

@@ -17,19 +17,24 @@ import loomwright.table.Row;
  */
 public record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
 
-    /** Whether the ampacity tables may be read by its size. SAE gauge has less copper than the AWG they list. */
-    public boolean isByAmpacityTables() {
-        return !isSae(row);
+    /** The answer that it is: SAE gauge by its area, since its number means another area as AWG. */
+    String output() {
+        return isSae(row) ? "chosen-sae-area" : size().unit() == Units.AWG ? "chosen-gauge" : "chosen-size";
+    }
+
+    /** The figure of {@link #output}. */
+    Quantity answer() {
+        return isSae(row) ? row.quantity("sae-cross-section") : size();
     }
 
     /** By what size its ampacity is looked up: SAE gauge by its area. */
     Quantity ampacitySize() {
-        return isSae(row) ? area : size();
+        return isSae(row) ? row.quantity("sae-cross-section") : size();
     }
 
     /** What it is called where a size has to stand on its own: SAE gauge by its area, since its number would be taken for AWG. */
     String carriedText() {
-        return ampacitySize().text();
+        return (isSae(row) ? area : size()).text();
     }
 
     private static boolean isSae(Row row) {

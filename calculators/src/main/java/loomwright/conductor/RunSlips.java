@@ -86,7 +86,6 @@ final class RunSlips {
     }
 
     private static void taken(WorkingBuilder working, String key, String name, String words, RunSize size) {
-        String output = size.size().unit() == Units.AWG ? "chosen-gauge" : "chosen-size";
-        working.slip(key, output, name, words, RunFormulas.OTHER_SIZE, Values.of(RunFormulas.CHOSEN, size.size()));
+        working.slip(key, size.output(), name, words, RunFormulas.OTHER_SIZE, Values.of(RunFormulas.CHOSEN, size.answer()));
     }
 }

@@ -58,7 +58,7 @@ public final class SizeForRun implements Calculator {
             }
         }
         working.choose(
-                "Go up the sizes to the first that passes", candidates, chosen == null ? null : chosen.size(),
+                "Go up the sizes to the first that passes", candidates, chosen == null ? null : chosen.answer(),
                 "Every check has to pass with the same size.", kind.table().source());
         return chosen;
     }
@@ -68,30 +68,27 @@ public final class SizeForRun implements Calculator {
         Quantity share = working.compute(
                 "See what share of the supply that is", DropFormulas.SHARE, checks.need().values().with(Symbols.DROP, drop), Units.PERCENT,
                 "The limits of the rule sets are shares of the supply voltage.");
-        working.result(chosen.size().unit() == Units.AWG ? "chosen-gauge" : "chosen-size", chosen.size());
+        working.result(chosen.output(), chosen.answer());
         working.result("drop", drop);
         working.result("drop-percent", share);
         if (checks.rules() == null) {
             RunFindings.ampacityLeftOut(working, chosen);
             return;
         }
-        RatedCurrent rated = checks.rated(chosen);
-        if (checks.rules() == AmpacityRuleSet.BOAT) {
-            TableFive.row(working, chosen.ampacitySize());
-            TableFive.sayIfStandIn(working, chosen.ampacitySize(), rated.row());
-        }
-        Quantity ampacity = rated.show(working);
+        CarryingCapacity capacity = checks.capacity(chosen);
+        StandInStep.show(working, chosen.ampacitySize(), capacity.rated().row());
+        Quantity ampacity = capacity.rated().show(working);
         working.result("ampacity", ampacity);
-        AmpacityFindings.load(working, checks.need().current(), ampacity, rated.row());
+        AmpacityFindings.load(working, checks.need().current(), capacity);
         if (checks.fuse() != null) {
             Quantity limit = working.compute(
                     "Find the highest rating of a fuse-link on it", RunFormulas.FUSE_ALLOWED,
                     Values.of(RunFormulas.FUSE_SHARE, checks.fuseShare()).with(AmpacitySymbols.AMPACITY, ampacity), Units.AMPERE,
                     "The fuse-link guards the conductor, so the conductor sets its limit.");
             working.result("fuse-limit", limit);
-            RunFindings.fuse(working, checks, limit, rated);
+            RunFindings.fuse(working, checks, limit, capacity);
         }
-        AmpacityFindings.conditions(working, checks.rules(), checks.around(), rated, ampacity);
+        AmpacityFindings.conditions(working, checks.rules(), checks.around(), capacity);
     }
 
     private static Map<String, String> carried(Entries entries, RunSize chosen) {

@@ -14,6 +14,14 @@ import loomwright.worked.Entries;
  * @param voltage the nominal voltage of the circuit
  */
 public record Surroundings(Insulation insulation, boolean engineSpace, Quantity ambient, int together, Quantity voltage) {
+    private static final double BASE = 30;
+    private static final double ENGINE_SPACE = 50;
+
+    /** The surroundings entered. */
+    static Surroundings of(Entries entries) {
+        return of(entries, Quantity.of(12, Units.VOLT));
+    }
+
     /** The surroundings entered, for a circuit of that nominal voltage. */
     public static Surroundings of(Entries entries, Quantity voltage) {
         return new Surroundings(
@@ -22,6 +30,24 @@ public record Surroundings(Insulation insulation, boolean engineSpace, Quantity 
                 entries.quantity("ambient"),
                 (int) Math.ceil(entries.quantity("conductors-together").base() - 1e-9),
                 voltage);
+    }
+
+    /** How warm it is around the conductor, in °C: an engine space counts as 50 °C at least, and nothing said as 30 °C. */
+    double celsius() {
+        double entered = ambient == null ? BASE : ambient.in(Units.CELSIUS).value();
+        return engineSpace ? Math.max(ENGINE_SPACE, entered) : entered;
+    }
+
+    /** Whether there is nothing left for the conductor's own heat. */
+    boolean isAsWarmAsInsulation() {
+        return celsius() >= insulation.rating().value() - 1e-9;
+    }
+
+    /** What a careful person takes where nothing is known, as far as it was taken here; empty if none of it was. */
+    String assumed() {
+        String lowest = insulation == Insulation.T60 ? "insulation for " + insulation.rating().text() : "";
+        boolean warm = !engineSpace && ambient != null && ambient.text().equals(AmpacityFields.USUAL_AMBIENT.text());
+        return lowest + (lowest.isEmpty() || !warm ? "" : " and ") + (warm ? ambient.text() + " around it" : "");
     }
 
     /** Whether it is warmer around the conductor than {@code celsius}. */

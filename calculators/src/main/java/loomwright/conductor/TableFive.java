@@ -1,16 +1,12 @@
 package loomwright.conductor;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
-import loomwright.worked.Candidate;
-import loomwright.worked.Finding;
+import loomwright.worked.Comparison;
 import loomwright.worked.Refusal;
-import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -21,7 +17,6 @@ import loomwright.worked.WorkingBuilder;
  * less copper than the name. With that margin no row has less resistance than IEC 60228 allows a class 5 cable of the name.
  */
 public final class TableFive {
-    private static final double METRIC_MARGIN = 0.95;
     private static final double HAIR = 1e-6;
 
     /**
@@ -68,10 +63,7 @@ public final class TableFive {
                             + " ("
                             + squareMillimetres(thinnest).text(3) + "): take a thicker conductor, or the ampacity from its maker's data");
         }
-        working.choose(
-                "Take a row of Table 5 with less copper", candidates(size, taken), taken.quantity("size"),
-                "The table lists AWG only. A thinner row errs to the cautious side; a thicker one may never stand in.", Source.of(
-                        taken.source().document(), "183.425 Table 5"));
+        StandInStep.show(working, size, taken);
         return taken;
     }
 
@@ -79,13 +71,10 @@ public final class TableFive {
     public static void sayIfStandIn(WorkingBuilder working, Quantity size, Row row) {
         Quantity area = squareMillimetres(row);
         if (size.base() > area.base() * (1 + HAIR)) {
-            Quantity less = Quantity.ofBase(1 - area.base() / size.base(), Units.PERCENT);
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "Table 5 has no row for " + size.text() + ". That of " + row.name() + " stands in, with " + less.text(3)
-                            + " less copper.",
-                    size.in(Units.SQUARE_MILLIMETRE), area, row.source(),
-                    "If the maker of the cable gives a lower current than this, that figure rules."));
+            working.finding(Comparison.of("The copper of " + size.text(), size.in(Units.SQUARE_MILLIMETRE))
+                    .atLeast(area, "that of " + row.name() + ", whose row of Table 5 stands in for it", row.source())
+                    .exact()
+                    .finding());
         }
     }
 
@@ -101,33 +90,7 @@ public final class TableFive {
     }
 
     private static Row thinner(Quantity size) {
-        Row taken = null;
-        for (Row row : PublishedTables.no33Cfr183425Table5().rows()) {
-            taken = row.quantity("size").base() <= most(size) ? row : taken;
-        }
-        return taken;
-    }
-
-    /** The copper its row may have at most. */
-    private static double most(Quantity size) {
-        boolean metric = size.unit() == Units.SQUARE_MILLIMETRE;
-        return size.base() * (metric ? METRIC_MARGIN : 1 + HAIR);
-    }
-
-    private static List<Candidate> candidates(Quantity size, Row taken) {
-        List<Candidate> candidates = new ArrayList<>();
-        candidates.add(new Candidate(taken.name(), true, squareMillimetres(taken).text(3) + ", less copper than " + size.text()));
-        Row row = thicker(taken);
-        while (row != null && row.quantity("size").base() <= size.base()) {
-            candidates.add(new Candidate(
-                    row.name(), false, squareMillimetres(row).text(3)
-                            + ": too close, for a metric size may have a little less copper than its name"));
-            row = thicker(row);
-        }
-        if (row != null) {
-            candidates.add(new Candidate(row.name(), false, squareMillimetres(row).text(3) + ", more copper than " + size.text()));
-        }
-        return candidates;
+        return StandIn.row(PublishedTables.no33Cfr183425Table5(), Insulation.T60.column(), size);
     }
 
     private static Quantity squareMillimetres(Row row) {

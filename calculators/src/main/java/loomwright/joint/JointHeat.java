@@ -11,6 +11,7 @@ import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.table.Documents;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
@@ -31,19 +32,19 @@ import loomwright.worked.WorkingBuilder;
 public final class JointHeat implements Calculator {
     private static final Symbol READING = Symbol.of("U", "reading", "voltage across the joint", Dimension.VOLTAGE);
     private static final Symbol TEST_CURRENT = Symbol.of("I", "test", "current while measuring", Dimension.CURRENT);
-    private static final Symbol DESIGN_CURRENT = Symbol.of("I", "design current", Dimension.CURRENT);
+    static final Symbol DESIGN_CURRENT = Symbol.of("I", "design current", Dimension.CURRENT);
     private static final Symbol PER_METRE =
             Symbol.of("r", "resistance of one metre of the conductor", Dimension.RESISTANCE_PER_LENGTH);
     private static final Symbol SPAN = Symbol.of("l", "length of conductor between the probes", Dimension.LENGTH);
     private static final Symbol CONDUCTOR_DROP = Symbol.of("U", "c", "drop of the conductor between the probes", Dimension.VOLTAGE);
-    private static final Symbol JOINT = Symbol.of("R", "j", "resistance of the joint", Dimension.RESISTANCE);
+    static final Symbol JOINT = Symbol.of("R", "j", "resistance of the joint", Dimension.RESISTANCE);
     private static final Symbol HEAT = Symbol.of("P", "heat in the joint at the design current", Dimension.POWER);
     private static final Symbol DROP = Symbol.of("U", "j", "drop of the joint at the design current", Dimension.VOLTAGE);
 
     private static final Formula OF_CONDUCTOR = new Formula(CONDUCTOR_DROP, TEST_CURRENT.times(PER_METRE).times(SPAN));
     private static final Formula OF_JOINT = new Formula(JOINT, READING.minus(CONDUCTOR_DROP).over(TEST_CURRENT));
     private static final Formula DESIGN_DROP = new Formula(DROP, DESIGN_CURRENT.times(JOINT));
-    private static final Formula DESIGN_HEAT = new Formula(HEAT, DESIGN_CURRENT.squared().times(JOINT));
+    static final Formula DESIGN_HEAT = new Formula(HEAT, DESIGN_CURRENT.squared().times(JOINT));
     private static final Formula CONDUCTOR_FORGOTTEN = new Formula(JOINT, READING.over(TEST_CURRENT));
     private static final Formula READING_TIMES_CURRENT = new Formula(HEAT, READING.times(DESIGN_CURRENT));
     private static final Formula HEAT_AT_TEST = new Formula(HEAT, TEST_CURRENT.squared().times(JOINT));
@@ -144,13 +145,11 @@ public final class JointHeat implements Calculator {
             return;
         }
         double jointVolts = joint.base() * values.of(TEST_CURRENT).base();
-        boolean good = jointVolts <= conductor.base();
-        Quantity jointDrop = Quantity.ofBase(jointVolts, Units.MILLIVOLT);
-        working.finding(new Finding(
-                good ? Verdict.PASSED : Verdict.CAUTION,
-                "The joint drops " + jointDrop.text(3) + " of its own, " + (good ? "no more" : "more") + " than the "
-                        + conductor.text(3) + " of the conductor beside it. The rule asks for a resistance that is negligible against that of the conductor.",
-                jointDrop, conductor, Source.of(Documents.faaAc43131b(), "11-174"),
-                good ? "" : "Cut the joint out and make it again. Warm is a warning; hot is a stop."));
+        working.finding(Comparison.of("What the joint drops of its own", Quantity.ofBase(jointVolts, Units.MILLIVOLT))
+                .atMost(conductor, "what the conductor beside it drops; its resistance is to be negligible against that", Source.of(Documents.faaAc43131b(), "11-174"))
+                .exact()
+                .otherwise(Verdict.CAUTION, "Cut the joint out and make it again. Warm is a warning; hot is a stop.")
+                .finding());
+        working.finding(JointRule.heat("The heat in the joint at the design current", working.stated("joint-heat")).finding());
     }
 }

@@ -8,14 +8,15 @@ import loomwright.formula.Values;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Option;
 import loomwright.worked.Output;
@@ -65,6 +66,9 @@ public final class PullForce implements Calculator {
     /** More than the rounding of the printed newtons, which is 0.5 % at most. */
     private static final double ROUNDING = 0.01;
 
+    private static final MissingFigure MISSING =
+            new MissingFigure("", "least pull of the terminal", "the sheet of the terminal or of its crimp tool, \u201cpull-out force\u201d");
+
     private static final Description DESCRIPTION = new Description(
             "pull-force",
             "Pull on a crimped joint",
@@ -92,10 +96,8 @@ public final class PullForce implements Calculator {
         Quantity least = larger(working, row, printed);
         Values values = Values.of(FORCE, least);
         working.result("least-pull", least);
-        if (row.source().standing() == Standing.FROM_MEMORY) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "This figure is from memory, and two lists of it disagree.", least, null, row.source(),
-                    "Use it for practice only; ask the maker of the terminal for the pull it must hold."));
+        if (!row.source().standing().mayPass()) {
+            working.finding(Finding.notKnown("This figure is from memory, and two lists of it disagree.", least, row.source(), MISSING));
         }
         if (entries.has(PULLED.key())) {
             compare(working, entries.quantity(PULLED.key()), values, row);
@@ -137,16 +139,14 @@ public final class PullForce implements Calculator {
         working.slip(
                 "ratio-upside-down", "held-ratio", "The two pulls the wrong way round",
                 "Divide what it held by what it must hold.", MARGIN_UPSIDE_DOWN, values);
-        if (row.source().standing() == Standing.FROM_MEMORY) {
-            return;
-        }
-        boolean passed = ratio.value() >= 1;
-        Quantity limit = least.of(FORCE);
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.STOP,
-                "The test piece held " + held.text(3) + "; the rule set asks for " + limit.text() + ".",
-                held, limit, row.source(),
-                passed ? "" : "Find out why before you crimp the real one: size of terminal, tool, die, strands cut or outside the barrel."));
+        working.finding(Comparison.of("The pull that the test piece held", held)
+                .atLeast(least.of(FORCE), "what the rule set asks for", row.source())
+                .exact()
+                .settledBy(MISSING)
+                .otherwise(
+                        Verdict.STOP,
+                        "Find out why before you crimp the real one: size of terminal, tool, die, strands cut or outside the barrel.")
+                .finding());
     }
 
     private static Row row(Entries entries) {

@@ -12,10 +12,10 @@ import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Option;
 import loomwright.worked.Output;
@@ -125,15 +125,15 @@ public final class ShrinkSize implements Calculator {
 
     private static void addFindings(
             WorkingBuilder working, Quantity supplied, Quantity shrunk, Quantity joint, Quantity cable, Source source) {
-        boolean slips = supplied.base() > joint.base();
-        working.finding(new Finding(
-                slips ? Verdict.PASSED : Verdict.STOP,
-                "The tube of " + supplied.text() + (slips ? " slips" : " does not slip") + " over the joint of " + joint.text() + ".",
-                supplied, joint, source, slips ? "" : "Take a wider tube, and put it on before you make the joint."));
-        boolean grips = shrunk.base() < cable.base();
-        working.finding(new Finding(
-                grips ? Verdict.PASSED : Verdict.STOP,
-                "Shrunk to " + shrunk.text(3) + " it " + (grips ? "grips" : "does not grip") + " the cable of " + cable.text() + ".",
-                shrunk, cable, source, grips ? "" : "Take a narrower tube, or one of 3 to 1."));
+        working.finding(Comparison.of("The tube as supplied", supplied)
+                .atLeast(joint, "the joint that it has to slip over", source)
+                .exact()
+                .otherwise(Verdict.STOP, "Take a wider tube, and put it on before you make the joint.")
+                .finding());
+        working.finding(Comparison.of("The tube when shrunk", shrunk)
+                .atMost(cable, "the cable that it has to grip", source)
+                .exact()
+                .otherwise(Verdict.STOP, "Take a narrower tube, or one of 3 to 1.")
+                .finding());
     }
 }

@@ -2,6 +2,7 @@ package loomwright.load;
 
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.table.Row;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
 
@@ -11,10 +12,11 @@ import loomwright.worked.Refusal;
  * @param power the watts entered, or null
  * @param voltage the volts at the device, or null
  * @param current the amperes at the device, or null
+ * @param planned the row that the efficiency was taken from because none was entered, or null
  */
 record Device(
         Quantity power, Quantity voltage, Quantity current, Quantity efficiency, Quantity supply, Quantity lowest, Quantity highest,
-        LoadKind kind) {
+        LoadKind kind, Row planned) {
 
     /**
      * Reads the entries.
@@ -22,14 +24,30 @@ record Device(
      * @throws Refusal if they are too few, too many or contradict each other
      */
     static Device of(Entries entries) {
+        LoadKind kind = LoadKind.of(entries.option("load-kind"));
+        Row planned = entries.has("efficiency") ? null : converter(entries, kind).row();
+        Quantity efficiency = entries.has("efficiency")
+                ? entries.quantity("efficiency") : planned == null ? Quantity.of(100, Units.PERCENT) : planned.quantity("efficiency");
         Device device = new Device(
                 entries.quantity("power"), entries.quantity("device-voltage"), entries.quantity("device-current"),
-                entries.quantity("efficiency"), entries.quantity("supply-voltage"), entries.quantity("lowest-voltage"),
-                entries.quantity("highest-voltage"), LoadKind.of(entries.option("load-kind")));
+                efficiency, entries.quantity("supply-voltage"), entries.quantity("lowest-voltage"), entries.quantity("highest-voltage"), kind,
+                planned);
         device.refusePower();
         device.refuseOrder();
         device.refuseVoltage();
         return device;
+    }
+
+    /**
+     * What stands before the device. Where no one knows, a load that holds its power is taken to have a converter, unless its label gives a
+     * voltage that the supply has.
+     */
+    private static Converter converter(Entries entries, LoadKind kind) {
+        Converter chosen = Converter.named(entries.choice("converter"));
+        Quantity volts = entries.quantity("device-voltage");
+        boolean direct = kind != LoadKind.CONSTANT_POWER
+                || volts != null && volts.base() >= entries.quantity("lowest-voltage").base() && volts.base() <= entries.quantity("highest-voltage").base();
+        return chosen == Converter.NOT_KNOWN && direct ? Converter.NONE : chosen;
     }
 
     /** The voltage at which a load that does not hold its power takes what its label says. */
@@ -85,10 +103,9 @@ record Device(
         }
         if (kind != LoadKind.CONSTANT_POWER && hasConverter()) {
             throw new Refusal(
-                    "efficiency",
+                    planned == null ? "efficiency" : "converter",
                     "Efficiency of the converter is " + efficiency.text()
-                            + ": a load behind a converter holds its power. Choose that, or enter "
-                            + Quantity.of(100, Units.PERCENT).text());
+                            + ": a load behind a converter holds its power. Choose that, or no converter and no efficiency");
         }
     }
 }

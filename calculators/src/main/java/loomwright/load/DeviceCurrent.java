@@ -74,6 +74,11 @@ public final class DeviceCurrent implements Calculator {
         if (!device.hasConverter()) {
             return devicePower;
         }
+        if (device.planned() != null) {
+            working.lookUp(
+                    "Read the efficiency of such a converter from the table", DeviceSymbols.EFFICIENCY, device.planned(), "efficiency",
+                    "None was entered. The least for its kind errs to the cautious side.");
+        }
         return working.compute(
                 "Divide by the efficiency of the converter", DeviceFormulas.INPUT_POWER_FROM_DEVICE,
                 Values.of(DeviceSymbols.DEVICE_POWER, devicePower).with(DeviceSymbols.EFFICIENCY, device.efficiency()), Units.WATT,

@@ -25,9 +25,9 @@ final class DeviceFields {
 
     static final QuantityField EFFICIENCY = QuantityField.of(
                     "efficiency", "Efficiency of the converter",
-                    "From its data sheet; for USB outlets in vehicles plan with 80 % to 90 %. Without a converter: 100 %.", 10, 100,
+                    "From its data sheet. Empty: the least for its kind is taken, 80 % for a USB outlet.", 10, 100,
                     Units.PERCENT)
-            .usually("100 %");
+            .optional();
 
     static final QuantityField SUPPLY_VOLTAGE =
             QuantityField.of("supply-voltage", "Supply voltage", "What the supply has as a rule.", 1, 60, Units.VOLT).usually("12 V");
@@ -49,7 +49,7 @@ final class DeviceFields {
                     "The voltages are those at the device's input; what the cable loses comes off the supply first.",
                     "The efficiency is the same at every voltage.",
                     "The power of a fixed resistance holds at the voltage of its label; without one, at the supply voltage."),
-            List.of(POWER, DEVICE_VOLTAGE, DEVICE_CURRENT, EFFICIENCY, SUPPLY_VOLTAGE, LOWEST_VOLTAGE, HIGHEST_VOLTAGE, LoadKind.field()),
+            List.of(POWER, DEVICE_VOLTAGE, DEVICE_CURRENT, Converter.field(), EFFICIENCY, SUPPLY_VOLTAGE, LOWEST_VOLTAGE, HIGHEST_VOLTAGE, LoadKind.field()),
             List.of(
                     new Output("device-power", "Power at the device", Units.WATT),
                     new Output("input-power", "Power taken from the supply", Units.WATT),

@@ -6,6 +6,7 @@ import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -34,11 +35,10 @@ final class DeviceFindings {
                             + " this load never draws more.",
                     largest, null, Source.commonPractice(), ""));
         } else {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The design current is " + largest.text() + ", drawn at " + voltage.text() + ", not the " + usual.text() + " at "
-                            + device.supply().text() + ".",
-                    largest, null, Source.commonPractice(), "Choose cable and fuse-link for the design current."));
+            working.finding(Comparison.of("The current at " + device.supply().text(), usual)
+                    .atLeast(largest, "the design current, which is drawn at " + voltage.text(), Source.commonPractice())
+                    .otherwise(Verdict.CAUTION, "Choose cable and fuse-link for the design current.")
+                    .finding());
         }
     }
 
@@ -58,17 +58,13 @@ final class DeviceFindings {
                                 + ".",
                         entered, high, PLANNING.source(), "Enter the efficiency of the converter."));
             }
-        } else if (entered.base() > high.base() * (1 + 1e-9)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, planning + "You entered " + entered.text() + ".", entered, high, PLANNING.source(),
-                    "Keep it only if the converter's data sheet gives it at this load."));
-        } else {
-            boolean within = entered.base() >= low.base() * (1 - 1e-9);
-            working.finding(new Finding(
-                    Verdict.PASSED, planning + "You entered " + entered.text() + (within ? "." : ", which gives a larger current."),
-                    entered,
-                    within ? high : low, PLANNING.source(), ""));
+            return;
         }
+        Comparison comparison = Comparison.of("The efficiency of the converter", entered)
+                .atMost(high, "the most that converters of vehicle USB outlets are planned with", PLANNING.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Keep it only if the converter's data sheet gives it at this load.");
+        working.finding((device.planned() == null ? comparison : comparison.assuming("the least efficiency of its kind")).finding());
     }
 
     /** A 12 V system with a window narrower than usual hides the worst current. */

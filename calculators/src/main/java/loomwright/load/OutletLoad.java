@@ -94,7 +94,7 @@ public final class OutletLoad implements Calculator {
                 "Twice the current means four times the heat, in a place the size of a finger tip.");
         working.result("contact-drop", drop);
         working.result("contact-heat", heat);
-        return with.with(OutletFormulas.DROP, drop);
+        return with.with(OutletFormulas.DROP, drop).with(OutletFormulas.HEAT, heat);
     }
 
     private static Values standing(Entries entries, WorkingBuilder working, Values values) {

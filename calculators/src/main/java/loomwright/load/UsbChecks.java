@@ -9,6 +9,7 @@ import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
@@ -33,14 +34,7 @@ final class UsbChecks {
     private static void addShared(WorkingBuilder working, Entries entries, List<UsbPort> ports, Values values) {
         Quantity together = values.of(UsbFormulas.TOGETHER);
         if (entries.has("shared-limit")) {
-            Quantity limit = entries.quantity("shared-limit");
-            boolean within = together.base() <= limit.base() * HAIR;
-            working.finding(new Finding(
-                    within ? Verdict.PASSED : Verdict.CAUTION,
-                    "The ports together ask for " + together.text() + ", " + (within ? "within" : "above") + " the shared limit of " + limit.text()
-                            + ".",
-                    together, limit, Source.of(Document.COMPUTED, "shared limit as you entered it"),
-                    within ? "" : "With every port busy each gets less: devices charge more slowly, or not at all."));
+            working.finding(PortsLoad.of(together, entries.quantity("shared-limit"), values.of(UsbFormulas.EFFICIENCY)).shared("all ports together"));
         } else if (ports.size() > 1) {
             working.finding(new Finding(
                     Verdict.CAUTION, "No shared limit is entered, so all ports count in full: " + together.text() + ".", together, null,
@@ -52,23 +46,26 @@ final class UsbChecks {
         Row row = PublishedTables.dcDcEfficiency().row("vehicle-usb-outlet");
         Quantity low = row.quantity("efficiency");
         Quantity high = row.quantity("efficiency-to");
-        boolean above = entered.base() > high.base() * HAIR;
         boolean below = entered.base() < low.base() / HAIR;
-        working.finding(new Finding(
-                above || below ? Verdict.CAUTION : Verdict.PASSED,
-                "An efficiency of " + entered.text() + " is " + (above ? "above" : below ? "below" : "within") + " what is planned for USB outlets"
-                        + " in vehicles, " + low.text() + " to " + high.text() + ".",
-                entered, below ? low : high, row.source(),
-                above ? "Keep it only if the data sheet gives it at this load." : below ? "Check it: an outlet like this runs hot." : ""));
+        String range = "what is planned for USB outlets in vehicles, " + low.text() + " to " + high.text() + "; the limit";
+        Comparison comparison = Comparison.of("The efficiency", entered).exact();
+        comparison = below
+                ? comparison.atLeast(low, range, row.source()).otherwise(Verdict.CAUTION, "Check it: an outlet like this runs hot.")
+                : comparison.atMost(high, range, row.source())
+                        .otherwise(Verdict.CAUTION, "Keep it only if the data sheet gives it at this load.");
+        boolean usual = Math.abs(entered.base() - low.base()) <= 1e-9;
+        working.finding((usual ? comparison.assuming("the least efficiency that is planned with") : comparison).finding());
     }
 
     private static void addCable(WorkingBuilder working, UsbPort port, Values values) {
         Quantity most = port.cable().most();
-        working.finding(new Finding(
-                Verdict.PASSED,
-                UsbPort.name(port.number()) + " gives " + values.of(port.power()).text() + " at " + values.of(port.voltage()).text() + " and "
-                        + values.of(port.current()).text(3) + ", within the " + most.text() + " of a cable for " + port.cable().label() + ".",
-                values.of(port.power()), most, port.cable().row().source(), ""));
+        working.finding(Comparison.of(
+                        UsbPort.name(port.number()) + " at " + values.of(port.voltage()).text() + " and " + values.of(port.current()).text(3)
+                                + ": its power",
+                        values.of(port.power()))
+                .atMost(most, "what a cable for " + port.cable().label() + " takes", port.cable().row().source())
+                .exact()
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, List<UsbPort> ports, Values values) {

@@ -4,6 +4,7 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.QuantityField;
@@ -24,16 +25,12 @@ final class CutOutFindings {
 
     void edge(String which, Quantity left) {
         Quantity wanted = entered(CutOutFields.EDGE);
-        add(left.base() >= wanted.base() - 1e-12,
-                "At the " + which + " edge " + left.text(4) + " of material are left; " + wanted.text() + " are wanted.",
-                left, wanted, GEOMETRY, "Move the row, take fewer cut-outs, or accept less material there.");
+        atLeast("The material left at the " + which + " edge", left, wanted, "what is wanted", "Move the row, or take fewer cut-outs.");
     }
 
     void web(Quantity left) {
         Quantity wanted = entered(CutOutFields.WEB);
-        add(left.base() >= wanted.base() - 1e-12,
-                "Between two cut-outs " + left.text(4) + " of material are left; " + wanted.text() + " are wanted.",
-                left, wanted, GEOMETRY, "Set the centres further apart.");
+        atLeast("The material left between two cut-outs", left, wanted, "what is wanted", "Set the centres further apart.");
     }
 
     void frames(Row row, double first, double nearest) {
@@ -44,7 +41,9 @@ final class CutOutFindings {
             String words = meets == 0
                     ? "Frame " + number + ", which begins at " + from.text(4) + ", is clear of every cut-out and the room behind it."
                     : "Frame " + number + ", which begins at " + from.text(4) + ", is in the way of cut-out " + meets + ".";
-            add(meets == 0, words, millimetres(first), from, Source.commonPractice(), remedy(nearest));
+            working.finding(new Finding(
+                    meets == 0 ? Verdict.PASSED : Verdict.STOP, words, millimetres(first), from, Source.commonPractice(),
+                    meets == 0 ? "" : remedy(nearest)));
             number++;
         }
     }
@@ -58,13 +57,13 @@ final class CutOutFindings {
     void depth() {
         Quantity clear = entered(CutOutFields.DEPTH);
         Quantity needed = entered(CutOutFields.NEEDED);
-        add(clear.base() >= needed.base(),
-                "Behind the panel " + clear.text() + " are clear; the part needs " + needed.text() + ".",
-                clear, needed, GEOMETRY, "Take a shallower part, a spacer in front, or another place. Never force it against what is behind.");
+        atLeast(
+                "The clear depth behind the panel", clear, needed, "what the part needs",
+                "Take a shallower part, a spacer in front, or another place. Never force it against what is behind.");
     }
 
-    private void add(boolean passed, String words, Quantity figure, Quantity limit, Source source, String remedy) {
-        working.finding(new Finding(passed ? Verdict.PASSED : Verdict.STOP, words, figure, limit, source, passed ? "" : remedy));
+    private void atLeast(String subject, Quantity left, Quantity wanted, String name, String remedy) {
+        working.finding(Comparison.of(subject, left).atLeast(wanted, name, GEOMETRY).exact().otherwise(Verdict.STOP, remedy).finding());
     }
 
     private Quantity entered(QuantityField field) {

@@ -9,9 +9,9 @@ import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
@@ -50,6 +50,9 @@ public final class ExpectedReading implements Calculator {
                     Units.VOLT, Units.MILLIVOLT)
             .usually("0.02 V");
 
+    /** As cold as a test finds it: colder copper lets a higher reading be expected, so that a bad joint shows. */
+    private static final QuantityField COPPER = ConductorRun.temperatureField().usually("20 °C");
+
     private static final Description DESCRIPTION = new Description(
             "expected-reading",
             "What the meter should read",
@@ -63,7 +66,7 @@ public final class ExpectedReading implements Calculator {
                     ConductorRun.conductorField(),
                     RUN.sizeField(),
                     RUN.routeLengthField(),
-                    ConductorRun.temperatureField(),
+                    COPPER,
                     PARTS,
                     MEASURED,
                     ACCURACY,
@@ -133,18 +136,19 @@ public final class ExpectedReading implements Calculator {
         working.result("difference", difference);
         working.result("hidden-resistance", hidden);
         Quantity uncertainty = values.of(ReadingSymbols.UNCERTAINTY);
-        boolean agrees = Math.abs(difference.base()) <= uncertainty.base();
         boolean low = difference.base() > 0;
-        Source source = Source.of(Document.COMPUTED, "");
-        String words = agrees
-                ? "The reading agrees with the expected one within " + uncertainty.text(2) + ", what the meter may be wrong by."
-                : low
-                        ? "The reading is " + difference.text(2) + " too low: somewhere on the way there are " + hidden.text(2) + " too much."
-                        : "The reading is higher than it can be: less current flows than you think, or a figure entered is not that of this run.";
-        String remedy = agrees
-                ? ""
-                : low ? "Go along the circuit joint by joint with the load on; the one with the most millivolts is the fault." : "Measure the current, and check size and length.";
-        working.finding(new Finding(agrees ? Verdict.PASSED : Verdict.CAUTION, words, difference, uncertainty, source, remedy));
+        Comparison comparison = Comparison.of(
+                        low ? "What the reading is too low by" : "What the reading is higher by than it can be",
+                        Quantity.ofBase(Math.abs(difference.base()), Units.VOLT))
+                .atMost(uncertainty, "what the meter may be wrong by", Source.of(Document.COMPUTED, ""))
+                .exact()
+                .otherwise(
+                        Verdict.CAUTION,
+                        low
+                                ? "Go along the circuit joint by joint with the load on; the one with the most millivolts is the fault."
+                                : "Less current flows than you think, or a figure entered is not that of this run: measure the current, and check size and length.");
+        working.finding(comparison.finding());
+        boolean agrees = comparison.holds();
         if (!agrees && low) {
             working.next(
                     "joint-heat", "How warm would one joint with that resistance get?",

@@ -33,7 +33,7 @@ class AmpacityPublishedTest {
                 double printed = Double.parseDouble(cells[3]);
                 tests.add(DynamicTest.dynamicTest(
                         list + ", " + cells[0] + ", " + cells[1],
-                        () -> assertEquals(printed, Trial.of("ampacity", entries).value("ampacity"), 1e-9)));
+                        () -> assertEquals(printed, Trial.asPrinted("ampacity", entries).value("ampacity"), 1e-9)));
             }
         }
     }
@@ -48,17 +48,17 @@ class AmpacityPublishedTest {
             33 CFR Table 5 note 1, 105 °C: 14 AWG 35 A × 0.85     | rule-set=33-cfr-183;size=14 AWG;insulation-temperature=t105;engine-space=yes                               | ampacity         | 29.75 A
             33 CFR Table 5 note 1, 125 °C: 14 AWG 40 A × 0.89     | rule-set=33-cfr-183;size=14 AWG;insulation-temperature=t125;engine-space=yes                               | ampacity         | 35.6 A
             33 CFR Table 5 note 1, 200 °C: 14 AWG 45 A × 1.00     | rule-set=33-cfr-183;size=14 AWG;insulation-temperature=t200;engine-space=yes                               | ampacity         | 45 A
-            33 CFR Table 5 note 2, 3 together at 120 V: 45 A × 0.70  | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=3;system-voltage=120 V   | ampacity         | 31.5 A
-            33 CFR Table 5 note 2, 6 together at 120 V: 45 A × 0.60  | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=6;system-voltage=120 V   | ampacity         | 27 A
-            33 CFR Table 5 note 2, 24 together at 120 V: 45 A × 0.50 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=24;system-voltage=120 V  | ampacity         | 22.5 A
-            33 CFR Table 5 note 2, 25 together at 120 V: 45 A × 0.40 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=25;system-voltage=120 V  | ampacity         | 18 A
-            33 CFR 183.435(b): 7 together at 12 V, not compulsory | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=7                           | ampacity         | 45 A
-            33 CFR 183.435(b): the factor shown all the same      | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=7                           | ampacity-bundled | 22.5 A
+            33 CFR Table 5 note 2, 3 together: 45 A × 0.70  | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=3   | ampacity         | 31.5 A
+            33 CFR Table 5 note 2, 6 together: 45 A × 0.60  | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=6   | ampacity         | 27 A
+            33 CFR Table 5 note 2, 24 together: 45 A × 0.50 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=24  | ampacity         | 22.5 A
+            33 CFR Table 5 note 2, 25 together: 45 A × 0.40 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t105;conductors-together=25  | ampacity         | 18 A
             Lessons in Electric Circuits, ch. 12: 12 AWG, 90 °C   | rule-set=nec-free-air;size=12 AWG;insulation-temperature=t90                                                | ampacity         | 40 A
             Lessons in Electric Circuits, ch. 12: 4/0 AWG, 60 °C  | rule-set=nec-free-air;size=4/0 AWG;insulation-temperature=t60                                               | ampacity         | 300 A
             NEC ambient table, 36 to 40 °C, 60 °C: 40 A × 0.82    | rule-set=nec-free-air;size=10 AWG;insulation-temperature=t60;ambient=40 °C                                  | ampacity         | 32.8 A
             NEC ambient table, 41 to 45 °C, 75 °C: 50 A × 0.82    | rule-set=nec-free-air;size=10 AWG;insulation-temperature=t75;ambient=41 °C                                  | ampacity         | 41 A
             NEC ambient table, 51 to 55 °C, 90 °C: 55 A × 0.76    | rule-set=nec-free-air;size=10 AWG;insulation-temperature=t90;ambient=55 °C                                  | ampacity         | 41.8 A
+            33 CFR Table 5 and NEC ambient table, 36 to 40 °C, 60 °C: 25 A × 0.82 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t60;ambient=40 °C                   | ampacity         | 20.5 A
+            33 CFR Table 5 and NEC ambient table, 51 to 55 °C, 75 °C: 25 A × 0.67 | rule-set=33-cfr-183;size=12 AWG;insulation-temperature=t75;ambient=52 °C                   | ampacity         | 16.75 A
             BS 7671 Table 4F3A: 2.5 mm²                           | rule-set=bs-7671-cord;size=2.5 mm²;insulation-temperature=t60                                               | ampacity         | 25 A
             BS 7671 Table 4F3A: 4 mm²                             | rule-set=bs-7671-cord;size=4 mm²;insulation-temperature=t60                                                 | ampacity         | 32 A
             BS 7671 Table 4F3A, 35 °C: 16 A × 0.91                | rule-set=bs-7671-cord;size=1.5 mm²;insulation-temperature=t60;ambient=35 °C                                 | ampacity         | 14.56 A
@@ -68,7 +68,7 @@ class AmpacityPublishedTest {
             Trade page on towing cable: 0.65 mm²                  | rule-set=towing-cable;size=0.65 mm²                                                                         | ampacity         | 5.75 A
             """)
     void agreesWithPrint(String print, String entries, String asked, String expected) {
-        Trial trial = Trial.of("ampacity", entries.split(";"));
+        Trial trial = Trial.asPrinted("ampacity", entries.split(";"));
         assertEquals(0, trial.away(asked, expected), 1e-9, print);
     }
 
@@ -80,7 +80,7 @@ class AmpacityPublishedTest {
     @CsvSource({"60", "75", "80", "90", "105", "125"})
     void engineSpaceFactorsFollowTheRiseThatIsLeft(int rating) {
         double rule = Math.sqrt((rating - 50.0) / (rating - 30.0));
-        Trial trial = Trial.of("ampacity", "size=12 AWG", "insulation-temperature=t" + rating, "engine-space=yes");
+        Trial trial = Trial.asPrinted("ampacity", "size=12 AWG", "insulation-temperature=t" + rating, "engine-space=yes");
         assertTrue(Math.abs(rule - trial.value("warmth-factor")) < 0.01, "rule " + rule);
     }
 }

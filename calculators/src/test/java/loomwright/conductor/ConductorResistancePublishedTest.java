@@ -31,7 +31,7 @@ class ConductorResistancePublishedTest {
     private static void add(List<DynamicTest> tests, String list, String column, String conductor, int celsius) {
         for (PrintedRow row : PrintedRow.read(list, column)) {
             tests.add(DynamicTest.dynamicTest(row.name(), () -> {
-                Trial trial = Trial.of(
+                Trial trial = Trial.asPrinted(
                         "conductor-resistance", "conductor=" + conductor, "size=" + row.size(), "length=1 m",
                         "temperature=" + celsius + " °C");
                 double off = trial.away("resistance-per-metre", row.printed() + " " + row.unit());
@@ -50,7 +50,7 @@ class ConductorResistancePublishedTest {
             """)
     void agreesWithPrint(
             String print, String conductor, String size, String length, String temperature, int parts, double printed, double tolerance) {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "conductor-resistance", "conductor=" + conductor, "size=" + size, "length=" + length, "temperature=" + temperature);
         assertEquals(printed, parts * trial.value("resistance"), tolerance);
     }
@@ -63,7 +63,7 @@ class ConductorResistancePublishedTest {
     @ParameterizedTest(name = "at {0}: {1} V at the load, {2} V in each wire")
     @CsvSource({"20 °C, 12.5, 0.75, 0.05, 0.005", "35 °C, 12.42, 0.79, 0.005, 0.005"})
     void agreesWithTheBookOnWarmedWires(String temperature, double load, double wire, double loadTolerance, double wireTolerance) {
-        double ohms = Trial.of(
+        double ohms = Trial.asPrinted(
                         "conductor-resistance", "conductor=copper-by-area", "size=0.05 mm2", "length=43.5 m", "temperature=" + temperature)
                 .value("resistance");
         double amperes = 14 / (250 + 2 * ohms);
@@ -77,7 +77,7 @@ class ConductorResistancePublishedTest {
         for (PrintedRow row : PrintedRow.read("iec-60228")) {
             double area = Double.parseDouble(row.size().replace(" mm²", ""));
             if (area <= 10) {
-                double ideal = Trial.of("conductor-resistance", "conductor=copper-by-area", "size=" + row.size(), "length=1 m")
+                double ideal = Trial.asPrinted("conductor-resistance", "conductor=copper-by-area", "size=" + row.size(), "length=1 m")
                         .value("resistance-per-metre");
                 assertFalse(row.printed() < ideal, row::name);
             }

@@ -17,7 +17,7 @@ class ConductorResistanceTest {
     @Test
     void multipliesTheRowByTheLength() {
         // 4.2 m × 7.60 mΩ/m = 31.92 mΩ
-        Trial trial = Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", "length=4.2 m");
+        Trial trial = Trial.asPrinted("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", "length=4.2 m");
         assertEquals(0.03192, trial.value("resistance"), EXACT);
         assertEquals(7.6, trial.value("resistance-per-metre"), EXACT);
         assertEquals(7.6, trial.value("resistance-per-metre-20"), EXACT);
@@ -25,7 +25,7 @@ class ConductorResistanceTest {
 
     @Test
     void namesTheRowItRead() {
-        TableStep step = (TableStep) Trial.of("conductor-resistance", "conductor=solid-copper", "size=2/0 AWG", "length=1 m").working()
+        TableStep step = (TableStep) Trial.asPrinted("conductor-resistance", "conductor=solid-copper", "size=2/0 AWG", "length=1 m").working()
                 .steps().get(0);
         assertEquals("2/0\u00a0AWG", step.row().name());
         assertEquals("nbs-handbook-100", step.row().source().document().key());
@@ -37,7 +37,7 @@ class ConductorResistanceTest {
         "-20, 0.842829", "0, 0.921415", "20, 1", "25, 1.019646", "75, 1.216110", "105, 1.333988"
     })
     void growsWithTemperature(String celsius, double times) {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "conductor-resistance", "conductor=iso-6722-1", "size=1 mm2", "length=1 m", "temperature=" + celsius + " °C");
         assertEquals(18.5 * times, trial.value("resistance-per-metre"), 18.5 * 1e-6);
         assertEquals(18.5, trial.value("resistance-per-metre-20"), EXACT);
@@ -46,12 +46,12 @@ class ConductorResistanceTest {
     @Test
     void bringsATableOf75DegreesBackTo20() {
         // 1.98 Ω ÷ 304.8 m = 6.49606 mΩ/m; × 254.5 ÷ 309.5 = 5.34166 mΩ/m
-        Trial trial = Trial.of("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m");
+        Trial trial = Trial.asPrinted("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m");
         assertEquals(5.3416, trial.value("resistance-per-metre"), 0.0001);
         assertEquals(5.3416, trial.value("resistance-per-metre-20"), 0.0001);
         assertEquals(
                 6.49606,
-                Trial.of("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m", "temperature=75 °C")
+                Trial.asPrinted("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m", "temperature=75 °C")
                         .value("resistance-per-metre"),
                 0.000005);
     }
@@ -60,11 +60,11 @@ class ConductorResistanceTest {
     void worksFromTheAreaWhereThereIsNoTable() {
         // 1 ÷ (58 × 2.5) = 6.8966 mΩ/m; 12 AWG has 3.3088 mm²: 1 ÷ (58 × 3.3088) = 5.2108 mΩ/m
         assertEquals(
-                6.8966, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=2.5 mm2", "length=1 m")
+                6.8966, Trial.asPrinted("conductor-resistance", "conductor=copper-by-area", "size=2.5 mm2", "length=1 m")
                         .value("resistance-per-metre"),
                 0.0001);
         assertEquals(
-                5.2108, Trial.of("conductor-resistance", "conductor=copper-by-area", "size=12 AWG", "length=1 m")
+                5.2108, Trial.asPrinted("conductor-resistance", "conductor=copper-by-area", "size=12 AWG", "length=1 m")
                         .value("resistance-per-metre"),
                 0.0001);
     }
@@ -73,7 +73,7 @@ class ConductorResistanceTest {
     void readsSaeGaugeByItsOwnArea() {
         // 12 SAE: 2.96 mm²; 1 ÷ (58 × 2.96) = 5.8248 mΩ/m
         assertEquals(
-                5.8248, Trial.of("conductor-resistance", "conductor=sae-by-area", "size=12 AWG", "length=1 m")
+                5.8248, Trial.asPrinted("conductor-resistance", "conductor=sae-by-area", "size=12 AWG", "length=1 m")
                         .value("resistance-per-metre"),
                 0.0001);
     }
@@ -91,7 +91,7 @@ class ConductorResistanceTest {
     void refusesASizeTheTableLacksAndNamesItsNeighbours(String conductor, String size, String message) {
         assertEquals(
                 message,
-                Trial.of("conductor-resistance", "conductor=" + conductor, "size=" + size, "length=1 m").refusal().replace('\u00a0', ' '));
+                Trial.asPrinted("conductor-resistance", "conductor=" + conductor, "size=" + size, "length=1 m").refusal().replace('\u00a0', ' '));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -103,16 +103,16 @@ class ConductorResistanceTest {
             length=long      | length: Length of conductor has no number. Enter a number between 0.01 m and 1000 m
             """)
     void refusesALengthItCannotRead(String length, String message) {
-        assertEquals(message, Trial.of("conductor-resistance", "size=1 mm2", length).refusal().replace('\u00a0', ' '));
+        assertEquals(message, Trial.asPrinted("conductor-resistance", "size=1 mm2", length).refusal().replace('\u00a0', ' '));
     }
 
     @Test
     void warnsOfARowFromMemory() {
         assertEquals(
-                Verdict.CAUTION, Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=25 mm2", "length=1 m")
+                Verdict.NOT_KNOWN, Trial.asPrinted("conductor-resistance", "conductor=iso-6722-1", "size=25 mm2", "length=1 m")
                         .finding("from memory").verdict());
-        assertFalse(Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=16 mm2", "length=1 m").hasFinding("from memory"));
-        assertFalse(Trial.of("conductor-resistance", "conductor=iec-60228-class-5", "size=25 mm2", "length=1 m").hasFinding("from memory"));
+        assertFalse(Trial.asPrinted("conductor-resistance", "conductor=iso-6722-1", "size=16 mm2", "length=1 m").hasFinding("from memory"));
+        assertFalse(Trial.asPrinted("conductor-resistance", "conductor=iec-60228-class-5", "size=25 mm2", "length=1 m").hasFinding("from memory"));
     }
 
     @ParameterizedTest(name = "{0}: {1} is {2}")
@@ -126,19 +126,19 @@ class ConductorResistanceTest {
         "length=14 ft, 129.4 mΩ, feet-for-metres"
     })
     void knowsTheSlip(String length, String answer, String slip) {
-        Trial trial = Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", length, "temperature=75 °C");
+        Trial trial = Trial.asPrinted("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", length, "temperature=75 °C");
         assertEquals(slip, trial.slipBehind("resistance", answer));
     }
 
     @Test
     void saysNothingOfTemperatureWhereThereIsNoCorrection() {
-        Trial trial = Trial.of("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", "length=4.2 m");
+        Trial trial = Trial.asPrinted("conductor-resistance", "conductor=iso-6722-1", "size=2.5 mm2", "length=4.2 m");
         assertTrue(trial.working().slips().stream().noneMatch(slip -> slip.key().startsWith("temperature")));
     }
 
     @Test
     void carriesTheConductorOn() {
-        var next = Trial.of("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m").working().nextQuestions().get(0);
+        var next = Trial.asPrinted("conductor-resistance", "conductor=nec-stranded", "size=12 AWG", "length=1 m").working().nextQuestions().get(0);
         assertEquals("voltage-drop", next.calculatorKey());
         assertEquals("nec-stranded", next.carried().get("conductor"));
         assertEquals("12\u00a0AWG", next.carried().get("size"));

@@ -63,8 +63,8 @@ class GaugeConvertTest {
         assertFalse(trial.answers("next-larger-metric"));
         assertFalse(trial.answers("next-larger-awg"));
         assertEquals(120, trial.value("nearest-metric"), 1e-12);
-        assertTrue(trial.finding("20\u00a0% less copper than 150").remedy().contains("series here ends at 120"));
-        assertTrue(trial.finding("28.5\u00a0% less copper than 150").remedy().startsWith("AWG ends at 4/0"));
+        assertTrue(trial.finding("20\u00a0% less copper").remedy().contains("series here ends at 120"));
+        assertTrue(trial.finding("28.5\u00a0% less copper").remedy().startsWith("AWG ends at 4/0"));
     }
 
     @Test
@@ -122,12 +122,12 @@ class GaugeConvertTest {
 
     @Test
     void warnsWhenTheNearestMetricSizeHasLessCopper() {
-        Finding finding = Trial.of("gauge-convert", "size=1/0 AWG").finding("The nearest metric size");
+        Finding finding = Trial.of("gauge-convert", "size=1/0 AWG").finding("the nearest metric size");
         assertEquals(Verdict.CAUTION, finding.verdict());
         assertEquals(
-                "The nearest metric size, 50 mm², has 6.5 % less copper than 1/0 AWG (53.5 mm²).", finding.words().replace('\u00a0', ' '));
+                "The copper of the nearest metric size, 50 mm², is below that of 1/0 AWG (53.5 mm²) (6.5 % less copper), 53.5 mm².", finding.words().replace('\u00a0', ' '));
         assertTrue(finding.remedy().startsWith("Take 70\u00a0mm², or check"), finding.remedy());
-        assertEquals(Verdict.PASSED, Trial.of("gauge-convert", "size=12 AWG").finding("The nearest metric size").verdict());
+        assertEquals(Verdict.PASSED, Trial.of("gauge-convert", "size=12 AWG").finding("the nearest metric size").verdict());
         assertFalse(Trial.of("gauge-convert", "size=2.5 mm2").hasFinding("metric"));
     }
 
@@ -141,10 +141,10 @@ class GaugeConvertTest {
 
     @Test
     void warnsWhenTheNearestGaugeHasLessCopper() {
-        Finding finding = Trial.of("gauge-convert", "size=35 mm2").finding("The nearest AWG");
-        assertEquals("The nearest AWG, 2 AWG, has 3.91 % less copper than 35 mm².", finding.words().replace('\u00a0', ' '));
+        Finding finding = Trial.of("gauge-convert", "size=35 mm2").finding("the nearest AWG");
+        assertEquals("The copper of the nearest AWG, 2 AWG, 33.6 mm², is below that of 35 mm² (3.91 % less copper), 35 mm².", finding.words().replace('\u00a0', ' '));
         assertTrue(finding.remedy().startsWith("Take 1\u00a0AWG"), finding.remedy());
-        assertFalse(Trial.of("gauge-convert", "size=50 mm2").hasFinding("The nearest AWG"));
+        assertFalse(Trial.of("gauge-convert", "size=50 mm2").hasFinding("the nearest AWG"));
     }
 
     @ParameterizedTest(name = "{0} {1}: {3} for {2} is {4}")

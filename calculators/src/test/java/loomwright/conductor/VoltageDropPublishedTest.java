@@ -24,7 +24,7 @@ class VoltageDropPublishedTest {
         "'Table 11-8, second line, its factors', 19.5 ft, 0.00126 Ω/ft, 20 A, 0.4914, 0.00005"
     })
     void agreesWithTheAircraftManual(String line, String length, String resistance, String current, double printed, double tolerance) {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "voltage-drop", "current=" + current, "route-length=" + length, ALL, "method=given-resistance",
                 "resistance-per-length=" + resistance, "supply-voltage=28 V");
         assertEquals(printed, trial.value("drop"), tolerance);
@@ -33,7 +33,7 @@ class VoltageDropPublishedTest {
     /** Erratum: 0.366 V is printed beside factors that give 0.491 V. */
     @Test
     void doesNotAgreeWithTheMisprintOfTable118() {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "voltage-drop", "current=20 A", "route-length=19.5 ft", ALL, "method=given-resistance",
                 "resistance-per-length=0.00126 Ω/ft",
                 "supply-voltage=28 V");
@@ -48,7 +48,7 @@ class VoltageDropPublishedTest {
         "3.0, 25.5, 6, 0.765"
     })
     void agreesWithThePageOnTowingCable(String size, String current, String resistance, double printed) {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "voltage-drop", "current=" + current + " A", "route-length=5 m", ALL, "method=given-resistance",
                 "resistance-per-length=" + resistance + " mΩ/m");
         // 12.75 A × 5 m × 12.5 mΩ/m is 0.796875 and 17.5 × 5 × 9.4 is 0.8225, printed 0.823
@@ -68,7 +68,7 @@ class VoltageDropPublishedTest {
     }
 
     private static Trial mastHeadLamp(String method) {
-        return Trial.of(
+        return Trial.asPrinted(
                 "voltage-drop", "current=1.6 A", "route-length=22 m", ALL, "method=" + method, "conductor=copper-by-area", "size=1.5 mm2",
                 "supply-voltage=12.7 V");
     }
@@ -95,7 +95,7 @@ class VoltageDropPublishedTest {
     }
 
     private static Trial bilgePump(String conductor, String size) {
-        return Trial.of(
+        return Trial.asPrinted(
                 "voltage-drop", "current=10 A", "route-length=21 ft", ALL, "method=circular-mil-10.75", "conductor=" + conductor, "size="
                         + size);
     }
@@ -103,7 +103,7 @@ class VoltageDropPublishedTest {
     /** No. 16, 100 ft there and 100 ft back, 4 A, NEC chapter 9 table 8 at 75 °C: the page prints 4.0 V. */
     @Test
     void agreesWithTheTrainingPage() {
-        Trial trial = Trial.of(
+        Trial trial = Trial.asPrinted(
                 "voltage-drop", "current=4 A", "route-length=100 ft", "conductor=nec-stranded", "size=16 AWG", "temperature=75 °C",
                 "supply-voltage=24 V");
         assertEquals(4.0, trial.value("drop"), 0.05);

@@ -24,7 +24,7 @@ class GraphsTest {
     private static final int ENTRIES = Integer.getInteger("graph.entries", 500);
 
     private static final Map<String, String> BENCH = Map.of(
-            "current", "10 A", "route-length", "4.2 m", "length-counts", "one-way", "conductor", "iso-6722-1", "size", "2.5 mm²");
+            "current", "10 A", "route-length", "4.2 m", "length-counts", "one-way", "conductor", "iso-6722-1", "size", "2.5 mm²", "temperature", "20 °C");
 
     /** ISO 6722-1: 2.5 mm² 7.60, 1.5 mm² 12.7, 4 mm² 4.71, 6 mm² 3.14 mΩ/m. 10 A × 2 × 4.2 m × each, to three digits. */
     @Test

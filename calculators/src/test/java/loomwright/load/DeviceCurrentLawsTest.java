@@ -47,7 +47,7 @@ class DeviceCurrentLawsTest {
     }
 
     private static double current(double watts, double supply, String kind) {
-        return Trial.of("device-current", "power=" + text(watts), "supply-voltage=" + text(supply), "load-kind=" + kind).value("current");
+        return Trial.of("device-current", "power=" + text(watts), "supply-voltage=" + text(supply), "converter=none", "load-kind=" + kind).value("current");
     }
 
     private static String text(double number) {

@@ -37,7 +37,7 @@ class UsbPowerBudgetTest {
     void countsThePortsWhenTheLimitIsNotReached() {
         Trial trial = Trial.of("usb-power-budget", "port-1-level=type-c-3", "shared-limit=20 W");
         assertEquals(15, trial.value("output-power"), 1e-9);
-        assertEquals(Verdict.PASSED, trial.finding("within the shared limit").verdict());
+        assertEquals(Verdict.PASSED, trial.finding("within their shared limit").verdict());
         for (var step : trial.working().steps()) {
             if (step instanceof ChoiceStep choice) {
                 assertTrue(choice.candidates().get(0).taken());
@@ -77,7 +77,7 @@ class UsbPowerBudgetTest {
 
     @Test
     void warnsOfASharedLimit() {
-        assertEquals(Verdict.CAUTION, triple().finding("above the shared limit of 48").verdict());
+        assertEquals(Verdict.CAUTION, triple().finding("above their shared limit, 48").verdict());
         assertEquals(Verdict.CAUTION, Trial.of("usb-power-budget", "port-1-level=usb-2", "port-2-level=usb-2").finding("No shared limit").verdict());
         assertFalse(Trial.of("usb-power-budget", "port-1-level=usb-2").hasFinding("shared limit"));
         assertEquals(Verdict.PASSED, Trial.of("usb-power-budget", "port-1-level=type-c-3", "shared-limit=15 W").finding("shared limit").verdict());
@@ -93,8 +93,8 @@ class UsbPowerBudgetTest {
 
     @Test
     void namesTheCableOfPowerDelivery() {
-        assertTrue(triple().hasFinding("Port 4 gives 45\u00a0W at 15\u00a0V and 3\u00a0A, within the 60\u00a0W of a cable for 3 A"));
-        assertFalse(triple().hasFinding("Port 1 gives"));
+        assertTrue(triple().hasFinding("Port 4 at 15\u00a0V and 3\u00a0A: its power, 45\u00a0W, is within what a cable for 3 A"));
+        assertFalse(triple().hasFinding("Port 1 at"));
     }
 
     @Test

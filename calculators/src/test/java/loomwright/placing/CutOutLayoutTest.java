@@ -70,8 +70,8 @@ class CutOutLayoutTest {
         assertEquals(Verdict.STOP, bench("first-centre=20 mm").finding("left edge").verdict());
         assertEquals(Verdict.STOP, bench("row-height=20 mm").finding("lower edge").verdict());
         assertEquals(Verdict.STOP, bench("row-height=100 mm").finding("upper edge").verdict());
-        assertEquals(Verdict.STOP, bench("centre-distance=35 mm").finding("Between two").verdict());
-        assertEquals(Verdict.STOP, bench("clear-depth=50 mm").finding("Behind the panel").verdict());
+        assertEquals(Verdict.STOP, bench("centre-distance=35 mm").finding("left between two").verdict());
+        assertEquals(Verdict.STOP, bench("clear-depth=50 mm").finding("behind the panel").verdict());
     }
 
     @Test

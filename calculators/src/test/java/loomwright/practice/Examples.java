@@ -28,7 +28,7 @@ final class Examples {
             "panel-yield|panel-power=100 W|peak-sun-hours=4 h|efficiency=75 %|energy-per-day=250 Wh",
             "panel-headroom|way-1-current=10 A|way-2-current=5 A|new-current=8 A|panel-limit=60 A|feed-fuse=40 A",
             "conductor-resistance|size=2.5 mm²|length=10 m|temperature=50 °C",
-            "conductor-resistance|conductor=solid-copper|size=14 AWG|length=20 ft",
+            "conductor-resistance|conductor=solid-copper|size=14 AWG|length=20 ft|temperature=20 °C",
             "gauge-convert|size=14 AWG",
             "voltage-drop|current=10 A|route-length=4.2 m|length-counts=one-way|method=table|conductor=iso-6722-1|size=2.5 mm²|temperature=20 °C|supply-voltage=12 V",
             "voltage-drop|current=20 A|route-length=107 ft|length-counts=out-and-back|method=given-resistance|conductor=copper-by-area|resistance-per-length=0.00044 Ω/ft|supply-voltage=28 V",

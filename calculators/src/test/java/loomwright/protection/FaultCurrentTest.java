@@ -17,7 +17,7 @@ class FaultCurrentTest {
     private static final String RUN = ENTERED + "branch-size=2.5 mm²;branch-route-length=4.2 m;";
 
     private static Trial trial(String entries) {
-        return Trial.of("fault-current", entries.split(";"));
+        return Trial.asPrinted("fault-current", entries.split(";"));
     }
 
     /** Figures in print, and arithmetic by hand on printed rows. The tolerance is half of the last digit written. */

@@ -15,7 +15,7 @@ class TriggerLoopTest {
         entries[1] = "size=0.5 mm2";
         entries[2] = "route-length=4.2 m";
         System.arraycopy(more, 0, entries, 3, more.length);
-        return Trial.of("trigger-loop", entries);
+        return Trial.asPrinted("trigger-loop", entries);
     }
 
     /** By hand, ISO 6722-1, 0.5 mm²: 8.4 m × 37.1 mΩ/m = 311.64 mΩ; 10.5 V ÷ 90.31164 Ω = 116.26 mA; × 311.64 mΩ = 36.23 mV. */

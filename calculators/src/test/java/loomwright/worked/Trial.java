@@ -26,6 +26,23 @@ public final class Trial {
         return of(calculatorKey, typed);
     }
 
+    /** The same at the temperatures that tables are printed for, unless an entry says another: copper at 20 °C, 30 °C around it. */
+    public static Trial asPrinted(String calculatorKey, String... entries) {
+        Map<String, String> typed = new HashMap<>();
+        Description description = Catalogue.find(calculatorKey).description();
+        if (description.field("temperature") != null) {
+            typed.put("temperature", "20 °C");
+        }
+        if (description.field("ambient") != null) {
+            typed.put("ambient", "30 °C");
+        }
+        for (String entry : entries) {
+            int equals = entry.indexOf('=');
+            typed.put(entry.substring(0, equals), entry.substring(equals + 1));
+        }
+        return of(calculatorKey, typed);
+    }
+
     /** Runs the calculator of that key. */
     public static Trial of(String calculatorKey, Map<String, String> typed) {
         Calculator calculator = Catalogue.find(calculatorKey);

@@ -82,6 +82,7 @@ final class ChecksInOrder implements Drawing {
                 .with("current", given.text("accessory-current"))
                 .with("route-length", given.text("cut"))
                 .with("size", given.text("size"))
+                .with("temperature", "20 °C")
                 .result("drop", Units.VOLT)
                 .text(3);
     }
@@ -111,6 +112,7 @@ final class ChecksInOrder implements Drawing {
                 .with("size", given.text("size"))
                 .with("route-length", given.text("cut"))
                 .with("parts-resistance", given.text("parts"))
+                .with("temperature", "20 °C")
                 .result("expected", Units.VOLT);
         return expected.text(4) + " at " + given.label("test-current");
     }

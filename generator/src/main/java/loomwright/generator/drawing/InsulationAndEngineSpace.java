@@ -53,6 +53,7 @@ final class InsulationAndEngineSpace implements Drawing {
                 .with("size", given.text("size"))
                 .with("insulation-temperature", insulation)
                 .with("engine-space", engineSpace)
+                .with("ambient", "30 °C")
                 .result("ampacity", Units.AMPERE);
     }
 }

@@ -48,6 +48,7 @@ final class OneGaugeByRuleSet implements Drawing {
                 .with("size", given.text("size"))
                 .with("insulation-temperature", insulation)
                 .with("conductors-together", "1")
+                .with("ambient", "30 °C")
                 .result("ampacity", Units.AMPERE);
         return new Bar(name, ampacity.text(), List.of(new Part("", ampacity.value(), style)));
     }

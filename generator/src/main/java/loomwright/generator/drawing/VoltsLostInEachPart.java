@@ -59,6 +59,7 @@ final class VoltsLostInEachPart implements Drawing {
                 .with("method", "table")
                 .with("conductor", given.option("conductor", "voltage-drop"))
                 .with("size", given.text("size"))
+                .with("temperature", "20 °C")
                 .number("drop", Units.MILLIVOLT);
     }
 

@@ -1,0 +1,106 @@
+package loomwright.conductor;
+
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
+import loomwright.source.Source;
+import loomwright.worked.Comparison;
+import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
+import loomwright.worked.Verdict;
+
+/**
+ * What a conductor may carry where it lies. There is always an answer: by the row of its size and the factors of its surroundings, or else
+ * by the nearest row that is harder. Where even that is missing, the least current that it is known to be below stands in
+ * ({@link Kind#AT_MOST}); such a figure can stop a design and never pass it.
+ *
+ * <p>Harder is: less copper, insulation of a lower rating, a warmer place, more conductors together. A wire thinner than the table of its
+ * rule set is looked up in the table of flexible cords and in that of aircraft bundles, which go further down.
+ *
+ * @param size the conductor, by its copper
+ * @param value what it may carry, or what it is below
+ * @param rated the row and the factors that the value comes of
+ * @param words how it was found, in sentences; empty if its own row was read at the conditions of the table
+ * @param assumed what was taken for granted about its surroundings, such as {@code insulation for 60 °C}; empty if nothing was
+ * @source the table of the rule set; ambient factors of the NEC for Table 5 of 33 CFR, which print the same figures at 50 °C
+ */
+public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCurrent rated, String words, String assumed) {
+    /** How much the value says. */
+    public enum Kind {
+        /** A published figure, for it or for one that is harder. */
+        RATED,
+        /** It carries less than this; no published figure says how much. */
+        AT_MOST,
+        /** The place is as warm as its insulation may get. */
+        NOTHING
+    }
+
+    /**
+     * What a conductor may carry.
+     *
+     * @param size its cross-section; SAE gauge by its area
+     * @param rules the rule set on ampacity
+     * @param around what decides besides the size
+     */
+    public static CarryingCapacity of(Quantity size, AmpacityRuleSet rules, Surroundings around) {
+        return CapacitySearch.of(size, rules, around);
+    }
+
+    /** Whether the value may pass a check. */
+    public boolean isRated() {
+        return kind == Kind.RATED;
+    }
+
+    /** Where the value comes from. */
+    public Source source() {
+        return rated.row().source();
+    }
+
+    /** What its value is, to stand behind "within" or "above". */
+    public String name() {
+        return switch (kind) {
+            case RATED -> "the ampacity of " + size.text() + workedOut();
+            case AT_MOST -> "what " + size.text() + " carries at most" + workedOut();
+            case NOTHING -> "what " + size.text() + " may carry where it is as warm as its insulation may get";
+        };
+    }
+
+    /** The table's current with its factors, such as {@code (25 A × 0.82)}; empty if there are none. */
+    private String workedOut() {
+        String factors = rated.factorsText();
+        return factors.isEmpty() ? "" : " (" + rated.tableCurrent().text() + factors + ")";
+    }
+
+    /**
+     * A current through it held against what it may carry.
+     *
+     * @param subject what the current is, as the start of a sentence, such as {@code The design current}
+     */
+    public Finding judge(String subject, Quantity current, String remedy) {
+        return judge(Comparison.of(subject, current), subject, current, remedy);
+    }
+
+    /** The rating of a device held against what it may carry: equal is as intended. */
+    public Finding judgeRating(String subject, Quantity rating, String remedy) {
+        return judge(Comparison.of(subject, rating).exact(), subject, rating, remedy);
+    }
+
+    private Finding judge(Comparison comparison, String subject, Quantity figure, String remedy) {
+        Quantity limit = kind == Kind.NOTHING ? Quantity.of(0, Units.AMPERE) : value;
+        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, remedy);
+        if (!assumed.isEmpty()) {
+            against.assuming(assumed);
+        }
+        if (isRated() || !against.holds()) {
+            return against.finding();
+        }
+        return Finding.notKnown(
+                subject + ", " + figure.text(3) + ", is below " + value.text(3) + ", but " + size.text() + " carries less than that. " + words, figure,
+                source(), missing());
+    }
+
+    /** The figure that would settle it. */
+    public MissingFigure missing() {
+        return new MissingFigure(
+                "", "ampacity of " + size.text() + " in its surroundings", "the data sheet of the cable, \u201ccurrent rating\u201d, with the temperature it holds at");
+    }
+}
