@@ -29,8 +29,7 @@ public final class Graphs {
         return null;
     }
 
-    /** The keys of the calculators that have a graph. */
-    static List<String> calculators() {
-        return ALL.stream().map(CalculatorGraph::calculator).toList();
+    static List<CalculatorGraph> all() {
+        return ALL;
     }
 }

@@ -86,7 +86,7 @@ class GraphsTest {
     /** Whatever a calculator can answer, its graph can show or leave out, with every number finite. */
     @TestFactory
     Stream<DynamicTest> drawsWhateverTheCalculatorAnswers() {
-        return Graphs.calculators().stream().map(key -> DynamicTest.dynamicTest(key, () -> {
+        return Graphs.all().stream().map(CalculatorGraph::calculator).map(key -> DynamicTest.dynamicTest(key, () -> {
             Calculator calculator = Catalogue.find(key);
             TypedEntries typed = new TypedEntries(calculator, List.of(), 5);
             int drawn = 0;
