@@ -6,19 +6,15 @@ public enum Symbol {
     BATTERY(12, 14),
     FUSE_LINK(17, 7),
     SWITCH_OPEN(17, 14),
-    SWITCH_CLOSED(17, 7),
     /** The contact of a relay: drawn as it is with the coil dead. */
     MAKE_CONTACT(17, 14),
     /** A switch that opens by itself: a contact with a cross at its fixed end. */
     BREAKER(20, 14),
-    RELAY_COIL(8, 17),
     LAMP(14, 14),
     LAMP_LIT(18, 26),
     MOTOR(15, 15),
     RESISTOR(19, 7),
-    DIODE(10, 10),
     VOLTMETER(15, 15),
-    AMMETER(15, 15),
     /** The two contacts of an outlet with nothing plugged in. */
     OUTLET(17, 9),
     CONVERTER(17, 17);

@@ -20,17 +20,13 @@ final class SymbolPen {
         switch (symbol) {
             case BATTERY -> battery();
             case FUSE_LINK -> fuseLink();
-            case SWITCH_OPEN, MAKE_CONTACT -> contact(12, -13);
-            case SWITCH_CLOSED -> contact(15, -5);
+            case SWITCH_OPEN, MAKE_CONTACT -> contact();
             case BREAKER -> breaker();
-            case RELAY_COIL -> rectangle(8, 17);
             case LAMP -> lamp();
             case LAMP_LIT -> litLamp();
             case MOTOR -> lettered("M");
             case RESISTOR -> rectangle(18, 7);
-            case DIODE -> diode();
             case VOLTMETER -> lettered("V");
-            case AMMETER -> lettered("A");
             case OUTLET -> outlet();
             case CONVERTER -> converter();
             default -> throw new IllegalArgumentException("no symbol");
@@ -50,9 +46,9 @@ final class SymbolPen {
         line(Style.INK, -16, 0, 16, 0);
     }
 
-    private void contact(double tipAlong, double tipAcross) {
+    private void contact() {
         erase(14, 4);
-        line(Style.INK, -14, 0, tipAlong, tipAcross);
+        line(Style.INK, -14, 0, 12, -13);
         circle(Style.SYMBOL, -14, 0, 3);
         circle(Style.SYMBOL, 14, 0, 3);
     }
@@ -86,12 +82,6 @@ final class SymbolPen {
     private void lettered(String letter) {
         circle(Style.SYMBOL, 0, 0, 15);
         canvas.text(x, y + 6, Anchor.MIDDLE, Lettering.STRONG, letter);
-    }
-
-    private void diode() {
-        Outline triangle = new Outline().move(x(-8, -9), y(-8, -9)).line(x(-8, 9), y(-8, 9)).line(x(8, 0), y(8, 0));
-        canvas.path(Style.SOLID, triangle.close());
-        line(Style.INK, 9, -9, 9, 9);
     }
 
     private void outlet() {

@@ -46,12 +46,6 @@ final class Schematic {
         return this;
     }
 
-    /** Words beside the point (x, y), cut into lines no wider than {@code width}. */
-    public Schematic words(double x, double y, Side side, String words, double width) {
-        label(x, y, 0, 0, side, Wrap.lines(words, LETTERING, width));
-        return this;
-    }
-
     private void label(double x, double y, double halfWidth, double halfHeight, Side side, List<String> lines) {
         double more = (lines.size() - 1) * LETTERING.lineHeight();
         switch (side) {
@@ -78,15 +72,6 @@ final class Schematic {
     /** The sign of a conductor, so that it does not rest on colour. */
     public Schematic sign(boolean positive, double x, double y) {
         canvas.text(x, y, Anchor.MIDDLE, Lettering.STRONG, positive ? "+" : "\u2212");
-        return this;
-    }
-
-    /** The frame of the vehicle as return, at the end of a conductor that comes down to (x, y). */
-    public Schematic chassis(double x, double y) {
-        canvas.line(Style.INK, x - 12, y, x + 12, y);
-        for (double foot = x - 12; foot <= x + 12; foot += 12) {
-            canvas.line(Style.INK, foot, y, foot - 6, y + 9);
-        }
         return this;
     }
 }
