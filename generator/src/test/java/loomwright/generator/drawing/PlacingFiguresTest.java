@@ -48,7 +48,7 @@ class PlacingFiguresTest {
 
     @Test
     void otherDrawingsAreNotAtFullSize() {
-        assertFalse(Drawn.ALL.draw("hole-in-four-steps", Map.of()).fullSize());
+        assertFalse(Drawn.ALL.draw("hole-from-mark-to-grommet", Map.of()).fullSize());
     }
 
     @Test
