@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 class AuthorsGuideTest {
     private static final Path CONTENT = Path.of("../content");
     private static final Pattern LESSON_PART = Pattern.compile("(?ms)^````markdown\n(.*?)^````$");
-    private static final Pattern DRAWING = Pattern.compile("(?ms)^````svg\n(.*?)^````$");
+    private static final Pattern DRAWING = Pattern.compile("(?ms)^````text\n(<svg.*?)^````$");
     private static final Pattern FENCE = Pattern.compile("(?m)^```([a-z]+)");
 
     @TempDir
