@@ -60,16 +60,15 @@ public final class Drawings {
     /** Those that are worked out, and those of the content; mistakes in a file are reported. */
     public static Drawings with(Map<String, SourceFile> files, Problems problems) {
         Drawings drawings = new Drawings();
-        files.forEach((name, file) -> {
-            SvgDrawing drawing = SvgDrawing.read(name, file, problems);
-            if (drawings.byName.containsKey(name)) {
-                problems.add(file.lineSpan(1).problem(
-                        "a drawing is called \"" + name + "\" already", "Give the file another name."));
-            } else if (drawing != null) {
-                drawings.byName.put(name, drawing);
-            }
-        });
+        files.entrySet().parallelStream().forEach(each -> drawings.add(SvgDrawing.read(each.getKey(), each.getValue(), problems), each.getValue(), problems));
         return drawings;
+    }
+
+    /** Adds a drawing that could be read, one at a time: they are read side by side. */
+    private synchronized void add(Drawing drawing, SourceFile file, Problems problems) {
+        if (drawing != null && byName.putIfAbsent(drawing.name(), drawing) != null) {
+            problems.add(file.lineSpan(1).problem("a drawing is called \"" + drawing.name() + "\" already", "Give the file another name."));
+        }
     }
 
     /** Their names in the order of the alphabet. */
