@@ -1,10 +1,13 @@
 package loomwright.protection;
 
+import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Choices;
+import loomwright.worked.Entries;
 import loomwright.worked.Option;
 
 /** Where the inside resistance of a battery may come from. */
@@ -35,8 +38,21 @@ enum BatteryKind implements Choice {
                 .usually(LEAD_ACID.key);
     }
 
-    static BatteryKind of(Option chosen) {
-        return CHOICES.of(chosen);
+    /** The kind chosen. A LiFePO4 battery never takes the figures of a lead-acid one. */
+    static BatteryKind of(Entries entries) {
+        BatteryKind kind = CHOICES.of(entries.option("battery"));
+        Option chemistry = entries.option("chemistry");
+        boolean lithium = chemistry != null && chemistry.key().equals("lifepo4");
+        return lithium && (kind == LEAD_ACID || kind == STARTING) ? LIFEPO4 : kind;
+    }
+
+    /** The capacity its figures are printed for; null if they are for no single one. */
+    Quantity capacity() {
+        return switch (this) {
+            case LEAD_ACID, LIFEPO4 -> Quantity.of(100, Units.AMPERE_HOUR);
+            case STARTING -> Quantity.of(60, Units.AMPERE_HOUR);
+            default -> null;
+        };
     }
 
     @Override
@@ -52,9 +68,9 @@ enum BatteryKind implements Choice {
     /** In the middle of a sentence. */
     String words() {
         return switch (this) {
-            case LEAD_ACID -> "lead-acid, 12 V, 100 Ah";
-            case LIFEPO4 -> "LiFePO4, 12.8 V, 100 Ah";
-            case LIFEPO4_SMALL -> "LiFePO4, 12.8 V, 3.6 Ah to 4.8 Ah";
+            case LEAD_ACID -> "a 12 V lead-acid battery of 100 Ah";
+            case LIFEPO4 -> "a 12.8 V LiFePO4 battery of 100 Ah";
+            case LIFEPO4_SMALL -> "a 12.8 V LiFePO4 pack of 3.6 Ah to 4.8 Ah";
             case STARTING -> "a car starting battery of 60 Ah";
             case SHORT_CIRCUIT_CURRENT, GIVEN -> "the one entered";
         };

@@ -45,7 +45,7 @@ public final class BreakingCapacity implements Calculator {
         BreakingFindings.current(working, device, prospective);
         BreakingFindings.voltage(working, device, entries.quantity("system-voltage"));
         working.slip(
-                "share-turned-over", "share-percent", "The share turned over", "It is the current that is held against the device.",
+                "share-turned-over", "share-percent", "Divided the wrong way round", "It is the current that is held against the device.",
                 BreakingFormulas.TURNED_OVER, values);
         if (entries.has("cold-cranking-current")) {
             boatRule(entries, working, device, values);
@@ -67,10 +67,10 @@ public final class BreakingCapacity implements Calculator {
         Values cranked = values.with(BreakingFormulas.CRANKING, cranking.in(Units.AMPERE));
         String words = "Cold-cranking current belongs to a test of starting in the cold; into a short circuit the battery drives more.";
         working.slip(
-                "cranking-for-short-circuit", "share-percent", "The cold-cranking current taken for the prospective current", words,
+                "cranking-for-short-circuit", "share-percent", "The cold-cranking current used in place of the prospective current", words,
                 BreakingFormulas.CRANKING_SHARE, cranked);
         working.slip(
-                "cranking-for-short-circuit", "wanted-capacity", "The cold-cranking current taken for the breaking capacity wanted", words,
+                "cranking-for-short-circuit", "wanted-capacity", "The cold-cranking current used in place of the breaking capacity wanted", words,
                 BreakingFormulas.CRANKING_WANTED, cranked);
         if (row.has(BreakingRule.column(!main))) {
             working.slip(

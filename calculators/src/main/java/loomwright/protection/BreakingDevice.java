@@ -4,9 +4,9 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
-import loomwright.source.Standing;
 import loomwright.table.Row;
 import loomwright.worked.Entries;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -35,8 +35,15 @@ record BreakingDevice(String words, Quantity capacity, Quantity voltage, Source 
         return new BreakingDevice("a " + kind.words(), capacity, row.quantity("voltage"), row.source());
     }
 
-    /** Whether its figures decide nothing, since no one could look them up. */
-    boolean isFromMemory() {
-        return source.standing() == Standing.FROM_MEMORY;
+    /** The figure that settles whether it can break the current. */
+    MissingFigure missingCapacity() {
+        return new MissingFigure(
+                BreakingFields.CAPACITY.key(), "breaking capacity of " + words,
+                "its data sheet, as breaking capacity, interrupting rating or AIC for direct current");
+    }
+
+    /** The figure that settles whether the voltage suits it. */
+    MissingFigure missingVoltage() {
+        return new MissingFigure(BreakingFields.RATED_VOLTAGE.key(), "direct voltage of " + words, "its data sheet, beside the breaking capacity");
     }
 }

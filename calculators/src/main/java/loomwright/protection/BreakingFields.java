@@ -29,7 +29,7 @@ final class BreakingFields {
             "The breaking capacity stands in its data sheet, often as AIC or interrupting rating, with the voltage it holds for.",
             new Option("given", "Device whose figures I enter"));
 
-    private static final QuantityField PROSPECTIVE = QuantityField.of(
+    static final QuantityField PROSPECTIVE = QuantityField.of(
             "prospective-current", "Highest prospective current", "At the place of the device: the highest end of the range.", 1, 200_000,
             Units.AMPERE, Units.KILOAMPERE);
 
@@ -62,7 +62,7 @@ final class BreakingFields {
             List.of(DEVICE, PROSPECTIVE, SYSTEM_VOLTAGE, CAPACITY, RATED_VOLTAGE, CRANKING, PLACE),
             List.of(
                     new Output("breaking-capacity", "Breaking capacity of the device", Units.AMPERE),
-                    new Output("share-percent", "Prospective current as a share of it", Units.PERCENT),
+                    new Output("share-percent", "Short-circuit current as a share of breaking capacity", Units.PERCENT),
                     new Output("wanted-capacity", "Breaking capacity that the boat rule asks for", Units.AMPERE)),
             List.of(new NamedFormula("share", BreakingFormulas.LOADING)));
 

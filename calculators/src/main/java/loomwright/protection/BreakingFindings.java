@@ -2,9 +2,9 @@ package loomwright.protection;
 
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -13,40 +13,39 @@ import loomwright.worked.WorkingBuilder;
 final class BreakingFindings {
     private static final double LARGE_BANK_CRANKING = 2200;
     private static final double TEN_KILOAMPERES = 10_000;
-    private static final String FROM_MEMORY = " The device's figure is from memory and decides nothing: look it up in its data sheet.";
 
     private BreakingFindings() {}
 
     static void current(WorkingBuilder working, BreakingDevice device, Quantity prospective) {
-        boolean within = prospective.base() <= device.capacity().base() * (1 + 1e-9);
-        working.finding(new Finding(
-                verdict(within, device),
-                "The highest prospective current of " + prospective.text() + " is " + (within ? "within" : "above") + " the "
-                        + device.capacity().text() + " that " + device.words() + " can break.",
-                prospective, device.capacity(), device.source(),
-                remedy(within, device, "Take a device of greater breaking capacity here, or put one before it.")));
+        working.finding(Comparison.of("The highest prospective current", prospective)
+                .atMost(device.capacity(), "what " + device.words() + " can break", device.source())
+                .settledBy(device.missingCapacity())
+                .otherwise(
+                        Verdict.STOP,
+                        "Take a device of greater breaking capacity here. One before it does not do its work for it, unless the data sheets "
+                                + "of both say so.")
+                .finding());
     }
 
     static void voltage(WorkingBuilder working, BreakingDevice device, Quantity system) {
-        boolean within = system.base() <= device.voltage().base() * (1 + 1e-9);
         Row rule = PublishedTables.no33Cfr183Rules().row("protection-voltage");
-        Source source = device.isFromMemory() ? device.source() : rule.source();
-        working.finding(new Finding(
-                verdict(within, device),
-                "The circuit reaches " + system.text() + ", " + (within ? "within" : "above") + " the " + device.voltage().text()
-                        + " that the device holds for.",
-                system, device.voltage(), source, remedy(within, device, "Take a device made for this direct voltage.")));
+        working.finding(Comparison.of("The highest voltage of the circuit", system)
+                .atMost(device.voltage(), "the direct voltage that " + device.words() + " holds for", rule.source())
+                .restingOn(device.source())
+                .exact()
+                .settledBy(device.missingVoltage())
+                .otherwise(Verdict.STOP, "Take a device made for this direct voltage.")
+                .finding());
     }
 
     static void boatRule(WorkingBuilder working, BreakingDevice device, Quantity wanted, Row row, boolean main) {
-        boolean enough = device.capacity().base() >= wanted.base() * (1 - 1e-9);
-        Source source = device.isFromMemory() ? device.source() : row.source();
-        working.finding(new Finding(
-                verdict(enough, device),
-                "ABYC E-11, older edition, asks for " + wanted.text() + " in a " + (main ? "main" : "branch") + " device; "
-                        + device.words() + " can break " + device.capacity().text() + ".",
-                device.capacity(), wanted, source,
-                remedy(enough, device, "Where this rule set applies, take a device of greater breaking capacity.")));
+        working.finding(Comparison.of("The breaking capacity of " + device.words(), device.capacity())
+                .atLeast(wanted, "what ABYC E-11, older edition, asks for in a " + (main ? "main" : "branch") + " device", row.source())
+                .restingOn(device.source())
+                .exact()
+                .settledBy(device.missingCapacity())
+                .otherwise(Verdict.STOP, "Where this rule set applies, take a device of greater breaking capacity.")
+                .finding());
     }
 
     /** A large bank is held against the figure of its maker. */
@@ -72,17 +71,5 @@ final class BreakingFindings {
 
     static boolean isAboveTenKiloamperes(Quantity prospective) {
         return prospective.value() > TEN_KILOAMPERES;
-    }
-
-    private static Verdict verdict(boolean passed, BreakingDevice device) {
-        if (device.isFromMemory()) {
-            return Verdict.CAUTION;
-        }
-        return passed ? Verdict.PASSED : Verdict.STOP;
-    }
-
-    private static String remedy(boolean passed, BreakingDevice device, String remedy) {
-        String first = passed ? "" : remedy;
-        return device.isFromMemory() ? (first + FROM_MEMORY).strip() : first;
     }
 }

@@ -7,6 +7,7 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
+import loomwright.source.Standing;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Entries;
@@ -39,7 +40,7 @@ public record FaultBattery(Quantity low, Quantity high, Source source) {
     }
 
     static FaultBattery of(Entries entries, WorkingBuilder working) {
-        FaultBattery one = one(entries, working, BatteryKind.of(entries.option("battery")));
+        FaultBattery one = one(entries, working, BatteryKind.of(entries));
         Quantity count = entries.quantity("batteries-in-parallel");
         if (count.base() == 1) {
             return one;
@@ -61,7 +62,7 @@ public record FaultBattery(Quantity low, Quantity high, Source source) {
         return switch (kind) {
             case SHORT_CIRCUIT_CURRENT -> fromMaker(entries, working);
             case GIVEN -> entered(entries, working);
-            default -> printed(working, kind);
+            default -> printed(entries, working, kind);
         };
     }
 
@@ -71,7 +72,7 @@ public record FaultBattery(Quantity low, Quantity high, Source source) {
                 "Ohms are volts by amperes.");
         Quantity resistance = working.compute(
                 "Find the inside resistance behind it", FaultFormulas.FROM_MAKER,
-                Values.of(FaultSymbols.VOLTAGE, entries.quantity("battery-voltage")).with(FaultSymbols.MAKERS_CURRENT, current),
+                Values.of(FaultSymbols.AT_REST, entries.quantity("battery-voltage")).with(FaultSymbols.MAKERS_CURRENT, current),
                 Units.MILLIOHM,
                 "Into a short circuit the battery is held back by its own resistance only.");
         return new FaultBattery(resistance, resistance, Source.of(Document.COMPUTED, "from the figure of the battery's maker"));
@@ -89,7 +90,29 @@ public record FaultBattery(Quantity low, Quantity high, Source source) {
     }
 
     private static Quantity milliohms(WorkingBuilder working, Quantity entry) {
-        return working.convert("Turn the resistance into milliohms", entry, Units.MILLIOHM, "All parts of the loop are small.");
+        return working.convert("Turn the resistance into milliohms", entry, Units.MILLIOHM, "All then stand in one unit.");
+    }
+
+    /** The range in print for the kind, brought to the capacity entered; that step is our own, so it can stop a design and never pass it. */
+    private static FaultBattery printed(Entries entries, WorkingBuilder working, BatteryKind kind) {
+        FaultBattery range = printed(working, kind);
+        Quantity capacity = entries.quantity("capacity");
+        if (capacity == null || kind.capacity() == null || capacity.base() == kind.capacity().base()) {
+            return range;
+        }
+        String locus = "scaled from " + kind.capacity().text() + " to " + capacity.text() + " in proportion";
+        Source scaled = new Source(range.source.document(), locus, Standing.INVENTED);
+        return new FaultBattery(scaled(working, range.low, kind, capacity, scaled), scaled(working, range.high, kind, capacity, scaled), scaled);
+    }
+
+    private static Quantity scaled(WorkingBuilder working, Quantity printed, BatteryKind kind, Quantity capacity, Source source) {
+        return working.compute(
+                "Bring it to the capacity of this battery", FaultFormulas.SCALED,
+                Values.of(FaultSymbols.PRINTED, printed)
+                        .with(FaultSymbols.PRINTED_CAPACITY, kind.capacity())
+                        .with(FaultSymbols.CAPACITY, capacity.in(Units.AMPERE_HOUR)),
+                Units.MILLIOHM, "Taken in proportion, as with batteries in parallel. Nobody printed it, so it can stop a design and never pass it.",
+                source);
     }
 
     private static FaultBattery printed(WorkingBuilder working, BatteryKind kind) {

@@ -16,7 +16,8 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The range of current that a battery would drive into a short circuit at a point.
  *
- * <p>I = E/(R_battery + R_feed + R_branch + R_fuse-links + R_joints), once with all of it at its least and once at its greatest. Steady
+ * <p>I = E/(R_battery + R_feed + R_branch + R_fuse-links + R_joints), once with all of it at its least and the voltage of charging, once at its greatest and the
+ * voltage of an empty battery. Steady
  * direct current; the inductance of the loop and the arc are left out.
  *
  * @source Ohm's law; table battery-fault-current; table of the kind of conductor chosen; fuse-link data sheets
@@ -29,16 +30,21 @@ public final class FaultCurrent implements Calculator {
 
     @Override
     public void work(Entries entries, WorkingBuilder working) {
-        Quantity voltage = entries.quantity("battery-voltage");
+        Quantity highest = entries.quantity("highest-voltage");
+        Quantity lowest = entries.quantity("lowest-voltage");
+        if (lowest.base() > highest.base()) {
+            throw new Refusal(
+                    "lowest-voltage", "Lowest voltage at the battery is above the highest, " + highest.text() + ": enter the smaller of the two here");
+        }
         FaultBattery battery = FaultBattery.of(entries, working);
-        FaultLoop high = FaultLoop.of(voltage, battery.high());
-        FaultLoop low = battery.low() == null ? null : FaultLoop.of(voltage, battery.low());
+        FaultLoop high = FaultLoop.of(lowest, battery.high());
+        FaultLoop low = battery.low() == null ? null : FaultLoop.of(highest, battery.low());
         FaultLoop[] ends = {low, high};
         stretch(entries, working, FaultFields.FEED, FaultSymbols.FEED, ends);
         stretch(entries, working, FaultFields.BRANCH, FaultSymbols.BRANCH, ends);
         fuseLinks(entries, working, ends);
         Quantity joints = working.convert(
-                "Turn the joints into milliohms", entries.quantity("joint-resistance"), Units.MILLIOHM, "All parts of the loop are small.");
+                "Turn the joints into milliohms", entries.quantity("joint-resistance"), Units.MILLIOHM, "All then stand in one unit.");
         if (joints.base() > 0) {
             ends[1] = ends[1].and(FaultSymbols.JOINTS, joints);
         }
@@ -74,7 +80,7 @@ public final class FaultCurrent implements Calculator {
         Quantity resistance = choice.equals("given")
                 ? working.convert(
                         "Turn the fuse-links into milliohms", entries.required(FaultFields.FUSE_RESISTANCE), Units.MILLIOHM,
-                        "All parts of the loop are small.")
+                        "All then stand in one unit.")
                 : printed(working, PublishedTables.fuseElectricalData().row(choice));
         for (int end = 0; end < ends.length; end++) {
             ends[end] = ends[end] == null ? null : ends[end].and(FaultSymbols.FUSE_LINKS, resistance);
@@ -85,7 +91,7 @@ public final class FaultCurrent implements Calculator {
         Quantity ohms = working.lookUp(
                 "Read the cold resistance of the fuse-link", FaultSymbols.FUSE_LINKS, row, "cold-resistance",
                 "At the first moment the fuse-link is still cold.");
-        return working.convert("Turn it into milliohms", ohms, Units.MILLIOHM, "All parts of the loop are small.");
+        return working.convert("Turn it into milliohms", ohms, Units.MILLIOHM, "All then stand in one unit.");
     }
 
     private static void state(WorkingBuilder working, FaultLoop[] ends, FaultBattery battery) {

@@ -15,8 +15,23 @@ final class FaultFields {
     static final ConductorRun BRANCH = ConductorRun.optional("branch-", "Branch");
 
     static final QuantityField BATTERY_VOLTAGE = QuantityField.of(
-                    "battery-voltage", "Voltage of the battery at rest", "Charged and without load.", 1, 60, Units.VOLT)
+                    "battery-voltage", "Voltage of the battery at rest",
+                    "Charged and without load: the voltage that the maker's short-circuit current holds for.", 1, 60, Units.VOLT)
             .usually("12.8 V");
+
+    static final QuantityField HIGHEST_VOLTAGE = QuantityField.of(
+                    "highest-voltage", "Highest voltage at the battery", "While it is being charged. It drives the highest current.", 1, 60,
+                    Units.VOLT)
+            .usually("14.6 V");
+
+    static final QuantityField LOWEST_VOLTAGE = QuantityField.of(
+                    "lowest-voltage", "Lowest voltage at the battery", "Nearly empty. It drives the lowest current.", 1, 60, Units.VOLT)
+            .usually("10.5 V");
+
+    static final QuantityField CAPACITY = QuantityField.of(
+                    "capacity", "Capacity of one battery",
+                    "A published range holds for one size and is brought to yours. Empty takes the published size.", 1, 10_000, Units.AMPERE_HOUR)
+            .optional();
 
     static final QuantityField SHORT_CIRCUIT_CURRENT = QuantityField.of(
                     "short-circuit-current", "Short-circuit current of one battery", "From its data sheet.", 10, 100_000, Units.AMPERE,
@@ -43,7 +58,7 @@ final class FaultFields {
     static final ChoiceField FUSE_LINK = ChoiceField.of(
             "fuse-link",
             "Fuse-link on the way",
-            "One that the current passes before it reaches the device in question. Leave out that device itself.",
+            "Fuse-links between battery and the device you check, without that device.",
             new Option("none", "none, or not known"),
             new Option("blade-40", "blade, 40 A"),
             new Option("large-blade-30", "large blade, 30 A"),
@@ -62,14 +77,17 @@ final class FaultFields {
             "How much current would flow into a short circuit here?",
             List.of(
                     "A short circuit of no resistance at the end of the branch, or of the feed, or at the battery if neither is entered.",
-                    "Highest: battery at its least resistance, conductors of the full copper area at 20 °C, joints perfect.",
-                    "Lowest: battery at its greatest resistance, conductors at the highest resistance of their table, warm, with their "
+                    "Highest: battery being charged, at its least resistance, conductors of the full copper area at 20 °C, joints perfect.",
+                    "Lowest: battery nearly empty, at its greatest resistance, conductors at the highest resistance of their table, warm, with their "
                             + "joints.",
                     "A cable may have a few per cent more copper than its name, and an arc has resistance of its own: leave a margin both "
                             + "ways.",
                     "The figure of the battery's maker always rules."),
             List.of(
                     BatteryKind.field(),
+                    CAPACITY,
+                    HIGHEST_VOLTAGE,
+                    LOWEST_VOLTAGE,
                     BATTERY_VOLTAGE,
                     SHORT_CIRCUIT_CURRENT,
                     RESISTANCE_LOW,

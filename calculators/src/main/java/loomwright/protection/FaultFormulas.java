@@ -8,7 +8,9 @@ import loomwright.worked.NamedFormula;
 
 /** The formulas of fault current. */
 final class FaultFormulas {
-    static final Formula FROM_MAKER = new Formula(FaultSymbols.ONE_BATTERY, FaultSymbols.VOLTAGE.over(FaultSymbols.MAKERS_CURRENT));
+    static final Formula FROM_MAKER = new Formula(FaultSymbols.ONE_BATTERY, FaultSymbols.AT_REST.over(FaultSymbols.MAKERS_CURRENT));
+    static final Formula SCALED = new Formula(
+            FaultSymbols.ONE_BATTERY, FaultSymbols.PRINTED.times(FaultSymbols.PRINTED_CAPACITY).over(FaultSymbols.CAPACITY));
     static final Formula PARALLEL = new Formula(FaultSymbols.BATTERY, FaultSymbols.ONE_BATTERY.over(FaultSymbols.IN_PARALLEL));
     static final Formula CURRENT = new Formula(FaultSymbols.CURRENT, FaultSymbols.VOLTAGE.over(FaultSymbols.LOOP));
     static final Formula AT_TERMINALS = new Formula(FaultSymbols.CURRENT, FaultSymbols.VOLTAGE.over(FaultSymbols.BATTERY));
@@ -20,6 +22,7 @@ final class FaultFormulas {
             new NamedFormula("current", CURRENT),
             new NamedFormula("loop", new Formula(FaultSymbols.LOOP, sum(PARTS))),
             new NamedFormula("in-parallel", PARALLEL),
+            new NamedFormula("scaled-by-capacity", SCALED),
             new NamedFormula("from-short-circuit-current", FROM_MAKER));
 
     private FaultFormulas() {}

@@ -49,7 +49,7 @@ final class FaultSlips {
 
     private static void swapped(WorkingBuilder working, String output, FaultLoop other) {
         working.slip(
-                "ends-swapped", output, "The two ends of the range taken for each other",
+                "ends-swapped", output, "Each end of the range used in place of the other",
                 "The least resistance gives the highest current. Breaking capacity asks for the highest, opening time for the lowest.",
                 FaultFormulas.CURRENT, other.values());
     }

@@ -5,7 +5,11 @@ import loomwright.quantity.Dimension;
 
 /** The letters used in the formulas on fault current. */
 final class FaultSymbols {
-    static final Symbol VOLTAGE = Symbol.of("E", "voltage of the battery at rest", Dimension.VOLTAGE);
+    static final Symbol VOLTAGE = Symbol.of("E", "voltage behind the short circuit", Dimension.VOLTAGE);
+    static final Symbol AT_REST = Symbol.of("E", "0", "voltage of the battery at rest", Dimension.VOLTAGE);
+    static final Symbol PRINTED = Symbol.of("R", "p", "published inside resistance", Dimension.RESISTANCE);
+    static final Symbol PRINTED_CAPACITY = Symbol.of("C", "p", "capacity it is printed for", Dimension.CHARGE);
+    static final Symbol CAPACITY = Symbol.of("C", "capacity of one battery", Dimension.CHARGE);
     static final Symbol MAKERS_CURRENT = Symbol.of("I", "sc", "short-circuit current by the battery's maker", Dimension.CURRENT);
     static final Symbol ONE_BATTERY = Symbol.of("R", "1", "inside resistance of one battery", Dimension.RESISTANCE);
     static final Symbol IN_PARALLEL = Symbol.of("n", "batteries in parallel", Dimension.NUMBER);

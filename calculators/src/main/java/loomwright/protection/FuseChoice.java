@@ -57,7 +57,7 @@ public final class FuseChoice implements Calculator {
         } else {
             FuseFindings.addNone(working, choice);
         }
-        FuseFindings.addAlways(working, choice);
+        FuseFindings.addAlways(working, entries, choice);
         FuseSlips.add(working, choice, chosen != null);
         working.next(
                 "voltage-drop", "What voltage does this conductor lose on the way?",

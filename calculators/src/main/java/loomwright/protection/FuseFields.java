@@ -45,6 +45,14 @@ final class FuseFields {
                     Units.FAHRENHEIT)
             .usually("20 °C");
 
+    static final QuantityField WARM_SHARE = QuantityField.of(
+                    "warm-share", "Share of its rating left in the warm",
+                    "From the re-rating in the data sheet of your own fuse-link, for the temperature above. Empty takes that of a large blade.",
+                    10, 100, Units.PERCENT)
+            .optional();
+
+    static final QuantityField PROSPECTIVE = BreakingFields.PROSPECTIVE.optional();
+
     static final Description DESCRIPTION = new Description(
             "fuse-choice",
             "Choosing a fuse-link",
@@ -56,7 +64,8 @@ final class FuseFields {
                     "Circuits below 50 V, direct current."),
             List.of(
                     DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(),
-                    DeviceKind.withRatings().field("fuse-type", "Kind of fuse-link", "What the fuse-holder takes."), AMBIENT),
+                    DeviceKind.withRatings().field("fuse-type", "Kind of fuse-link", "What the fuse-holder takes."), AMBIENT, WARM_SHARE,
+                    PROSPECTIVE),
             List.of(
                     new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
                     new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),

@@ -10,10 +10,11 @@ import static loomwright.protection.FuseSymbols.LOAD_SHARE;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
-import loomwright.source.Standing;
-import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
+import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -24,111 +25,96 @@ final class FuseFindings {
     /** With a rating chosen. */
     static void addChosen(WorkingBuilder working, FuseCase choice, Row chosenRow, Quantity loading) {
         Quantity chosen = choice.values().of(CHOSEN);
-        Quantity highest = choice.values().of(HIGHEST);
-        String limit = choice.rules() == RuleSet.US_33_CFR ? choice.rules().share().text() + " of what" : "what";
-        working.finding(new Finding(
-                Verdict.PASSED, "The rating of " + chosen.text() + " is within " + highest.text() + ", " + limit
-                        + " the conductor may carry.",
-                chosen, highest, limitSource(choice), ""));
+        Quantity ampacity = choice.values().of(AMPACITY);
+        working.finding(assuming(choice, DeviceRule.of("The fuse-link chosen", chosen)
+                .guardsConductor("the conductor", ampacity, choice.row().source(), choice.rules(), true)));
         if (choice.rules() == RuleSet.US_33_CFR) {
-            addOverload(working, choice, chosen);
+            working.finding(assuming(choice, Comparison.of("The rating chosen", chosen)
+                    .atMost(ampacity, "the bare ampacity of the conductor", choice.row().source())
+                    .exact()
+                    .otherwise(
+                            Verdict.CAUTION,
+                            "The rule allows it, but a small overload may last. Where the load could grow, take a thicker conductor.")));
         }
         if (choice.continuous()) {
-            Quantity share = choice.values().of(LOAD_SHARE);
-            working.finding(new Finding(
-                    Verdict.PASSED,
-                    "The load takes " + loading.text(3) + " of the rating, within the " + share.text()
-                            + " for loads of three hours or more: a rule for mains that 12 V work has borrowed.",
-                    loading, share, FuseSteps.continuousRule().source(), ""));
+            working.finding(Comparison.of("The load's share of the rating", loading)
+                    .atMost(
+                            choice.values().of(LOAD_SHARE), "the share for loads of three hours or more, a rule for mains that 12 V work has borrowed",
+                            FuseSteps.continuousRule().source())
+                    .exact()
+                    .finding());
         }
-        if (chosenRow.source().standing() == Standing.FROM_MEMORY) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "That a " + choice.type().words() + " of " + chosen.text() + " is made is from memory.", chosen, null,
-                    chosenRow.source(), "Look whether you can get it before you plan with it."));
-        }
-    }
-
-    /** A rating above the ampacity leaves a stretch of overload that nothing clears. */
-    private static void addOverload(WorkingBuilder working, FuseCase choice, Quantity chosen) {
-        Quantity ampacity = choice.values().of(AMPACITY);
-        if (FuseLimits.reaches(ampacity, chosen)) {
-            working.finding(new Finding(
-                    Verdict.PASSED,
-                    "The rating of " + chosen.text() + " is also within the " + ampacity.text() + " that the conductor may carry.", chosen,
-                    ampacity, choice.row().source(), ""));
-        } else {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The rating of " + chosen.text() + " is above the " + ampacity.text()
-                            + " that the conductor may carry: the rule allows it, but a small overload may last.",
-                    chosen, ampacity, choice.row().source(), "Where the load could grow, take a thicker conductor."));
+        if (!chosenRow.source().standing().mayPass()) {
+            String name = choice.type().words() + " of " + chosen.text();
+            working.finding(Finding.notKnown(
+                    "That a " + name + " is made is " + chosenRow.source().standing().words() + ".", chosen, chosenRow.source(),
+                    new MissingFigure("", "rating " + chosen.text() + " among those sold", "the list of a maker of a " + choice.type().words())));
         }
     }
 
     /** With none that fits. */
     static void addNone(WorkingBuilder working, FuseCase choice) {
+        if (!choice.conductorCarriesLoad()) {
+            return;
+        }
         Quantity least = choice.values().of(LEAST);
         Quantity highest = choice.values().of(HIGHEST);
-        if (!choice.conductorCarriesLoad()) {
-            Quantity design = choice.values().of(DESIGN);
-            Quantity ampacity = choice.values().of(AMPACITY);
-            working.finding(new Finding(
-                    Verdict.STOP,
-                    "The conductor may carry " + ampacity.text() + ", but the load draws " + design.text()
-                            + ": no fuse-link puts that right.",
-                    design, ampacity, choice.row().source(), "Take a thicker conductor."));
-        } else if (!choice.limits().leaveRoom()) {
-            working.finding(new Finding(
-                    Verdict.STOP,
-                    "The load asks for a rating of at least " + least.text() + ", the conductor allows at most " + highest.text()
-                            + ": no fuse-link does both.",
-                    least, highest, limitSource(choice), "Take a thicker conductor. Never a larger fuse-link."));
-        } else {
-            addGap(working, choice, least, highest);
-        }
+        Comparison room = supposing(choice, Comparison.of("The least rating that the load asks for", least)
+                .atMost(highest, "the highest that the conductor allows", limitSource(choice))
+                .exact()
+                .otherwise(Verdict.STOP, "Take a thicker conductor. Never a larger fuse-link."));
+        working.finding(room.holds() ? gap(choice, least, highest) : room.finding());
     }
 
-    private static void addGap(WorkingBuilder working, FuseCase choice, Quantity least, Quantity highest) {
+    private static Finding gap(FuseCase choice, Quantity least, Quantity highest) {
         boolean tooSmall = choice.type().smallestFrom(least) == null;
         boolean tooLarge = choice.type().largestUpTo(highest) == null;
         String remedy = "Take a thicker conductor.";
         if (tooSmall || tooLarge) {
             remedy = choice.type() == DeviceKind.BLADE ? "Take a larger kind of fuse-link." : "Take a smaller kind of fuse-link.";
         }
-        working.finding(new Finding(
+        return new Finding(
                 Verdict.STOP,
                 "No standard " + choice.type().words() + " is rated between the " + least.text() + " that the load asks for and the "
                         + highest.text() + " that the conductor allows.",
-                least, highest, limitSource(choice), remedy));
+                least, null, limitSource(choice), remedy);
     }
 
     /** Whether or not one was chosen. */
-    static void addAlways(WorkingBuilder working, FuseCase choice) {
-        Quantity design = choice.values().of(DESIGN);
-        Quantity ampacity = choice.values().of(AMPACITY);
-        if (choice.conductorCarriesLoad()) {
-            working.finding(new Finding(
-                    Verdict.PASSED, "The design current of " + design.text() + " is within the " + ampacity.text() + " of the conductor.",
-                    design,
-                    ampacity, choice.row().source(), ""));
-        }
+    static void addAlways(WorkingBuilder working, Entries entries, FuseCase choice) {
+        working.finding(assuming(choice, Comparison.of("The design current", choice.values().of(DESIGN))
+                .atMost(choice.values().of(AMPACITY), "what the conductor may carry", choice.row().source())
+                .otherwise(Verdict.STOP, "Take a thicker conductor. No fuse-link puts that right.")));
         PlaceFindings.add(working, choice);
-        addBreaking(working, choice.type());
+        addBreaking(working, entries, choice.type());
     }
 
-    private static void addBreaking(WorkingBuilder working, DeviceKind type) {
+    /** What it can break decides near the battery; how much may flow there, nobody knows but the reader. */
+    private static void addBreaking(WorkingBuilder working, Entries entries, DeviceKind type) {
         Row breaking = type.breakingRow();
-        Row battery = PublishedTables.batteryFaultCurrent().row("lead-acid-100-ah");
         Quantity capacity = breaking.quantity("breaking-capacity");
-        Quantity most = battery.quantity("value-to", Units.AMPERE);
-        working.finding(new Finding(
-                Verdict.CAUTION,
-                "A " + type.words() + " can break " + capacity.text() + " at " + breaking.quantity("voltage").text()
-                        + " by its data sheet. A 12 V lead-acid battery of 100 Ah may drive "
-                        + battery.quantity("value", Units.AMPERE).text()
-                        + " to " + most.text() + " into a short circuit.",
-                capacity, most, battery.source(),
-                "Close to a battery, put a main fuse with a greater breaking capacity before it. Ask the battery's maker for its short-circuit current."));
+        Quantity prospective = entries.quantity(FuseFields.PROSPECTIVE.key());
+        if (prospective == null) {
+            working.finding(Finding.notKnown(
+                    "A " + type.words() + " can break " + capacity.text() + " at " + breaking.quantity("voltage").text()
+                            + " by its data sheet. Near a battery more than that may flow.",
+                    capacity, breaking.source(),
+                    new MissingFigure(
+                            FuseFields.PROSPECTIVE.key(), "highest prospective current at the fuse-link", "the calculator of prospective fault current")));
+            return;
+        }
+        working.finding(Comparison.of("The highest prospective current", prospective.in(Units.AMPERE))
+                .atMost(capacity, "what a " + type.words() + " can break", breaking.source())
+                .otherwise(Verdict.STOP, "Take a kind of greater breaking capacity.")
+                .finding());
+    }
+
+    private static Finding assuming(FuseCase choice, Comparison comparison) {
+        return supposing(choice, comparison).finding();
+    }
+
+    private static Comparison supposing(FuseCase choice, Comparison comparison) {
+        return choice.assumed().isEmpty() ? comparison : comparison.assuming(choice.assumed());
     }
 
     /** Where the highest rating comes from: the rule that allows more than the ampacity, or the ampacity itself. */

@@ -1,6 +1,7 @@
 package loomwright.protection;
 
 import loomwright.quantity.Quantity;
+import loomwright.worked.Comparison;
 
 /**
  * Between what ratings a fuse-link has to lie.
@@ -9,8 +10,6 @@ import loomwright.quantity.Quantity;
  * @param highest what the conductor allows
  */
 record FuseLimits(Quantity least, Quantity highest) {
-    private static final double HAIR = 1e-9;
-
     boolean hold(Quantity rating) {
         return reaches(rating, least) && reaches(highest, rating);
     }
@@ -21,6 +20,6 @@ record FuseLimits(Quantity least, Quantity highest) {
 
     /** Whether one current is at least another; a hair of rounding is let through. */
     static boolean reaches(Quantity current, Quantity other) {
-        return current.base() >= other.base() * (1 - HAIR);
+        return Comparison.atLeast(current, other);
     }
 }

@@ -14,7 +14,8 @@ import loomwright.worked.Calculator;
 import loomwright.worked.Candidate;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
+import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
@@ -91,25 +92,22 @@ public final class FusePlace implements Calculator {
     }
 
     private static void addFindings(WorkingBuilder working, LocationRule rule, Quantity distance) {
-        boolean allowed = rule.allows(distance);
-        Verdict verdict = allowed ? Verdict.PASSED : Verdict.STOP;
-        String remedy = allowed ? "" : "Move the device nearer to the source. If that cannot be, put a device of its own at the source.";
-        working.finding(new Finding(
-                rule.isFromMemory() ? Verdict.CAUTION : verdict,
-                rule.label() + ". The length of " + distance.text() + " is " + (allowed ? "within" : "above") + " its "
-                        + rule.limit().text() + ".",
-                distance, rule.limit(), rule.row().source(),
-                rule.isFromMemory() ? (remedy + " This figure is from memory and decides nothing: look it up.").strip() : remedy));
+        working.finding(allows(rule, distance)
+                .otherwise(Verdict.STOP, "Move the device nearer to the source. If that cannot be, put a device of its own at the source.")
+                .finding());
         LocationRule strictest = LocationRule.strictest();
-        if (rule != strictest && allowed && !strictest.allows(distance)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The strictest rule in print here allows " + strictest.limit().text() + " (" + strictest.label() + "); "
-                            + distance.text()
-                            + " is above it.",
-                    distance, strictest.limit(), strictest.row().source(),
-                    "Go nearer where you can, and sheathe the conductor up to the device."));
+        Comparison strict = allows(strictest, distance)
+                .otherwise(Verdict.CAUTION, "This is the strictest published rule here. Go nearer where you can, and sheathe the conductor up to the device.");
+        if (rule != strictest && rule.allows(distance) && !strict.holds()) {
+            working.finding(strict.finding());
         }
+    }
+
+    private static Comparison allows(LocationRule rule, Quantity distance) {
+        return Comparison.of("The length of conductor", distance)
+                .atMost(rule.limit(), "the limit of " + rule.label(), rule.row().source())
+                .exact()
+                .settledBy(new MissingFigure("", "length that the rule allows", "the rule itself, " + rule.label()));
     }
 
     private static void addSlips(WorkingBuilder working, LocationRule rule, Values values) {

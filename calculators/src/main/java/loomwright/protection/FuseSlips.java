@@ -42,7 +42,7 @@ final class FuseSlips {
         addRating(working, choice, chosen);
         if (chosen) {
             working.slip(
-                    "loading-turned-over", "loading-percent", "The division turned over", "The share is the load divided by the rating.",
+                    "loading-turned-over", "loading-percent", "Divided the wrong way round", "The share is the load divided by the rating.",
                     LOADING_TURNED_OVER, choice.values());
             working.slip(
                     "loading-of-conductor", "loading-percent", "The share taken of the ampacity",
@@ -75,7 +75,7 @@ final class FuseSlips {
         }
         if (choice.engineSpace()) {
             working.slip(
-                    "engine-factor-turned-over", "ampacity", "The factor for the engine space turned over",
+                    "engine-factor-turned-over", "ampacity", "Divided by the factor for the engine space",
                     "In the warm a conductor may carry less, so multiply.", TURNED_OVER, values);
             working.slip(
                     "engine-factor-left-out", "ampacity", "The factor for the engine space left out",
@@ -87,7 +87,7 @@ final class FuseSlips {
         Values values = choice.values();
         if (choice.rules() == RuleSet.US_33_CFR) {
             working.slip(
-                    "ampacity-for-limit", "highest-rating", "The ampacity taken for the limit of the rule",
+                    "ampacity-for-limit", "highest-rating", "The ampacity used in place of the limit of the rule",
                     "This rule set allows 150 % of it. To stay at the ampacity is prudent, but it is not what the rule says.",
                     RULE_LEFT_OUT,
                     values);

@@ -58,6 +58,9 @@ final class FuseSteps {
     }
 
     private static Values warm(WorkingBuilder working, FuseCase choice, Values values) {
+        if (choice.warmShare() != null) {
+            return values.with(WARM_SHARE, choice.warmShare());
+        }
         Row row = choice.warmRow();
         boolean exact = row.quantity("ambient").base() == choice.ambient().base();
         Quantity current = working.lookUp(

@@ -148,14 +148,8 @@ public final class FusingCurrent implements Calculator {
     }
 
     private static void warnOfLongTime(WorkingBuilder working, Quantity time) {
-        Quantity shortTime = Quantity.of(5, Units.SECOND);
-        if (time.base() > shortTime.base()) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "Onderdonk's equation holds for short times; " + time.text(3) + " is above the " + shortTime.text()
-                            + " in which heat may be taken to stay in the copper.",
-                    time, shortTime, PublishedTables.kValues().source(),
-                    "Do not use this figure: heat leaves the wire meanwhile, and it may not melt at all."));
-        }
+        HeatingFindings.warnOfLongTime(
+                working, "The time for Onderdonk's equation", time, PublishedTables.kValues().rows().get(0),
+                "Do not use this figure: heat leaves the wire meanwhile, and it may not melt at all.");
     }
 }

@@ -36,7 +36,7 @@ final class FusingSlips {
                 "A millisecond is a thousandth of a second.",
                 FusingFormulas.ONDERDONK, onderdonk.with(TIME, Quantity.of(onderdonk.of(TIME).value() / 1000, Units.SECOND)));
         working.slip(
-                "radius-for-diameter", "preece-current", "The radius taken for the diameter", "Preece's d is the whole diameter.",
+                "radius-for-diameter", "preece-current", "The radius used in place of the diameter", "Preece's d is the whole diameter.",
                 FusingFormulas.PREECE_OF_RADIUS, preece);
         working.slip(
                 "millimetres-for-inches", "preece-current", "Millimetres put in where inches belong",

@@ -1,6 +1,7 @@
 package loomwright.protection;
 
 import loomwright.quantity.Quantity;
+import loomwright.source.Source;
 import loomwright.source.Standing;
 import loomwright.table.Row;
 
@@ -35,6 +36,12 @@ record Gate(Row row, String shortestColumn, String longestColumn) {
     /** Whether the gate decides nothing: from memory, or the single time of one device instead of a window. */
     boolean isWeak() {
         return isFromMemory() || shortestColumn.equals(longestColumn);
+    }
+
+    /** What it rests on. The time of one device, taken for all of its kind, is an assumption of ours. */
+    Source basis() {
+        Source source = row.source();
+        return isWeak() && !isFromMemory() ? new Source(source.document(), source.locus() + ", one device", Standing.INVENTED) : source;
     }
 
     boolean isFromMemory() {

@@ -55,7 +55,7 @@ final class HeatingSlips {
         Quantity entered = entries.quantity("size");
         if (entered.unit() == Units.AWG && entered.value() > 0) {
             slip(
-                    working, "gauge-for-area", "longest-time", "The gauge number taken for square millimetres",
+                    working, "gauge-for-area", "longest-time", "The gauge number used in place of square millimetres",
                     "A gauge number is no area, and it falls as the conductor grows.", HeatingFormulas.LONGEST_TIME,
                     values.with(SIZE, Quantity.of(entered.value(), Units.SQUARE_MILLIMETRE)));
         }

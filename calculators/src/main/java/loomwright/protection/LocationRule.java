@@ -8,6 +8,7 @@ import loomwright.table.Row;
 import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Choices;
+import loomwright.worked.Comparison;
 import loomwright.worked.Option;
 
 /** What print says of the distance between a source and its fuse-link or breaker, by rule set and situation. */
@@ -69,7 +70,7 @@ enum LocationRule implements Choice {
     }
 
     boolean allows(Quantity distance) {
-        return distance.base() <= limit().base() * (1 + 1e-9);
+        return Comparison.atMost(distance, limit());
     }
 
     /** The same rule for the conductor in the other situation, sheathed for open or open for sheathed; null if there is none. */

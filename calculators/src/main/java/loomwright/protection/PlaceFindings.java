@@ -6,7 +6,9 @@ import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -19,49 +21,53 @@ final class PlaceFindings {
 
     static void add(WorkingBuilder working, FuseCase choice) {
         TableFive.sayIfStandIn(working, choice.size(), choice.row());
-        addSmallest(working, choice);
-        addWarmFuse(working, choice);
-        addWarmConductor(working, choice);
+        if (choice.rules() == RuleSet.US_33_CFR) {
+            ifPassed(working, smallest(choice));
+        }
+        if (choice.warmRow() != null) {
+            addWarmFuse(working, choice);
+        }
+        ifPassed(working, warmConductor(choice));
     }
 
-    private static void addSmallest(WorkingBuilder working, FuseCase choice) {
+    /** A check that says nothing while it holds. */
+    private static void ifPassed(WorkingBuilder working, Comparison comparison) {
+        if (!comparison.holds()) {
+            working.finding(comparison.finding());
+        }
+    }
+
+    private static Comparison smallest(FuseCase choice) {
         Row rule = PublishedTables.smallestConductor().row("33-cfr-separate");
         Quantity smallest = rule.quantity("size-awg");
-        if (choice.rules() == RuleSet.US_33_CFR && choice.size().base() < smallest.base() * (1 - 1e-6)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "This rule set asks for " + smallest.text() + " at least when a conductor is installed by itself; " + choice.size()
-                            .text()
-                            + " is allowed inside a sheath only.",
-                    choice.size().in(Units.SQUARE_MILLIMETRE), smallest.in(Units.SQUARE_MILLIMETRE), rule.source(),
-                    "Take " + smallest.text() + ", or a cable with a sheath."));
-        }
+        return Comparison.of("The size of the conductor", choice.size().in(Units.SQUARE_MILLIMETRE))
+                .atLeast(
+                        smallest.in(Units.SQUARE_MILLIMETRE),
+                        "the " + smallest.text() + " that this rule set asks for where a conductor is installed by itself", rule.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Take " + smallest.text() + ", or a cable with a sheath.");
     }
 
     /** The re-rating sheet is that of one part only. */
     private static void addWarmFuse(WorkingBuilder working, FuseCase choice) {
-        if (choice.isWarm()) {
-            Row row = choice.warmRow();
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The re-rating is printed for a large blade fuse-link of " + row.quantity("rating").text()
-                            + " only. It is taken here for other ratings and kinds, and " + row.name() + " for " + choice.ambient().text()
-                            + ".",
-                    choice.ambient().in(Units.CELSIUS), row.quantity("ambient"), row.source(),
-                    "Look for the re-rating in the data sheet of your own fuse-link."));
-        }
+        Row row = choice.warmRow();
+        working.finding(Finding.notKnown(
+                "The re-rating is printed for a large blade fuse-link of " + row.quantity("rating").text()
+                        + " only. It is taken here for other ratings and kinds, and " + row.name() + " for " + choice.ambient().text() + ".",
+                choice.ambient().in(Units.CELSIUS), row.source(),
+                new MissingFigure(
+                        FuseFields.WARM_SHARE.key(), "share of its rating left in the warm of a " + choice.type().words(),
+                        "its data sheet, as re-rating or derating by temperature")));
     }
 
     /** The ampacity holds for one temperature round the conductor. */
-    private static void addWarmConductor(WorkingBuilder working, FuseCase choice) {
-        Quantity base = choice.engineSpace() ? ENGINE_SPACE : OUTSIDE;
-        if (choice.ambient().base() > base.base()) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The ampacity holds for " + base.text() + " round the conductor. You entered " + choice.ambient().text()
-                            + " for the fuse-link.",
-                    choice.ambient().in(Units.CELSIUS), base, Source.of(choice.row().source().document(), "183.425 Table 5 and note 1"),
-                    "If the conductor lies as warm as that, it may carry less: work out its ampacity first."));
-        }
+    private static Comparison warmConductor(FuseCase choice) {
+        return Comparison.of("The temperature round the fuse-link", choice.ambient().in(Units.CELSIUS))
+                .atMost(
+                        choice.engineSpace() ? ENGINE_SPACE : OUTSIDE, "the temperature round the conductor that its ampacity holds for",
+                        Source.of(choice.row().source().document(), "183.425 Table 5 and note 1"))
+                .exact()
+                .otherwise(
+                        Verdict.CAUTION, "If the conductor lies as warm as that, it may carry less: work out its ampacity first.");
     }
 }

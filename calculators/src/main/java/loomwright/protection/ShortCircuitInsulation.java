@@ -30,7 +30,8 @@ public enum ShortCircuitInsulation implements Choice {
         return CHOICES.field(
                 "insulation",
                 "Insulation",
-                "It decides how hot the copper may get. If you do not know it, take 90 °C thermoplastic: its k is the smallest here.");
+                        "It decides how hot the copper may get. If you do not know it, take 90 °C thermoplastic: it begins hottest, so it fails first.")
+                .usually(THERMOPLASTIC_90.key);
     }
 
     public static ShortCircuitInsulation of(Option chosen) {

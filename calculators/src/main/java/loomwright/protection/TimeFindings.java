@@ -3,23 +3,28 @@ package loomwright.protection;
 import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
 /** What a bracket of opening times says, and what it does not. */
 final class TimeFindings {
-    private static final String CURVE = "Where the time matters, take the curve in the data sheet of your own device.";
-
     private TimeFindings() {}
 
     static void bracket(WorkingBuilder working, TimeBracket bracket) {
-        working.finding(new Finding(Verdict.CAUTION, sentence(bracket), bracket.share(), null, bracket.source(), CURVE));
+        working.finding(Finding.notKnown(sentence(bracket), bracket.share(), bracket.source(), curve(bracket)));
         warnOfWeak(working, bracket.earliest(), bracket);
         if (bracket.latest() != bracket.earliest()) {
             warnOfWeak(working, bracket.latest(), bracket);
         }
         warnOfUnusedMemory(working, bracket);
+    }
+
+    /** Where in its bracket the reader's own device opens. */
+    private static MissingFigure curve(TimeBracket bracket) {
+        return new MissingFigure("", "opening time of the " + bracket.name() + " at this current", "the time-current curve in its data sheet");
     }
 
     private static String sentence(TimeBracket bracket) {
@@ -40,25 +45,22 @@ final class TimeFindings {
     }
 
     static void limit(WorkingBuilder working, TimeBracket bracket, Quantity limit) {
-        boolean shown = bracket.latest() != null && bracket.latestTime().base() <= limit.base() * (1 + 1e-9);
-        boolean late = bracket.earliest() != null && bracket.earliestTime().base() > limit.base() * (1 + 1e-9);
-        if (shown) {
-            working.finding(new Finding(
-                    bracket.latest().isWeak() ? Verdict.CAUTION : Verdict.PASSED,
-                    "It has opened by " + time(bracket.latestTime()) + ", within the " + limit.text() + " wanted.", bracket.latestTime(),
-                    limit,
-                    bracket.latest().row().source(), bracket.latest().isWeak() ? "This time decides nothing. " + CURVE : ""));
-        } else if (late) {
-            working.finding(new Finding(
-                    bracket.earliest().isWeak() ? Verdict.CAUTION : Verdict.STOP,
-                    "It does not open before " + time(bracket.earliestTime()) + ", later than the " + limit.text() + " wanted.",
-                    bracket.earliestTime(), limit, bracket.earliest().row().source(),
-                    "Take a smaller rating, a faster kind, or a thicker conductor."));
+        boolean late = bracket.earliest() != null && !Comparison.atMost(bracket.earliestTime(), limit);
+        boolean shown = bracket.latest() != null && Comparison.atMost(bracket.latestTime(), limit);
+        if (late || shown) {
+            Gate gate = late ? bracket.earliest() : bracket.latest();
+            working.finding(Comparison.of(
+                            late ? "The earliest time at which it opens" : "The latest time at which it has opened",
+                            late ? bracket.earliestTime() : bracket.latestTime())
+                    .atMost(limit, "the time wanted", gate.basis())
+                    .exact()
+                    .settledBy(curve(bracket))
+                    .otherwise(Verdict.STOP, "Take a smaller rating, a faster kind, or a thicker conductor.")
+                    .finding());
         } else {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "The gates do not show that it has opened within the " + limit.text() + " wanted.", bracket.share(),
-                    limit,
-                    bracket.source(), CURVE));
+            working.finding(Finding.notKnown(
+                    "The gates do not show that it has opened within the " + limit.text() + " wanted.", bracket.share(), bracket.source(),
+                    curve(bracket)));
         }
     }
 
@@ -69,7 +71,7 @@ final class TimeFindings {
         String words = gate.isFromMemory()
                 ? "The gate at " + gate.share().text() + " is from memory: no one could look it up."
                 : "The time at " + gate.share().text() + " is that of one breaker in a trade note, not a limit that all keep.";
-        working.finding(new Finding(Verdict.CAUTION, words, bracket.share(), null, gate.row().source(), "It decides nothing. " + CURVE));
+        working.finding(Finding.notKnown(words, bracket.share(), gate.row().source(), curve(bracket)));
     }
 
     /** Gates from memory that the bracket leaves aside, since print says something. */
@@ -83,9 +85,7 @@ final class TimeFindings {
         for (Gate gate : memory) {
             text.append(gate == memory.get(0) ? " " : "; ").append(gate.share().text()).append(' ').append(window(gate));
         }
-        working.finding(new Finding(
-                Verdict.CAUTION, text.append('.').toString(), bracket.share(), null, memory.get(0).row().source(),
-                "Look them up before you use them."));
+        working.finding(Finding.notKnown(text.append('.').toString(), bracket.share(), memory.get(0).row().source(), curve(bracket)));
     }
 
     private static String window(Gate gate) {

@@ -27,17 +27,17 @@ final class TimeSlips {
         if (bracket.earliest() != null && bracket.latest() != null) {
             String words = "A gate has two times: before the first it must hold, by the second it must have opened.";
             working.slip(
-                    "times-swapped", "latest", "The earliest time taken for the latest", words, TimeSymbols.READ_AS_LATEST,
+                    "times-swapped", "latest", "The earliest time used in place of the latest", words, TimeSymbols.READ_AS_LATEST,
                     Values.of(TimeSymbols.LATEST, bracket.earliestTime()));
             working.slip(
-                    "times-swapped", "earliest", "The latest time taken for the earliest", words, TimeSymbols.READ_AS_EARLIEST,
+                    "times-swapped", "earliest", "The latest time used in place of the earliest", words, TimeSymbols.READ_AS_EARLIEST,
                     Values.of(TimeSymbols.EARLIEST, bracket.latestTime()));
         }
     }
 
     static void share(WorkingBuilder working, String output, Values values) {
         working.slip(
-                "share-turned-over", output, "The share turned over", "It is the current that is held against the rating.",
+                "share-turned-over", output, "Divided the wrong way round", "It is the current that is held against the rating.",
                 TimeSymbols.TURNED_OVER, values);
         if (values.of(TimeSymbols.CURRENT).base() > values.of(TimeSymbols.RATING).base()) {
             working.slip(

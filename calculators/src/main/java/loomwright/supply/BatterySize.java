@@ -112,7 +112,7 @@ public final class BatterySize implements Calculator {
                 cold ? SizeFormulas.DAYS_LEFT_OUT_COLD : SizeFormulas.DAYS_LEFT_OUT, values);
         if (cold) {
             working.slip(
-                    "cold-turned-over", "capacity", "The cold factor turned over", "In the cold the battery must be larger.",
+                    "cold-turned-over", "capacity", "The cold factor used the wrong way round", "In the cold the battery must be larger.",
                     SizeFormulas.COLD_TURNED_OVER, values);
             working.slip(
                     "cold-left-out", "capacity", "The cold left out", "A cold lead-acid battery has less to give.", SizeFormulas.CAPACITY, values);

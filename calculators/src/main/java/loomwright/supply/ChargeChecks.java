@@ -5,8 +5,10 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -29,12 +31,11 @@ final class ChargeChecks {
 
     private static void addRest(WorkingBuilder working, Quantity rest) {
         Row row = Chemistry.limit("lead-acid-rest");
-        Quantity least = row.quantity("value", Units.HOUR);
-        boolean rested = rest.base() >= least.base();
-        working.finding(new Finding(
-                rested ? Verdict.PASSED : Verdict.STOP,
-                "The battery rested " + rest.text() + ", " + (rested ? "not less" : "less") + " than " + least.text() + ".", rest, least,
-                row.source(), rested ? "" : "This voltage does not count yet: let the battery rest with nothing connected and measure again."));
+        working.finding(Comparison.of("The rest of the battery", rest)
+                .atLeast(row.quantity("value", Units.HOUR), "the rest after which its voltage tells the charge", row.source())
+                .exact()
+                .otherwise(Verdict.STOP, "This voltage does not count yet: let the battery rest with nothing connected and measure again.")
+                .finding());
     }
 
     private static void addOther(WorkingBuilder working, ChargeTable table, ChargeTable other, Quantity measured) {
@@ -48,32 +49,27 @@ final class ChargeChecks {
     private static void addDepth(WorkingBuilder working, Values values) {
         Row row = Chemistry.LEAD_ACID.depth();
         Quantity depth = row.quantity("value", Units.PERCENT);
-        Quantity least = Quantity.of(100 - depth.value(), Units.PERCENT);
-        Quantity low = values.of(ChargeFormulas.AT_LEAST);
-        boolean enough = low.base() >= least.base() - 1e-9;
-        working.finding(new Finding(
-                enough ? Verdict.PASSED : Verdict.CAUTION,
-                "With at least " + low.text() + " the battery is " + (enough ? "not" : "or may be") + " below " + least.text()
-                        + ", what a depth of " + depth.text() + " leaves.",
-                low, least, row.source(), enough ? "" : "Charge it before you draw more."));
+        working.finding(Comparison.of("The least state of charge", values.of(ChargeFormulas.AT_LEAST))
+                .atLeast(Quantity.of(100 - depth.value(), Units.PERCENT), "what a depth of " + depth.text() + " leaves", row.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Charge it before you draw more.")
+                .finding());
     }
 
     private static void addFreezing(WorkingBuilder working, Quantity low, Quantity temperature) {
         Row row = PublishedTables.batterySpecificGravity().find("charge", low);
         if (row == null) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "At " + low.text() + " of charge there is no freezing point in print; a flat battery freezes first.",
-                    temperature, null, PublishedTables.batterySpecificGravity().source(), "Keep it above 0 °C, and charge it."));
+            working.finding(Finding.notKnown(
+                    "At " + low.text() + " of charge there is no published freezing point; a flat battery freezes first.",
+                    temperature, PublishedTables.batterySpecificGravity().source(),
+                    new MissingFigure("", "freezing point of the acid at " + low.text() + " of charge", "the battery's maker; until then keep it above 0 °C")));
             return;
         }
-        Quantity freezing = row.quantity("freezing-point");
-        boolean liquid = temperature.base() > freezing.base();
-        working.finding(new Finding(
-                liquid ? Verdict.PASSED : Verdict.STOP,
-                "At " + temperature.text() + " the acid of a battery with " + low.text() + " of charge is " + (liquid ? "above" : "at or below")
-                        + " its freezing point, " + freezing.text() + ".",
-                temperature, freezing, row.source(),
-                liquid ? "" : "Do not charge a battery that may be frozen: bring it into the warm and look at its case first."));
+        working.finding(Comparison.of("The temperature of the battery", temperature)
+                .atLeast(row.quantity("freezing-point"), "the freezing point of its acid with " + low.text() + " of charge", row.source())
+                .exact()
+                .otherwise(Verdict.STOP, "Do not charge a battery that may be frozen: bring it into the warm and look at its case first.")
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, ChargeTable table, Values values, boolean withCapacity) {
@@ -81,7 +77,7 @@ final class ChargeChecks {
                 "share-of-the-full-voltage", "charge-at-least", "The voltage taken as a share of the full voltage",
                 "From full to empty the voltage falls by 1 V or less, not to nothing.", ChargeFormulas.SHARE_OF_FULL_VOLTAGE, values);
         working.slip(
-                "what-is-gone-for-what-is-left", "charge-at-least", "What is gone taken for what is left",
+                "what-is-gone-for-what-is-left", "charge-at-least", "What is gone used in place of what is left",
                 "State of charge counts what is still in.", ChargeFormulas.DEPTH_FOR_CHARGE, values);
         if (values.of(ChargeFormulas.AT_LEAST).base() < values.of(ChargeFormulas.AT_MOST).base()) {
             working.slip(
@@ -101,7 +97,7 @@ final class ChargeChecks {
         }
         if (withCapacity) {
             working.slip(
-                    "left-for-put-back", "deficit", "What is left taken for what is to be put back", "Put back what is missing.",
+                    "left-for-put-back", "deficit", "What is left used in place of what is to be put back", "Put back what is missing.",
                     ChargeFormulas.LEFT_FOR_DEFICIT, values);
         }
     }

@@ -9,8 +9,10 @@ import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.table.Table;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Option;
 import loomwright.worked.QuantityField;
 import loomwright.worked.Refusal;
@@ -90,35 +92,33 @@ final class Cold {
     /** What is published on a LiFePO4 battery at that temperature. */
     static void addLithiumFindings(WorkingBuilder working, Quantity temperature) {
         Row discharging = Chemistry.limit("lifepo4-discharging-temperature");
-        Quantity low = discharging.quantity("value", Units.CELSIUS);
-        Quantity high = discharging.quantity("value-to", Units.CELSIUS);
-        boolean outside = temperature.base() < low.base() || temperature.base() > high.base();
-        working.finding(new Finding(
-                outside ? Verdict.STOP : Verdict.PASSED,
-                "Drawing from LiFePO4 at " + temperature.text() + ": " + (outside ? "outside" : "within") + " " + low.text() + " to " + high.text()
-                        + ".",
-                temperature, outside && temperature.base() < low.base() ? low : high, discharging.source(),
-                outside ? "Bring the battery within these temperatures first, or follow its data sheet." : ""));
+        working.finding(within(
+                discharging, temperature, "for drawing from LiFePO4", "Bring the battery within these temperatures first, or follow its data sheet."));
         if (temperature.base() < Quantity.of(10, Units.CELSIUS).base()) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "We found no published table of what cold takes from a LiFePO4 battery, so nothing is taken off for it.", temperature, null,
-                    discharging.source(), "Ask the maker, and plan for less."));
+            working.finding(Finding.notKnown(
+                    "We found no published table of what cold takes from a LiFePO4 battery, so nothing is taken off for it.", temperature,
+                    discharging.source(),
+                    new MissingFigure("", "capacity of the battery in the cold", "its data sheet, or its maker; until then plan for less")));
         }
         addChargingLimit(working, temperature);
     }
 
     /** Below 0 °C a LiFePO4 battery must not be charged. */
     static void addChargingLimit(WorkingBuilder working, Quantity temperature) {
-        Row charging = Chemistry.limit("lifepo4-charging-temperature");
-        Quantity low = charging.quantity("value", Units.CELSIUS);
-        Quantity high = charging.quantity("value-to", Units.CELSIUS);
-        boolean outside = temperature.base() < low.base() || temperature.base() > high.base();
-        working.finding(new Finding(
-                outside ? Verdict.STOP : Verdict.PASSED,
-                "Charging LiFePO4 at " + temperature.text() + ": " + (outside ? "outside" : "within") + " " + low.text() + " to " + high.text()
-                        + ".",
-                temperature, temperature.base() < low.base() ? low : high, charging.source(),
-                outside ? "Do not charge it: disconnect the panel and every charger until the battery is within these temperatures." : ""));
+        working.finding(within(
+                Chemistry.limit("lifepo4-charging-temperature"), temperature, "for charging LiFePO4",
+                "Do not charge it: disconnect the panel and every charger until the battery is within these temperatures."));
+    }
+
+    /** A temperature against the range of a row; it is held against the end that it is nearer to passing. */
+    private static Finding within(Row row, Quantity temperature, String what, String remedy) {
+        Quantity low = row.quantity("value", Units.CELSIUS);
+        Comparison range = Comparison.of("The temperature of the battery", temperature);
+        return (Comparison.atLeast(temperature, low)
+                        ? range.atMost(row.quantity("value-to", Units.CELSIUS), "the greatest " + what, row.source())
+                        : range.atLeast(low, "the least " + what, row.source()))
+                .exact()
+                .otherwise(Verdict.STOP, remedy)
+                .finding();
     }
 }

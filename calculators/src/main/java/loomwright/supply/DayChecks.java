@@ -8,7 +8,9 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -28,10 +30,10 @@ final class DayChecks {
             Row coil = PublishedTables.tradeFacts().row("relay-coil");
             Quantity power = coil.quantity("value", Units.WATT);
             Quantity day = COIL_DAY.value(Values.of(Symbols.POWER, power), Units.WATT_HOUR);
-            working.finding(new Finding(
-                    Verdict.CAUTION,
+            working.finding(Finding.notKnown(
                     "No standing draw is counted. A relay coil alone takes about " + power.text() + " all the time, " + day.text(3) + " a day.",
-                    day, null, coil.source(), "Measure what flows with everything off, and enter it."));
+                    day, coil.source(),
+                    new MissingFigure("standing-current", "standing draw", "measure what flows with everything off")));
             return;
         }
         Quantity idle = values.of(DayFormulas.STANDING);
@@ -40,13 +42,11 @@ final class DayChecks {
             Quantity energy = values.of(line.energy());
             largest = energy.base() > largest.base() ? energy : largest;
         }
-        boolean small = idle.base() < largest.base();
-        working.finding(new Finding(
-                small ? Verdict.PASSED : Verdict.CAUTION,
-                "The standing draw takes " + idle.text(3) + " a day, " + (small ? "less than" : "at least as much as")
-                        + " the largest load with " + largest.text(3) + ".",
-                idle, largest, SupplyFields.computed(),
-                small ? "" : "Switch off what nobody uses, or choose parts that draw less when idle."));
+        working.finding(Comparison.of("The standing draw of a day", idle)
+                .atMost(largest, "what the largest load takes", SupplyFields.computed())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Switch off what nobody uses, or choose parts that draw less when idle.")
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, List<LoadLine> lines, Values values, boolean standing) {

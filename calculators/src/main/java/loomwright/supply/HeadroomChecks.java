@@ -1,13 +1,15 @@
 package loomwright.supply;
 
 import loomwright.formula.Values;
+import loomwright.protection.DeviceRule;
+import loomwright.protection.Guarded;
+import loomwright.protection.Holding;
+import loomwright.protection.RuleSet;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
-import loomwright.table.PublishedTables;
-import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -24,13 +26,11 @@ final class HeadroomChecks {
             boolean hours = entries.choice("continuous").equals("yes");
             against(
                     working, after, fuseLimit, hours ? "what the feed fuse may carry for 3 h or more" : "the rating of the feed fuse",
-                    hours ? PanelHeadroom.loading().source() : SupplyFields.entered());
+                    hours ? Holding.row(HeadroomFields.device(entries)).source() : SupplyFields.entered());
+            guards(working, entries);
         }
         if (entries.has("feed-ampacity")) {
             against(working, after, entries.quantity("feed-ampacity"), "the ampacity of the feed", SupplyFields.entered());
-        }
-        if (fuseLimit != null && entries.has("feed-ampacity")) {
-            addProtection(working, entries.quantity("feed-fuse"), entries.quantity("feed-ampacity"));
         }
         if (entries.has("starting-extra")) {
             addStart(working, values);
@@ -38,35 +38,31 @@ final class HeadroomChecks {
     }
 
     private static void against(WorkingBuilder working, Quantity after, Quantity limit, String name, Source source) {
-        boolean within = after.base() <= limit.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.STOP,
-                "The feed would carry " + after.text(3) + ", " + (within ? "not more" : "more") + " than " + name + ", " + limit.text(3) + ".",
-                after, limit, source, within ? "" : OWN_FEED));
+        working.finding(Comparison.of("What the feed would carry", after)
+                .atMost(limit, name, source)
+                .otherwise(Verdict.STOP, OWN_FEED)
+                .finding());
     }
 
-    private static void addProtection(WorkingBuilder working, Quantity rating, Quantity ampacity) {
-        Row row = PublishedTables.overcurrentRating().row("33-cfr-below-50-v");
-        Quantity share = row.quantity("limit");
-        Quantity most = Quantity.of(share.base() * ampacity.in(Units.AMPERE).value(), Units.AMPERE);
-        boolean within = rating.base() <= most.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.STOP,
-                "The feed fuse of " + rating.text() + " is " + (within ? "not above" : "above") + " " + share.text() + " of the ampacity, "
-                        + most.text(3) + ".",
-                rating, most, row.source(), within ? "" : "Fit a smaller fuse or a thicker feed: a fuse protects the conductor behind it."));
+    /** The feed fuse guards the feed and the panel behind it. */
+    private static void guards(WorkingBuilder working, Entries entries) {
+        DeviceRule fuse = DeviceRule.of("The feed fuse", entries.quantity("feed-fuse").in(Units.AMPERE));
+        working.finding(fuse.guards(Guarded.PANEL, "the panel", entries.quantity("panel-limit").in(Units.AMPERE), SupplyFields.entered()).finding());
+        if (!entries.has("feed-ampacity")) {
+            working.finding(fuse.unknown(Guarded.CONDUCTOR, "the feed", "feed-ampacity", SupplyFields.entered()));
+            return;
+        }
+        RuleSet rule = RuleSet.of(entries.option("rule-set"));
+        Comparison feed = fuse.guardsConductor("the feed", entries.quantity("feed-ampacity").in(Units.AMPERE), SupplyFields.entered(), rule, true);
+        working.finding((rule == RuleSet.US_33_CFR ? feed.assuming("an ampacity that was read in Table 5 of 33 CFR") : feed).finding());
     }
 
     private static void addStart(WorkingBuilder working, Values values) {
-        Quantity start = values.of(HeadroomFormulas.AT_START);
-        Quantity limit = values.of(HeadroomFormulas.LIMIT);
-        boolean within = start.base() <= limit.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.CAUTION,
-                "At a start the feed carries " + start.text(3) + " for a moment, " + (within ? "not more" : "more") + " than the tightest limit, "
-                        + limit.text(3) + ".",
-                start, limit, SupplyFields.computed(),
-                within ? "" : "Compare the moment with the opening time of the feed fuse at that current."));
+        working.finding(Comparison.of("What the feed carries for a moment at a start", values.of(HeadroomFormulas.AT_START))
+                .atMost(values.of(HeadroomFormulas.LIMIT), "the tightest limit", SupplyFields.computed())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Compare the moment with the opening time of the feed fuse at that current.")
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, Entries entries, Values values) {
@@ -97,7 +93,7 @@ final class HeadroomChecks {
                 "limit-of-the-panel-only", "headroom-after", "Only the panel looked at", "The feed gives way before the panel does.",
                 HeadroomFormulas.ROOM_OF_PANEL, values);
         working.slip(
-                "share-turned-over", "share-of-limit", "The share turned over", "What flows is divided by what may flow.",
+                "share-turned-over", "share-of-limit", "Divided the wrong way round", "What flows is divided by what may flow.",
                 HeadroomFormulas.SHARE_TURNED_OVER, values);
     }
 }

@@ -2,9 +2,12 @@ package loomwright.supply;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.protection.DeviceKind;
+import loomwright.protection.RuleSet;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
+import loomwright.worked.Entries;
 import loomwright.worked.Field;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Option;
@@ -15,6 +18,10 @@ import loomwright.worked.QuantityField;
 final class HeadroomFields {
     static final int WAYS = 6;
     private static final String[] NUMBERS = {"0", "1", "2", "3", "4", "5", "6"};
+
+    private static final ChoiceField DEVICE = ChoiceField.of(
+            "feed-device", "The feed is protected by", "For hours a breaker holds a smaller share of its rating than a fuse-link.",
+            new Option("fuse-link", "a fuse-link"), new Option("breaker", "a breaker"));
 
     static final Description DESCRIPTION = new Description(
             "panel-headroom",
@@ -40,6 +47,11 @@ final class HeadroomFields {
                     new NamedFormula("fuse-for-hours", HeadroomFormulas.FUSE_FOR_HOURS)));
 
     private HeadroomFields() {}
+
+    /** The kind of device that protects the feed. */
+    static DeviceKind device(Entries entries) {
+        return entries.choice(DEVICE.key()).equals("breaker") ? DeviceKind.BREAKER : DeviceKind.BLADE;
+    }
 
     static String way(int number) {
         return "way-" + NUMBERS[number] + "-current";
@@ -71,6 +83,8 @@ final class HeadroomFields {
                         "feed-ampacity", "Ampacity of the feed", "What the feed conductor may carry in its place. Empty leaves it out.", 0.5, 1000,
                         Units.AMPERE)
                 .optional());
+        fields.add(DEVICE);
+        fields.add(RuleSet.field());
         fields.add(ChoiceField.of(
                 "continuous", "It may all be on for 3 h or more", "A fuse carries less for hours than for minutes.", new Option("yes", "yes"),
                 new Option("no", "no")));

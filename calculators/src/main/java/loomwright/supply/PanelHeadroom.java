@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Map;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
+import loomwright.protection.DeviceKind;
+import loomwright.protection.Holding;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
 import loomwright.worked.Candidate;
@@ -22,7 +23,7 @@ import loomwright.worked.WorkingBuilder;
  * <p>after = share × sum of the present loads + new load, in A, held against the tightest of the panel's limit, the feed fuse and the
  * ampacity of the feed. Holds for steady currents.
  *
- * @source continuous load of a fuse: table fuse-continuous-loading (NEC 210.20(A)); fuse against conductor: 33 CFR 183.455(c)(1)
+ * @source continuous load: {@link Holding}; fuse against panel and conductor: {@link loomwright.protection.DeviceRule}
  */
 public final class PanelHeadroom implements Calculator {
     @Override
@@ -94,18 +95,15 @@ public final class PanelHeadroom implements Calculator {
         if (entries.choice("continuous").equals("no")) {
             return rating;
         }
-        Row row = loading();
+        DeviceKind kind = HeadroomFields.device(entries);
+        Row row = Holding.row(kind);
         Quantity share = working.lookUp(
-                "Read how much of its rating a fuse may carry for 3 h or more", HeadroomFormulas.LOADING, row, "load",
-                "It warms for hours, and opens early.");
+                "Read how much of its rating it may carry for 3 h or more", HeadroomFormulas.LOADING, row, Holding.column(kind),
+                kind.isBreaker() ? "A breaker trips where a fuse-link of the same number still holds." : "It warms for hours, and opens early.");
         Values values = Values.of(HeadroomFormulas.LOADING, share).with(HeadroomFormulas.FUSE, rating);
         return working.compute(
                 "Take that share of the feed fuse", HeadroomFormulas.FUSE_FOR_HOURS, values, Units.AMPERE,
                 "More would warm the fuse towards opening.", row.source());
-    }
-
-    static Row loading() {
-        return PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
     }
 
     private static Quantity tightest(Entries entries, WorkingBuilder working, Quantity fuseLimit) {

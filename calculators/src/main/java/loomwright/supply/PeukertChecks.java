@@ -4,6 +4,7 @@ import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -17,12 +18,14 @@ final class PeukertChecks {
         Quantity low = row.quantity("value", Units.ONE);
         Quantity high = row.quantity("value-to", Units.ONE);
         Quantity exponent = values.of(PeukertFormulas.EXPONENT);
-        boolean inside = exponent.base() >= low.base() - 1e-9 && exponent.base() <= high.base() + 1e-9;
-        working.finding(new Finding(
-                inside ? Verdict.PASSED : Verdict.CAUTION,
-                "The exponent of " + exponent.text() + " is " + (inside ? "within" : "outside") + " the range printed for lead-acid, "
-                        + low.text() + " to " + high.text() + ".",
-                exponent, exponent.base() < low.base() ? low : high, row.source(), inside ? "" : "Take it from the data sheet of your battery."));
+        boolean below = !Comparison.atLeast(exponent, low);
+        Comparison range = Comparison.of("The exponent", exponent);
+        working.finding((below
+                        ? range.atLeast(low, "the least printed for lead-acid", row.source())
+                        : range.atMost(high, "the greatest printed for lead-acid", row.source()))
+                .exact()
+                .otherwise(Verdict.CAUTION, "Take it from the data sheet of your battery.")
+                .finding());
         if (share.base() > 1 + 1e-9) {
             working.finding(new Finding(
                     Verdict.CAUTION,
@@ -50,7 +53,7 @@ final class PeukertChecks {
                     "exponent-left-out", "run-time", "The exponent left out", "Without it every current would get the same ampere-hours.",
                     PeukertFormulas.EXPONENT_LEFT_OUT, values);
             working.slip(
-                    "ratio-turned-over", "run-time", "The ratio turned over", "A larger current makes the time shorter.",
+                    "ratio-turned-over", "run-time", "The ratio divided the wrong way round", "A larger current makes the time shorter.",
                     PeukertFormulas.RATIO_TURNED_OVER, values);
             working.slip(
                     "multiplied-by-the-exponent", "run-time", "Multiplied by the exponent", "The exponent is a power, not a factor.",

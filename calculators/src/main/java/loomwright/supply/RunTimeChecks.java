@@ -6,8 +6,8 @@ import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.table.Documents;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -23,13 +23,10 @@ final class RunTimeChecks {
             Cold.addLithiumFindings(working, entries.quantity("temperature"));
         }
         if (entries.has("battery-limit")) {
-            Quantity limit = entries.quantity("battery-limit");
-            boolean within = current.base() <= limit.base();
-            working.finding(new Finding(
-                    within ? Verdict.PASSED : Verdict.STOP,
-                    "The current of " + current.text() + " is " + (within ? "within" : "above") + " the limit of the battery, " + limit.text()
-                            + ".",
-                    current, limit, SupplyFields.entered(), within ? "" : "Draw less at once, or choose a battery that may give more."));
+            working.finding(Comparison.of("The current drawn", current)
+                    .atMost(entries.quantity("battery-limit"), "the limit of the battery", SupplyFields.entered())
+                    .otherwise(Verdict.STOP, "Draw less at once, or choose a battery that may give more.")
+                    .finding());
         }
         if (entries.has("internal-resistance")) {
             addCutOff(working, chemistry, values.of(RunTimeFormulas.UNDER_LOAD));
@@ -37,27 +34,23 @@ final class RunTimeChecks {
     }
 
     private static void addRate(WorkingBuilder working, Values values) {
-        Quantity rated = RunTimeFormulas.TWENTY_HOUR_CURRENT.value(values, Units.AMPERE);
-        Quantity current = values.of(Symbols.CURRENT);
-        boolean within = current.base() <= rated.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.CAUTION,
-                "The current of " + current.text() + " is " + (within ? "no more" : "more") + " than that of a 20 h rating, " + rated.text()
-                        + ".",
-                current, rated, Source.of(Documents.usArmyOrdnanceBatteryLessons(), "OD0010 para 14"),
-                within ? "" : "A lead-acid battery gives less than its rating here: work it out by Peukert's law."));
+        working.finding(Comparison.of("The current drawn", values.of(Symbols.CURRENT))
+                .atMost(
+                        RunTimeFormulas.TWENTY_HOUR_CURRENT.value(values, Units.AMPERE), "that of a 20 h rating",
+                        Source.of(Documents.usArmyOrdnanceBatteryLessons(), "OD0010 para 14"))
+                .exact()
+                .otherwise(Verdict.CAUTION, "A lead-acid battery gives less than its rating here: work it out by Peukert's law.")
+                .finding());
     }
 
     private static void addCutOff(WorkingBuilder working, Chemistry chemistry, Quantity underLoad) {
         Row row = chemistry.cutOff();
-        Quantity cutOff = row.quantity("value", Units.VOLT);
-        boolean above = underLoad.base() >= cutOff.base();
-        working.finding(new Finding(
-                above ? Verdict.PASSED : Verdict.STOP,
-                "Under load the voltage of " + underLoad.text() + " is " + (above ? "not below" : "below") + " the end of discharge, "
-                        + cutOff.text() + ".",
-                underLoad, cutOff, row.source(),
-                above ? "" : "The battery or its management system will end the discharge early: draw less at once, or stop sooner."));
+        working.finding(Comparison.of("The voltage under load", underLoad)
+                .atLeast(row.quantity("value", Units.VOLT), "the end of discharge", row.source())
+                .otherwise(
+                        Verdict.STOP,
+                        "The battery or its management system will end the discharge early: draw less at once, or stop sooner.")
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, Values values, boolean cold, boolean loaded) {
@@ -65,7 +58,7 @@ final class RunTimeChecks {
                 "depth-left-out", "run-time", "The usable depth left out", "This empties the battery, which wears it out.",
                 cold ? RunTimeFormulas.DEPTH_LEFT_OUT_COLD : RunTimeFormulas.DEPTH_LEFT_OUT, values);
         working.slip(
-                "what-is-left-for-what-is-used", "run-time", "The share that stays in the battery taken for the share used",
+                "what-is-left-for-what-is-used", "run-time", "The share that stays in the battery used in place of the share used",
                 "Depth of discharge counts what is taken out.", RunTimeFormulas.REST_FOR_DEPTH, values);
         working.slip(
                 "divided-by-the-depth", "run-time", "Divided by the depth",
@@ -73,7 +66,7 @@ final class RunTimeChecks {
                 values);
         if (cold) {
             working.slip(
-                    "cold-turned-over", "run-time", "The cold factor turned over", "Cold makes the run time shorter.",
+                    "cold-turned-over", "run-time", "The cold factor used the wrong way round", "Cold makes the run time shorter.",
                     RunTimeFormulas.COLD_TURNED_OVER, values);
             working.slip(
                     "cold-left-out", "run-time", "The cold left out", "A cold lead-acid battery has less to give.",

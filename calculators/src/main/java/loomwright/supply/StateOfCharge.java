@@ -83,7 +83,7 @@ public final class StateOfCharge implements Calculator {
                 below, "charge", "The battery holds at least this much.");
         Quantity high = working.lookUp(
                 "Take the row at or above " + measured.text() + ", printed with " + above.quantity("voltage").text(), ChargeFormulas.AT_MOST,
-                above, "charge", "It holds at most this much. What lies between is not in print.");
+                above, "charge", "It holds at most this much. What lies between is not published.");
         working.result("charge-at-least", low);
         working.result("charge-at-most", high);
         working.result("row-voltage-below", below.quantity("voltage"));

@@ -8,9 +8,9 @@ import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.Refusal;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -120,21 +120,19 @@ public final class TwoRoutes implements Calculator {
     }
 
     private static void addFindings(WorkingBuilder working, Values values) {
-        Quantity direct = values.of(RouteFormulas.DIRECT);
-        Quantity inverter = values.of(RouteFormulas.BY_INVERTER);
-        boolean better = direct.base() < inverter.base();
-        working.finding(new Finding(
-                better ? Verdict.PASSED : Verdict.CAUTION,
-                "Direct from 12 V takes " + direct.text(3) + " a day, by inverter " + inverter.text(3) + ".", direct, inverter,
-                SupplyFields.computed(),
-                better ? "" : "Switch the direct charger off when it is not charging, or check the efficiencies you entered."));
+        working.finding(Comparison.of("What the direct way takes in a day", values.of(RouteFormulas.DIRECT))
+                .atMost(values.of(RouteFormulas.BY_INVERTER), "what the way by inverter takes", SupplyFields.computed())
+                .exact()
+                .otherwise(
+                        Verdict.CAUTION, "Switch the direct charger off when it is not charging, or check the efficiencies you entered.")
+                .finding());
         Row best = PublishedTables.dcDcEfficiency().row("synchronous-half-load");
-        Quantity entered = values.of(RouteFormulas.DIRECT_EFFICIENCY);
-        if (entered.base() > best.quantity("efficiency").base() * (1 + 1e-9)) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "An efficiency of " + entered.text() + " is above the best figure we have seen in print, " + best.text("efficiency") + " %.",
-                    entered, best.quantity("efficiency"), best.source(), "Take the figure of the maker, at your load."));
+        Comparison printed = Comparison.of("The efficiency of the direct charger", values.of(RouteFormulas.DIRECT_EFFICIENCY))
+                .atMost(best.quantity("efficiency"), "the best we have seen published", best.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Take the figure of the maker, at your load.");
+        if (!printed.holds()) {
+            working.finding(printed.finding());
         }
     }
 

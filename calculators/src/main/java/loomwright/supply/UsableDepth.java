@@ -3,8 +3,8 @@ package loomwright.supply;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.QuantityField;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -29,12 +29,11 @@ final class UsableDepth {
                     "A battery that is emptied every time wears out sooner, so a plan uses a part only.");
         }
         Quantity own = entries.quantity(FIELD.key());
-        boolean within = own.base() <= planning.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.CAUTION,
-                "A depth of " + own.text() + " is " + (within ? "within" : "above") + " the planning value for " + chemistry.label() + ", "
-                        + planning.text() + ".",
-                own, planning, row.source(), within ? "" : "Take the planning value, or the figure of the maker."));
+        working.finding(Comparison.of("The depth of discharge", own)
+                .atMost(planning, "the planning value for " + chemistry.label(), row.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Take the planning value, or the figure of the maker.")
+                .finding());
         return own;
     }
 }

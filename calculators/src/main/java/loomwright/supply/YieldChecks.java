@@ -4,8 +4,10 @@ import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -26,22 +28,21 @@ final class YieldChecks {
     }
 
     private static void addBalance(WorkingBuilder working, Values values, boolean deficit) {
-        Quantity yield = values.of(YieldFormulas.YIELD);
-        Quantity used = values.of(YieldFormulas.USED);
-        boolean covered = yield.base() >= used.base();
-        working.finding(new Finding(
-                covered ? Verdict.PASSED : Verdict.CAUTION,
-                "The panel gives " + yield.text(3) + " a day, " + (covered ? "enough for" : "less than") + " the " + used.text(3) + " used"
-                        + (deficit && !covered ? ": what was taken is never put back." : "."),
-                yield, used, SupplyFields.computed(), covered ? "" : "Use less, take a larger panel, or charge another way as well."));
+        String never = deficit ? " What was taken is never put back." : "";
+        working.finding(Comparison.of("What the panel gives in a day", values.of(YieldFormulas.YIELD))
+                .atLeast(values.of(YieldFormulas.USED), "what is used in a day", SupplyFields.computed())
+                .otherwise(Verdict.CAUTION, "Use less, take a larger panel, or charge another way as well." + never)
+                .ifClose("A dull day is enough to fall behind: use less, or take a larger panel.")
+                .finding());
     }
 
     private static void addCharging(WorkingBuilder working, Entries entries, Quantity current) {
         Row row = Chemistry.limit("lifepo4-charging-temperature");
         if (!entries.has("temperature")) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "A LiFePO4 battery must not be charged below " + row.quantity("value", Units.CELSIUS).text() + ".", current,
-                    null, row.source(), "Enter its temperature, and see that the charger or the battery stops charging in the cold."));
+            working.finding(Finding.notKnown(
+                    "A LiFePO4 battery must not be charged below " + row.quantity("value", Units.CELSIUS).text() + ".", current, row.source(),
+                    new MissingFigure(
+                            "temperature", "coldest temperature of the battery", "a thermometer at it; and see that the charger or the battery stops charging in the cold")));
             return;
         }
         Quantity temperature = entries.quantity("temperature");
@@ -55,11 +56,10 @@ final class YieldChecks {
     private static void addCoolCharging(WorkingBuilder working, Quantity capacity, Quantity current) {
         Row row = Chemistry.limit("lifepo4-cool-charging");
         Quantity limit = Quantity.of(row.quantity("value", Units.ONE).value() * capacity.value(), Units.AMPERE);
-        boolean within = current.base() <= limit.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.STOP,
-                "Below " + COOL.text() + " this battery takes at most " + limit.text() + "; full sun gives up to " + current.text() + ".",
-                current, limit, row.source(), within ? "" : "Set the charger to a smaller current, or warm the battery first."));
+        working.finding(Comparison.of("The charging current of full sun", current)
+                .atMost(limit, "what this battery takes below " + COOL.text(), row.source())
+                .otherwise(Verdict.STOP, "Set the charger to a smaller current, or warm the battery first.")
+                .finding());
     }
 
     static void addSlips(WorkingBuilder working, Values values, boolean used, boolean recovers) {
@@ -70,7 +70,7 @@ final class YieldChecks {
                 "divided-by-the-efficiency", "yield-per-day", "Divided by the efficiency",
                 "What arrives is less than what the panel makes, so multiply here.", YieldFormulas.DIVIDED, values);
         working.slip(
-                "daylight-for-peak-sun", "yield-per-day", "Twelve hours of daylight taken for peak sun hours",
+                "daylight-for-peak-sun", "yield-per-day", "Twelve hours of daylight used in place of peak sun hours",
                 "Most of the day the sun is far below full strength.", YieldFormulas.DAYLIGHT, values);
         if (used) {
             working.slip(
@@ -82,7 +82,7 @@ final class YieldChecks {
         }
         if (used && recovers) {
             working.slip(
-                    "whole-yield-for-the-rest", "days-to-recover", "The whole yield taken for what is left over",
+                    "whole-yield-for-the-rest", "days-to-recover", "The whole yield used in place of what is left over",
                     "The loads of the day take their part first.", YieldFormulas.YIELD_FOR_BALANCE, values);
         }
     }

@@ -9,8 +9,8 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.Refusal;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -59,13 +59,11 @@ final class YieldEfficiency {
     }
 
     private static void compare(WorkingBuilder working, Quantity efficiency) {
-        Quantity planning = row().quantity("value", Units.PERCENT);
-        boolean within = efficiency.base() <= planning.base() * (1 + 1e-9);
-        working.finding(new Finding(
-                within ? Verdict.PASSED : Verdict.CAUTION,
-                "The factors give " + efficiency.text() + ", " + (within ? "no more than" : "more than") + " the planning value of "
-                        + planning.text() + ".",
-                efficiency, planning, row().source(), within ? "" : "Ask whether a loss is missing: heat, dirt, cables, charging."));
+        working.finding(Comparison.of("The efficiency of all factors", efficiency)
+                .atMost(row().quantity("value", Units.PERCENT), "the planning value", row().source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Ask whether a loss is missing: heat, dirt, cables, charging.")
+                .finding());
     }
 
     static Row row() {

@@ -7,13 +7,12 @@ import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
@@ -105,36 +104,30 @@ public final class CoilDay implements Calculator {
     }
 
     private static void addFindings(WorkingBuilder working, Quantity supply, Quantity current) {
-        Quantity operate = CoilFormulas.mustOperate();
-        boolean passed = supply.base() >= operate.base();
-        Source source = CoilFormulas.relay("70-a-operate").source();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.STOP,
-                "The supply of " + supply.text() + " is " + (passed ? "above" : "below") + " the " + operate.text()
-                        + " at which a 12 V relay of the 70 A class must have pulled in.",
-                supply, operate, source,
-                passed ? "" : "Below its pull-in voltage a relay chatters and its contacts burn: take one for a lower voltage."));
+        working.finding(Comparison.of("The supply voltage", supply)
+                .atLeast(
+                        CoilFormulas.mustOperate(), "that at which a 12 V relay of the 70 A class must have pulled in",
+                        CoilFormulas.relay("70-a-operate").source())
+                .otherwise(Verdict.STOP, "Below its pull-in voltage a relay chatters and its contacts burn: take one for a lower voltage.")
+                .finding());
         Row trigger = PublishedTables.tradeFacts().row("ssr-trigger");
-        Quantity least = trigger.quantity("value", Units.MILLIAMPERE);
-        Quantity most = trigger.quantity("value-to", Units.MILLIAMPERE);
-        if (current.base() > most.base()) {
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "The coil takes " + current.in(Units.MILLIAMPERE).text(3) + "; a d.c. solid-state relay takes " + least.text() + " to "
-                            + most.text() + " to trigger.",
-                    current, most, trigger.source(),
-                    "If it must stay on for hours each day, compare the two before you choose."));
+        Comparison solid = Comparison.of("The coil's current", current.in(Units.MILLIAMPERE))
+                .atMost(trigger.quantity("value-to", Units.MILLIAMPERE), "the most that a d.c. solid-state relay takes to trigger", trigger.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "If it must stay on for hours each day, compare the two before you choose.");
+        if (!solid.holds()) {
+            working.finding(solid.finding());
         }
     }
 
     private static void addSlips(WorkingBuilder working, Entries entries, Values values) {
         Quantity rated = entries.quantity(CoilFields.RATED_VOLTAGE.key());
         working.slip(
-                "rated-voltage-taken", "coil-current", "The rated voltage taken for the supply",
+                "rated-voltage-taken", "coil-current", "The rated voltage used in place of the supply",
                 "The battery gives more than 12 V most of the time, and the coil takes more with it.", CoilFormulas.CURRENT,
                 values.with(SwitchSymbols.SUPPLY, rated));
         working.slip(
-                "watts-for-amperes", "charge-per-day", "Watts times hours taken for ampere-hours",
+                "watts-for-amperes", "charge-per-day", "Watts times hours used in place of ampere-hours",
                 "Watts times hours are watt-hours; divide them by the voltage to get ampere-hours.", WATTS_AS_AMPERES, values);
         working.slip(
                 "working-day-only", "charge-per-day", "Only eight hours counted",

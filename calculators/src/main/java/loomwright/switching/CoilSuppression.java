@@ -11,9 +11,11 @@ import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Option;
 import loomwright.worked.Output;
@@ -108,10 +110,10 @@ public final class CoilSuppression implements Calculator {
         working.result("switch-voltage", across);
         addFindings(working, part, peak);
         working.slip(
-                "supply-through-the-resistor", "coil-current", "The resistor taken for the coil",
+                "supply-through-the-resistor", "coil-current", "The resistor used in place of the coil",
                 "The current is set by the coil; the resistor only takes it over.", SUPPLY_OVER_RESISTOR, values);
         working.slip(
-                "supply-for-the-peak", "peak-voltage", "The supply voltage taken for the peak",
+                "supply-for-the-peak", "peak-voltage", "The supply voltage used in place of the peak",
                 "A coil that loses its supply makes a voltage of its own, the other way round.", SUPPLY_ONLY, values);
         working.slip(
                 "supply-taken-away", "switch-voltage", "The supply taken away instead of added",
@@ -120,12 +122,12 @@ public final class CoilSuppression implements Calculator {
 
     private static void addFindings(WorkingBuilder working, String part, Quantity peak) {
         Row none = PublishedTables.coilSuppression().row("none-12-v");
-        Quantity bare = none.quantity("peak-voltage");
-        working.finding(new Finding(
-                peak.base() < bare.base() ? Verdict.PASSED : Verdict.CAUTION,
-                "The peak of " + peak.text(3) + " is " + (peak.base() < bare.base() ? "below" : "above") + " the " + bare.text()
-                        + " and more that a 12 V relay coil makes with nothing across it.",
-                peak, bare, none.source(), peak.base() < bare.base() ? "" : "Take a smaller resistor, or a diode with a Zener diode."));
+        working.finding(Comparison.of("The peak", peak)
+                .atMost(none.quantity("peak-voltage"), "the least that a 12 V relay coil makes with nothing across it", none.source())
+                .exact()
+                .settledBy(new MissingFigure("", "peak of the relay's coil", "the relay's data sheet"))
+                .otherwise(Verdict.CAUTION, "Take a smaller resistor, or a diode with a Zener diode.")
+                .finding());
         Row row = PublishedTables.coilSuppression().row(part);
         working.finding(new Finding(
                 Verdict.CAUTION,

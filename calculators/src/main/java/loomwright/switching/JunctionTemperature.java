@@ -9,6 +9,7 @@ import loomwright.table.Documents;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
@@ -50,6 +51,8 @@ public final class JunctionTemperature implements Calculator {
                     "From the data sheet. 125 °C is usual; one maker designs to 100 °C.",
                     60, 200, Units.CELSIUS)
             .usually("125 °C");
+
+    private static final String COOLER = "Take a larger heat sink, a switch with less drop, a cooler place or less current.";
 
     private static final Description DESCRIPTION = new Description(
             "junction-temperature",
@@ -118,26 +121,23 @@ public final class JunctionTemperature implements Calculator {
     private static void addFindings(WorkingBuilder working, Values values, Quantity junction, Quantity sink, Quantity needed) {
         Quantity limit = values.of(HeatFormulas.LIMIT);
         Source usual = SwitchFindings.solidState("junction-limit").source();
-        boolean above = junction.base() > limit.base();
-        boolean close = junction.base() > limit.base() - 10;
-        working.finding(new Finding(
-                above ? Verdict.STOP : close ? Verdict.CAUTION : Verdict.PASSED,
-                "The junction at " + junction.text(3) + " is " + (above ? "above" : "within") + " the limit entered, " + limit.text()
-                        + (close && !above ? ", by less than the margin of 10 K" : "") + ".",
-                junction, limit, usual,
-                above || close ? "Take a larger heat sink, a switch with less drop, a cooler place or less current." : ""));
+        Comparison hottest = Comparison.of("The junction", junction).atMost(limit, "the limit entered", usual).exact().otherwise(Verdict.STOP, COOLER);
+        Comparison margin = Comparison.of("The junction", junction)
+                .atMost(Quantity.of(limit.in(Units.CELSIUS).value() - 10, Units.CELSIUS), "the limit entered less a margin of 10 K", usual)
+                .exact()
+                .otherwise(Verdict.CAUTION, COOLER);
+        working.finding((hottest.holds() ? margin : hottest).finding());
         if (needed.base() <= 0) {
             working.finding(new Finding(
                     Verdict.STOP, "No heat sink can do it: junction and joint alone use up the whole climb.", needed, null, usual,
                     "Take a switch with less drop, or less current."));
         }
         Row touch = PublishedTables.touchTemperature().row("touched-metal");
-        Quantity hand = touch.quantity("limit");
-        boolean hot = sink.base() > hand.base();
-        working.finding(new Finding(
-                hot ? Verdict.CAUTION : Verdict.PASSED,
-                "The heat sink at " + sink.text(3) + " is " + (hot ? "above" : "within") + " " + hand.text() + ", the limit for metal that may be touched but is not gripped.",
-                sink, hand, touch.source(), hot ? "Put it where no hand, cable or cloth touches it, and say so on the label." : ""));
+        working.finding(Comparison.of("The heat sink", sink)
+                .atMost(touch.quantity("limit"), "the limit for metal that may be touched but is not gripped", touch.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Put it where no hand, cable or cloth touches it, and say so on the label.")
+                .finding());
     }
 
     private static void addSlips(WorkingBuilder working, Values values) {
@@ -151,7 +151,7 @@ public final class JunctionTemperature implements Calculator {
                 "junction-to-case-only", "highest-ambient", "Only the first part of the chain counted",
                 "From the case the heat must still reach the sink and then the air.", HeatFormulas.SLIP_AMBIENT_WITHOUT_CASE, values);
         working.slip(
-                "whole-chain-for-the-sink", "sink-needed", "The whole chain taken for the heat sink",
+                "whole-chain-for-the-sink", "sink-needed", "The whole chain used in place of the heat sink",
                 "Junction and joint use up part of the climb before the sink comes.", HeatFormulas.SLIP_WHOLE_CHAIN_FOR_SINK, values);
     }
 }

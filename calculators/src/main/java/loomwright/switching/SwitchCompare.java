@@ -47,13 +47,18 @@ public final class SwitchCompare implements Calculator {
             new Option("thyristor", "thyristor or triac output, for a.c."));
     static final QuantityField ON_RESISTANCE = QuantityField.of(
                     "on-resistance", "Resistance when on",
-                    "Of the closed contact, or of a MOS output at working temperature, from the data sheet. One part in print has 20 mΩ; parts for 30 A have a "
+                    "Of the closed contact, or of a MOS output at working temperature, from the data sheet. One published part has 20 mΩ; parts for 30 A have a "
                             + "few milliohms. 0 leaves it out.",
                     0, 1000, Units.MILLIOHM)
             .usually("20 mΩ");
     private static final QuantityField TRIGGER = QuantityField.of(
                     "trigger-current", "Trigger current of the solid-state switch", "From the data sheet.", 0.01, 200, Units.MILLIAMPERE)
             .usually("15 mA");
+
+    static final QuantityField RATING = QuantityField.of(
+                    "switch-rating", "Rating of the switch or contact",
+                    "For direct current and a resistive load, from its data sheet. A figure for a.c. does not count.", 0.1, 500, Units.AMPERE)
+            .optional();
 
     private static final Description DESCRIPTION = new Description(
             "switch-compare",
@@ -64,6 +69,8 @@ public final class SwitchCompare implements Calculator {
                     "Both are held on for the whole time entered, with the loads drawing throughout."),
             List.of(
                     CURRENT,
+                    SwitchedLoad.field(),
+                    RATING,
                     CoilFields.COIL_RESISTANCE,
                     CoilFields.COIL_POWER,
                     CoilFields.RATED_VOLTAGE,
@@ -117,6 +124,7 @@ public final class SwitchCompare implements Calculator {
         working.result("solid-energy", energy(working, "solid-state switch", solid, values));
         addBreakEven(working, thyristor, values);
         SwitchFindings.add(working, thyristor, values, drop);
+        working.finding(SwitchFindings.duty(entries, values));
         addSlips(working, values, thyristor);
         working.next(
                 "junction-temperature", "How warm does the solid-state switch get?",
@@ -151,7 +159,7 @@ public final class SwitchCompare implements Calculator {
         Row row = SwitchFindings.solidState("thyristor-drop");
         return working.lookUp(
                 "Read the drop of a thyristor output, the lower end", SwitchSymbols.DROP, row, "value",
-                Units.VOLT, "It hardly changes with the current; the upper end in print is " + row.quantity("value-to", Units.VOLT).text() + ".");
+                Units.VOLT, "It hardly changes with the current; the published upper end is " + row.quantity("value-to", Units.VOLT).text() + ".");
     }
 
     private static Quantity energy(WorkingBuilder working, String what, Quantity power, Values values) {

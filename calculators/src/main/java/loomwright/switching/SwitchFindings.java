@@ -3,10 +3,13 @@ package loomwright.switching;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.table.Documents;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
+import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
@@ -37,14 +40,19 @@ final class SwitchFindings {
                 "Keep the fuse-link and a switch you can see in front of it, and isolate there before you work."));
     }
 
+    /** What the load asks of a contact. */
+    static Finding duty(Entries entries, Values values) {
+        return SwitchDuty.check(
+                "the switch", entries.quantity(SwitchCompare.RATING.key()), Source.of(Document.COMPUTED, "held against the rating you entered"),
+                values.of(SwitchSymbols.CURRENT), SwitchedLoad.CHOICES.of(entries.option("switched-load")), values.of(SwitchSymbols.SUPPLY),
+                SwitchCompare.RATING.key());
+    }
+
     private static void against(WorkingBuilder working, Quantity current, String item, String where) {
         Row row = CoilFormulas.relay(item);
-        Quantity limit = row.quantity("value", Units.AMPERE);
-        boolean passed = current.base() <= limit.base();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.CAUTION,
-                "The current of " + current.text() + " is " + (passed ? "within" : "above") + " the " + limit.text()
-                        + " that one 70 A class relay carries all the time " + where + ".",
-                current, limit, row.source(), passed ? "" : "Look for the continuous current of your relay at its warmest place, not the number on its lid."));
+        working.finding(Comparison.of("The current switched", current)
+                .atMost(row.quantity("value", Units.AMPERE), "what one 70 A class relay carries all the time " + where, row.source())
+                .otherwise(Verdict.CAUTION, "Look for the continuous current of your relay at its warmest place, not the number on its lid.")
+                .finding());
     }
 }

@@ -1,11 +1,15 @@
 package loomwright.switching;
 
+import loomwright.protection.DeviceRule;
+import loomwright.protection.Guarded;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Document;
+import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -16,57 +20,64 @@ final class TriggerFindings {
     static void add(WorkingBuilder working, Entries entries, boolean relay, Quantity atTrigger, Quantity loading) {
         if (relay) {
             Row operate = CoilFormulas.relay("70-a-operate");
-            reaches(working, atTrigger, operate, "at which a 12 V relay of the 70 A class must have pulled in",
+            reaches(working, atTrigger, operate, "that at which a 12 V relay of the 70 A class must have pulled in",
                     "Take a thicker trigger wire or a shorter way, or a relay that pulls in earlier.");
             coilRange(working, entries);
         } else {
-            reaches(working, atTrigger, SwitchFindings.solidState("trigger-voltage"), "that a logic-level input needs at least",
+            reaches(working, atTrigger, SwitchFindings.solidState("trigger-voltage"), "what a logic-level input needs at least",
                     "Take a thicker trigger wire or a shorter way.");
         }
         carries(working, loading);
-        fuse(working, entries.quantity(TriggerLoop.FUSE.key()));
+        fuse(working, entries);
     }
 
     private static void reaches(WorkingBuilder working, Quantity atTrigger, Row row, String limitIs, String remedy) {
-        Quantity least = row.quantity("value", Units.VOLT);
-        boolean passed = atTrigger.base() >= least.base();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.STOP,
-                "At the lowest supply " + atTrigger.text(3) + " reach the trigger, " + (passed ? "above" : "below") + " the " + least.text() + " "
-                        + limitIs + ".",
-                atTrigger, least, row.source(), passed ? "" : remedy));
+        working.finding(Comparison.of("What reaches the trigger at the lowest supply", atTrigger)
+                .atLeast(row.quantity("value", Units.VOLT), limitIs, row.source())
+                .otherwise(Verdict.STOP, remedy)
+                .finding());
     }
 
     private static void coilRange(WorkingBuilder working, Entries entries) {
         Row row = CoilFormulas.relay("20-a-coil-voltage");
-        Quantity most = row.quantity("value-to", Units.VOLT);
-        Quantity highest = entries.quantity(TriggerLoop.HIGHEST.key());
-        boolean passed = highest.base() <= most.base();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.CAUTION,
-                "The highest supply of " + highest.text() + " is " + (passed ? "within" : "above") + " the " + most.text()
-                        + " that one 12 V relay allows on its coil.",
-                highest, most, row.source(), passed ? "" : "Look up the coil voltage range of your relay."));
+        working.finding(Comparison.of("The highest supply", entries.quantity(TriggerLoop.HIGHEST.key()))
+                .atMost(row.quantity("value-to", Units.VOLT), "what one 12 V relay allows on its coil", row.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Look up the coil voltage range of your relay.")
+                .finding());
     }
 
     /** source: NEC 210.20(A), a mains rule that 12 V work has borrowed. */
     private static void carries(WorkingBuilder working, Quantity loading) {
         Row rule = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
-        Quantity most = rule.quantity("load");
-        boolean passed = loading.base() <= most.base();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.CAUTION,
-                "The trigger loads its fuse-link to " + loading.text(3) + "; for hours on end " + most.text() + " of the rating is the most.",
-                loading, most, rule.source(), passed ? "" : "Take the next larger fuse-link that the wire still allows."));
+        working.finding(Comparison.of("The trigger's share of its fuse-link", loading)
+                .atMost(rule.quantity("load"), "the most for hours on end", rule.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Take the next larger fuse-link that the wire still allows.")
+                .finding());
     }
 
-    private static void fuse(WorkingBuilder working, Quantity rating) {
+    /** The fuse-link guards the trigger wire; what that may carry, only the reader's figure says. */
+    private static void fuse(WorkingBuilder working, Entries entries) {
+        Quantity rating = entries.quantity(TriggerLoop.FUSE.key());
+        DeviceRule rule = DeviceRule.of("The trigger's fuse-link", rating);
+        Quantity ampacity = entries.quantity(TriggerLoop.AMPACITY.key());
+        if (ampacity == null) {
+            working.finding(rule.unknown(
+                    Guarded.TRIGGER_WIRE, "the trigger wire", TriggerLoop.AMPACITY.key(), PublishedTables.tradeFacts().source()));
+        } else {
+            Source typed = Source.of(Document.COMPUTED, "held against the figure you entered");
+            Comparison guarded = rule.guards(Guarded.TRIGGER_WIRE, "the trigger wire", ampacity, typed);
+            boolean assumed = entries.isAssumed(TriggerLoop.FUSE.key());
+            working.finding((assumed ? guarded.assuming("a fuse-link where the wire leaves its supply") : guarded).finding());
+        }
         Row row = PublishedTables.tradeFacts().row("trigger-fuse");
-        Quantity usual = row.quantity("value", Units.AMPERE);
-        boolean passed = rating.base() <= usual.base();
-        working.finding(new Finding(
-                passed ? Verdict.PASSED : Verdict.CAUTION,
-                "The trigger is fused at " + rating.text() + "; " + usual.text() + " is common.", rating, usual, row.source(),
-                passed ? "" : "Check that the thin trigger wire carries what this fuse-link lets through: see the calculator of fuse-links."));
+        Comparison usual = Comparison.of("The trigger's fuse-link", rating)
+                .atMost(row.quantity("value", Units.AMPERE), "what is common", row.source())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Check that the thin trigger wire carries what this fuse-link lets through.");
+        if (!usual.holds()) {
+            working.finding(usual.finding());
+        }
     }
 }

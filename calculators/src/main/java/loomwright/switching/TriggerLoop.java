@@ -48,6 +48,11 @@ public final class TriggerLoop implements Calculator {
                     Units.AMPERE)
             .usually("2 A");
 
+    static final QuantityField AMPACITY = QuantityField.of(
+                    "wire-ampacity", "Current that the trigger wire may carry",
+                    "From the table for its size and insulation, or its maker. The fuse-link may be no more.", 0.1, 100, Units.AMPERE)
+            .optional();
+
     private static final Description DESCRIPTION = new Description(
             "trigger-loop",
             "The trigger wire",
@@ -67,7 +72,8 @@ public final class TriggerLoop implements Calculator {
                     RUN.sizeField(),
                     RUN.routeLengthField(),
                     ConductorRun.temperatureField(),
-                    FUSE),
+                    FUSE,
+                    AMPACITY),
             List.of(
                     new Output("voltage-at-trigger", "Voltage at the trigger, supply at its lowest", Units.VOLT),
                     new Output("wire-drop", "Drop of the trigger wire", Units.MILLIVOLT),
@@ -143,7 +149,7 @@ public final class TriggerLoop implements Calculator {
                 "highest-for-lowest", "voltage-at-trigger", "The highest voltage taken",
                 "The trigger must still work when the battery is low.", TriggerSymbols.SLIP_AT_HIGHEST, values);
         working.slip(
-                "loading-turned-over", "fuse-loading", "Rating and current turned over",
+                "loading-turned-over", "fuse-loading", "Divided the wrong way round",
                 "Divide the current by the rating.", TriggerSymbols.SLIP_LOADING_UPSIDE_DOWN, values);
         if (relay) {
             working.slip(

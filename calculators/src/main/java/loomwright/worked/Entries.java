@@ -1,13 +1,16 @@
 package loomwright.worked;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import loomwright.quantity.Quantity;
 
 /** What the reader entered, read and checked against the fields. */
 public final class Entries {
     private final Map<String, Quantity> quantities = new HashMap<>();
     private final Map<String, Option> options = new HashMap<>();
+    private final Set<String> assumed = new HashSet<>();
 
     Entries() {}
 
@@ -17,6 +20,16 @@ public final class Entries {
 
     void put(String key, Option option) {
         options.put(key, option);
+    }
+
+    /** Notes that nobody said what a field holds: its usual value was taken. */
+    void assume(String key) {
+        assumed.add(key);
+    }
+
+    /** Whether a field holds its usual value because nobody entered one. */
+    public boolean isAssumed(String key) {
+        return assumed.contains(key);
     }
 
     /** The quantity entered, or null if the field was left empty. */

@@ -30,6 +30,9 @@ final class EntryReader {
     void read(Field field, String text) {
         boolean empty = text == null || text.isBlank();
         String taken = empty ? field.usual() : text;
+        if (empty && taken != null && !taken.isEmpty()) {
+            entries.assume(field.key());
+        }
         if (taken == null) {
             fault(field, "is empty: enter " + wanted(field));
         } else if (field instanceof ChoiceField choice) {

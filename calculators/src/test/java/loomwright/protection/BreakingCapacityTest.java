@@ -46,33 +46,38 @@ class BreakingCapacityTest {
         assertEquals(Verdict.STOP, stop.verdict());
         assertEquals(1000, stop.limit().value(), 0);
         assertEquals(400, trial("prospective-current=4 kA").value("share-percent"), 1e-9);
-        assertEquals(Verdict.PASSED, trial("prospective-current=1000 A").finding("can break").verdict());
+        assertEquals(Verdict.CAUTION, trial("prospective-current=1000 A").finding("can break").verdict());
+        assertEquals(Verdict.PASSED, trial("prospective-current=950 A").finding("can break").verdict());
         assertEquals(Verdict.STOP, trial("prospective-current=1001 A").finding("can break").verdict());
     }
 
     @Test
     void holdsTheVoltageAgainstTheDevice() {
-        assertEquals(Verdict.PASSED, trial("prospective-current=1 A;system-voltage=32 V").finding("The circuit reaches").verdict());
-        Finding stop = trial("prospective-current=1 A;system-voltage=33 V").finding("The circuit reaches");
+        assertEquals(Verdict.PASSED, trial("prospective-current=1 A;system-voltage=32 V").finding("The highest voltage of the circuit").verdict());
+        Finding stop = trial("prospective-current=1 A;system-voltage=33 V").finding("The highest voltage of the circuit");
         assertEquals(Verdict.STOP, stop.verdict());
         assertEquals("183.455(d)", stop.source().locus());
     }
 
     @ParameterizedTest
     @CsvSource({"class-t", "bolted-window", "terminal-cube"})
-    void letsAFigureFromMemoryDecideNothing(String device) {
+    void letsAFigureFromMemoryStopAndNeverPass(String device) {
         Trial trial = trial("prospective-current=100 kA;system-voltage=200 V;cold-cranking-current=700 A;device=" + device);
         for (Finding finding : trial.working().findings()) {
-            assertEquals(Verdict.CAUTION, finding.verdict(), finding.words());
+            assertTrue(finding.verdict() == Verdict.STOP || finding.verdict() == Verdict.NOT_KNOWN, finding.words());
         }
+        assertEquals(Verdict.STOP, trial.finding("can break").verdict());
         assertEquals(Standing.FROM_MEMORY, trial.finding("can break").source().standing());
-        assertTrue(trial("prospective-current=1 A;device=" + device).finding("can break").remedy().contains("from memory"));
+        Finding unknown = trial("prospective-current=1 A;device=" + device).finding("can break");
+        assertEquals(Verdict.NOT_KNOWN, unknown.verdict());
+        assertEquals("rated-capacity", unknown.missing().key());
     }
 
     @Test
     void takesADeviceWithItsOwnFigures() {
         String own = "device=given;rated-capacity=3 kA;rated-voltage=24 V;prospective-current=";
-        assertEquals(Verdict.PASSED, trial(own + "2999 A").finding("can break").verdict());
+        assertEquals(Verdict.PASSED, trial(own + "2849 A").finding("can break").verdict());
+        assertEquals(Verdict.CAUTION, trial(own + "2999 A").finding("can break").verdict());
         assertEquals(Verdict.STOP, trial(own + "3001 A").finding("can break").verdict());
         assertEquals(
                 "rated-capacity: Breaking capacity of the device is needed here: enter a number",
@@ -111,6 +116,7 @@ class BreakingCapacityTest {
     @Property(tries = 100)
     void passesExactlyUpToTheBreakingCapacity(@ForAll @DoubleRange(min = 1, max = 5000) double amperes) {
         Trial trial = trial(String.format(Locale.ROOT, "prospective-current=%.6f A", amperes));
-        assertEquals(amperes <= 1000 ? Verdict.PASSED : Verdict.STOP, trial.finding("can break").verdict());
+        // less than 5 % left is close
+        assertEquals(amperes <= 950 ? Verdict.PASSED : amperes <= 1000 ? Verdict.CAUTION : Verdict.STOP, trial.finding("can break").verdict());
     }
 }

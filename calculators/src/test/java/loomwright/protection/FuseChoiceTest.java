@@ -102,7 +102,7 @@ class FuseChoiceTest {
         Trial trial = Trial.of("fuse-choice", "design-current=20 A", "size=14 AWG", "insulation-temperature=t75");
         assertFalse(trial.answers("chosen-rating"));
         assertFalse(trial.answers("loading-percent"));
-        Finding stop = trial.finding("no fuse-link does both");
+        Finding stop = trial.finding("The least rating that the load asks for");
         assertEquals(Verdict.STOP, stop.verdict());
         assertEquals("Take a thicker conductor. Never a larger fuse-link.", stop.remedy());
         assertNull(ratings(trial).result());
@@ -114,7 +114,7 @@ class FuseChoiceTest {
         Trial trial = Trial.of(
                 "fuse-choice", "design-current=24 A", "continuous=no", "size=14 AWG", "insulation-temperature=t75", "rule-set=33-cfr-183");
         assertFalse(trial.answers("chosen-rating"));
-        assertEquals(Verdict.STOP, trial.finding("may carry 20\u00a0A, but the load draws 24\u00a0A").verdict());
+        assertEquals(Verdict.STOP, trial.finding("The design current, 24\u00a0A, is above what the conductor may carry, 20\u00a0A").verdict());
     }
 
     @ParameterizedTest(name = "{0} A in {1}, {2}: {4}")

@@ -67,7 +67,7 @@ class TimeCurrentTest {
         assertEquals(0.15, trial.value("earliest"), 0);
         assertEquals(50, trial.value("latest"), 0);
         Finding finding = trial.finding("Nothing is read between gates");
-        assertEquals(Verdict.CAUTION, finding.verdict());
+        assertEquals(Verdict.NOT_KNOWN, finding.verdict());
         assertTrue(finding.words().contains("0.15\u00a0s (gate at 200\u00a0%) and has opened by 50\u00a0s (gate at 160\u00a0%)"), finding.words());
     }
 
@@ -89,36 +89,36 @@ class TimeCurrentTest {
         // memory has 0.5 s at 350 %, print has 5 s at 200 %
         Trial trial = trial("fuse-type=blade;rating=10 A;current=40 A;time-limit=1 s");
         assertEquals(5, trial.value("latest"), 0);
-        assertEquals(Verdict.CAUTION, trial.finding("1\u00a0s wanted").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial.finding("1\u00a0s wanted").verdict());
     }
 
     @Test
     void marksGatesFromMemory() {
         Trial used = trial("fuse-type=blade;rating=15 A;current=60 A;time-limit=1 s");
         assertEquals(0.5, used.value("latest"), 0);
-        assertEquals(Verdict.CAUTION, used.finding("within the").verdict());
+        assertEquals(Verdict.NOT_KNOWN, used.finding("within the").verdict());
         assertEquals(Standing.FROM_MEMORY, used.finding("350\u00a0% is from memory").source().standing());
         Trial aside = trial("fuse-type=blade;rating=10 A;current=18 A");
         assertTrue(aside.finding("Left aside").words().contains("350\u00a0% 0.04\u00a0s to 0.5\u00a0s"), aside.finding("Left aside").words());
         assertFalse(trial("fuse-type=large-blade;rating=40 A;current=54 A").hasFinding("memory"));
-        assertEquals(Verdict.CAUTION, trial("fuse-type=small-strip;rating=50 A;current=100 A;time-limit=20 s").finding("within the").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial("fuse-type=small-strip;rating=50 A;current=100 A;time-limit=20 s").finding("within the").verdict());
     }
 
     @Test
     void takesTheTimesOfOneBreakerForNoLimit() {
         Trial trial = trial("fuse-type=marine-breaker;rating=30 A;current=60 A;time-limit=10 s");
-        assertEquals(Verdict.CAUTION, trial.finding("within the").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial.finding("within the").verdict());
         assertTrue(trial.hasFinding("that of one breaker"));
     }
 
     @Test
     void holdsTheLatestTimeAgainstALimit() {
         String fuse = "fuse-type=large-blade;rating=40 A;current=80 A;time-limit=";
-        assertEquals(Verdict.PASSED, trial(fuse + "50 s").finding("50\u00a0s wanted").verdict());
-        assertEquals(Verdict.CAUTION, trial(fuse + "49 s").finding("do not show").verdict());
-        assertEquals(Verdict.CAUTION, trial(fuse + "2 s").finding("do not show").verdict());
-        assertEquals(Verdict.STOP, trial(fuse + "1900 ms").finding("does not open before 2\u00a0s, later").verdict());
-        assertEquals(Verdict.CAUTION, trial("fuse-type=large-blade;rating=40 A;current=30 A;time-limit=200 h").finding("do not show").verdict());
+        assertEquals(Verdict.PASSED, trial(fuse + "50 s").finding("is within the time wanted").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial(fuse + "49 s").finding("do not show").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial(fuse + "2 s").finding("do not show").verdict());
+        assertEquals(Verdict.STOP, trial(fuse + "1900 ms").finding("The earliest time at which it opens, 2\u00a0s, is above the time wanted, 1.9\u00a0s").verdict());
+        assertEquals(Verdict.NOT_KNOWN, trial("fuse-type=large-blade;rating=40 A;current=30 A;time-limit=200 h").finding("do not show").verdict());
     }
 
     @Test

@@ -28,9 +28,9 @@ class BatterySizeTest {
         assertEquals(200, Trial.of("battery-size", "energy-per-day=1200", "chemistry=lead-acid").value("capacity"), 1e-9);
         Trial lithium = Trial.of("battery-size", "energy-per-day=1200", "temperature=-5 °C");
         assertEquals(125, lithium.value("capacity"), 1e-9);
-        assertEquals(Verdict.STOP, lithium.finding("Charging LiFePO4").verdict());
+        assertEquals(Verdict.STOP, lithium.finding("for charging LiFePO4").verdict());
         assertFalse(cold().hasFinding("LiFePO4"));
-        assertFalse(Trial.of("battery-size", "energy-per-day=1200").hasFinding("Charging"));
+        assertFalse(Trial.of("battery-size", "energy-per-day=1200").hasFinding("charging"));
     }
 
     @Test

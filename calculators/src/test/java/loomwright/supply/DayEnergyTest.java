@@ -84,11 +84,11 @@ class DayEnergyTest {
 
     @Test
     void warnsOfAStandingDrawAsLargeAsALoad() {
-        assertEquals(Verdict.CAUTION, evening().finding("standing draw takes 61.4\u00a0Wh a day, at least as much as").verdict());
+        assertEquals(Verdict.CAUTION, evening().finding("The standing draw of a day, 61.4\u00a0Wh, is above what the largest load takes").verdict());
         Trial small = Trial.of("day-energy", "load-1-power=12 W", "load-1-hours=5 h", "load-2-power=6 W", "load-2-hours=1 h", "standing-current=10 mA");
-        assertEquals(Verdict.PASSED, small.finding("less than the largest load with 60\u00a0Wh").verdict());
-        Trial equal = Trial.of("day-energy", "load-1-power=2.4 W", "load-1-hours=12 h", "standing-current=100 mA");
-        assertEquals(Verdict.CAUTION, equal.finding("at least as much as the largest load").verdict());
+        assertEquals(Verdict.PASSED, small.finding("is within what the largest load takes, 60\u00a0Wh").verdict());
+        Trial equal = Trial.of("day-energy", "load-1-power=2.3 W", "load-1-hours=12 h", "standing-current=100 mA");
+        assertEquals(Verdict.CAUTION, equal.finding("is above what the largest load takes").verdict());
     }
 
     @Test

@@ -63,26 +63,30 @@ class PanelHeadroomTest {
         assertEquals(Verdict.PASSED, full().finding("the ampacity of the feed").verdict());
         assertTrue(full().finding("feed fuse may carry").source().text().contains("210.20(A)"));
         Trial exact = Trial.of("panel-headroom", "new-current=20 A", "panel-limit=20 A", "feed-fuse=20 A", "continuous=no");
-        assertEquals(Verdict.PASSED, exact.finding("the limit of the panel").verdict());
-        assertEquals(Verdict.PASSED, exact.finding("the rating of the feed fuse").verdict());
+        assertEquals(Verdict.CAUTION, exact.finding("What the feed would carry").verdict());
+        assertEquals(Verdict.CAUTION, exact.finding("the rating of the feed fuse").verdict());
     }
 
     /** 33 CFR 183.455(c)(1): 150 % of the Table 5 current, 37.5 A for the 25 A of 16 AWG with 105 °C insulation. */
     @Test
     void holdsTheFeedFuseToTheConductor() {
-        assertEquals(37.5, fused("37.5 A").finding("of the ampacity").limit().value(), 1e-9);
-        assertEquals(Verdict.PASSED, fused("37.5 A").finding("of the ampacity").verdict());
-        assertEquals(Verdict.STOP, fused("40 A").finding("of the ampacity").verdict());
-        assertFalse(Trial.of("panel-headroom", "new-current=1 A", "panel-limit=20 A", "feed-fuse=40 A").hasFinding("of the ampacity"));
+        assertEquals(37.5, fused("37.5 A", "33-cfr-183").finding("the feed behind it").limit().value(), 1e-9);
+        assertEquals(Verdict.PASSED, fused("37.5 A", "33-cfr-183").finding("the feed behind it").verdict());
+        assertTrue(fused("37.5 A", "33-cfr-183").hasFinding("Assuming an ampacity that was read in Table 5"));
+        assertEquals(Verdict.STOP, fused("40 A", "33-cfr-183").finding("the feed behind it").verdict());
+        assertEquals(Verdict.STOP, fused("37.5 A", "conductor-ampacity").finding("the feed behind it").verdict());
+        assertEquals(Verdict.PASSED, fused("25 A", "conductor-ampacity").finding("the feed behind it").verdict());
+        Trial unknown = Trial.of("panel-headroom", "new-current=1 A", "panel-limit=20 A", "feed-fuse=40 A");
+        assertEquals("feed-ampacity", unknown.finding("guards the feed").missing().key());
         assertFalse(Trial.of("panel-headroom", "new-current=1 A", "panel-limit=20 A", "feed-ampacity=40 A").hasFinding("150"));
     }
 
     @Test
     void looksAtTheStart() {
-        assertEquals(Verdict.CAUTION, full().finding("At a start").verdict());
+        assertEquals(Verdict.CAUTION, full().finding("at a start").verdict());
         Trial small = Trial.of("panel-headroom", "new-current=9 A", "panel-limit=20 A", "starting-extra=11 A");
-        assertEquals(Verdict.PASSED, small.finding("At a start").verdict());
-        assertFalse(Trial.of("panel-headroom", "new-current=9 A", "panel-limit=20 A").hasFinding("At a start"));
+        assertEquals(Verdict.PASSED, small.finding("at a start").verdict());
+        assertFalse(Trial.of("panel-headroom", "new-current=9 A", "panel-limit=20 A").hasFinding("at a start"));
     }
 
     @Test
@@ -116,7 +120,8 @@ class PanelHeadroomTest {
         return Trial.of("panel-headroom", entries).value("tightest-limit");
     }
 
-    private static Trial fused(String rating) {
-        return Trial.of("panel-headroom", "new-current=1 A", "panel-limit=100 A", "feed-fuse=" + rating, "feed-ampacity=25 A");
+    private static Trial fused(String rating, String rule) {
+        return Trial.of(
+                "panel-headroom", "new-current=1 A", "panel-limit=100 A", "feed-fuse=" + rating, "feed-ampacity=25 A", "rule-set=" + rule);
     }
 }

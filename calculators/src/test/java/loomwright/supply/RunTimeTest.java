@@ -75,7 +75,7 @@ class RunTimeTest {
     void takesNothingOffLithiumButSaysWhy() {
         Trial cool = lithium("temperature=5 °C");
         assertEquals(8, cool.value("run-time"), 1e-9);
-        assertEquals(Verdict.CAUTION, cool.finding("no published table").verdict());
+        assertEquals(Verdict.NOT_KNOWN, cool.finding("no published table").verdict());
         assertFalse(lithium("temperature=10 °C").hasFinding("no published table"));
     }
 
@@ -86,23 +86,24 @@ class RunTimeTest {
     })
     void holdsLithiumToItsTemperatures(String temperature, Verdict drawing, Verdict charging) {
         Trial trial = lithium("temperature=" + temperature);
-        assertEquals(drawing, trial.finding("Drawing from LiFePO4").verdict());
-        assertEquals(charging, trial.finding("Charging LiFePO4").verdict());
+        assertEquals(drawing, trial.finding("for drawing from LiFePO4").verdict());
+        assertEquals(charging, trial.finding("for charging LiFePO4").verdict());
     }
 
     @Test
     void namesTheLimitThatIsBroken() {
-        assertEquals(-20, lithium("temperature=-25 °C").finding("Drawing").limit().value(), 1e-9);
-        assertEquals(60, lithium("temperature=20 °C").finding("Drawing").limit().value(), 1e-9);
-        assertEquals(0, lithium("temperature=-5 °C").finding("Charging").limit().value(), 1e-9);
-        assertEquals(45, lithium("temperature=50 °C").finding("Charging").limit().value(), 1e-9);
-        assertTrue(lithium("temperature=-5 °C").finding("Charging").remedy().startsWith("Do not charge it"));
-        assertFalse(lithium().hasFinding("Charging"));
+        assertEquals(-20, lithium("temperature=-25 °C").finding("for drawing").limit().value(), 1e-9);
+        assertEquals(60, lithium("temperature=20 °C").finding("for drawing").limit().value(), 1e-9);
+        assertEquals(0, lithium("temperature=-5 °C").finding("for charging").limit().value(), 1e-9);
+        assertEquals(45, lithium("temperature=50 °C").finding("for charging").limit().value(), 1e-9);
+        assertTrue(lithium("temperature=-5 °C").finding("for charging").remedy().startsWith("Do not charge it"));
+        assertFalse(lithium().hasFinding("charging"));
     }
 
     @Test
     void holdsTheCurrentToTheLimitOfTheBattery() {
-        assertEquals(Verdict.PASSED, lithium("battery-limit=10 A").finding("limit of the battery").verdict());
+        assertEquals(Verdict.PASSED, lithium("battery-limit=11 A").finding("limit of the battery").verdict());
+        assertEquals(Verdict.CAUTION, lithium("battery-limit=10 A").finding("limit of the battery").verdict());
         assertEquals(Verdict.STOP, lithium("battery-limit=9.9 A").finding("limit of the battery").verdict());
     }
 
@@ -113,7 +114,7 @@ class RunTimeTest {
         Trial low = lithium("resting-voltage=12 V", "internal-resistance=210 mΩ");
         assertEquals(Verdict.STOP, low.finding("end of discharge").verdict());
         assertEquals(10, low.finding("end of discharge").limit().value(), 1e-9);
-        assertEquals(Verdict.PASSED, lithium("resting-voltage=12 V", "internal-resistance=200 mΩ").finding("end of discharge").verdict());
+        assertEquals(Verdict.CAUTION, lithium("resting-voltage=12 V", "internal-resistance=200 mΩ").finding("end of discharge").verdict());
     }
 
     @Test

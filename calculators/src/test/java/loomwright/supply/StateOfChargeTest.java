@@ -58,9 +58,9 @@ class StateOfChargeTest {
 
     @Test
     void wantsEightHoursOfRest() {
-        assertEquals(Verdict.STOP, at("12.4 V", "rest-time=7.9 h").finding("rested").verdict());
-        assertEquals(Verdict.PASSED, at("12.4 V", "rest-time=480 min").finding("rested").verdict());
-        assertEquals(8, at("12.4 V").finding("rested").limit().value(), 1e-9);
+        assertEquals(Verdict.STOP, at("12.4 V", "rest-time=7.9 h").finding("The rest of the battery").verdict());
+        assertEquals(Verdict.PASSED, at("12.4 V", "rest-time=480 min").finding("The rest of the battery").verdict());
+        assertEquals(8, at("12.4 V").finding("The rest of the battery").limit().value(), 1e-9);
     }
 
     @Test
@@ -83,8 +83,8 @@ class StateOfChargeTest {
     @Test
     void warnsOfFrozenAcid() {
         assertEquals(Verdict.PASSED, at("12.3 V", "temperature=-34.9 °C").finding("freezing point").verdict());
-        assertEquals(Verdict.STOP, at("12.3 V", "temperature=-35 °C").finding("freezing point").verdict());
-        assertEquals(Verdict.CAUTION, at("11.9 V", "temperature=5 °C").finding("no freezing point in print").verdict());
+        assertEquals(Verdict.STOP, at("12.3 V", "temperature=-35.1 °C").finding("freezing point").verdict());
+        assertEquals(Verdict.NOT_KNOWN, at("11.9 V", "temperature=5 °C").finding("no published freezing point").verdict());
         assertFalse(at("12.3 V").hasFinding("freezing"));
     }
 

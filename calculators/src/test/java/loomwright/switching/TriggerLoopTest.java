@@ -30,18 +30,25 @@ class TriggerLoopTest {
 
     @Test
     void stopsATriggerThatDoesNotReach() {
-        assertEquals(Verdict.PASSED, relay().finding("reach the trigger").verdict());
-        assertEquals(Verdict.STOP, relay("lowest-voltage=7 V").finding("reach the trigger").verdict());
+        assertEquals(Verdict.PASSED, relay().finding("reaches the trigger").verdict());
+        assertEquals(Verdict.STOP, relay("lowest-voltage=7 V").finding("reaches the trigger").verdict());
         Trial solid = Trial.of(
                 "trigger-loop", "trigger-of=solid-state", "trigger-current=500 mA", "size=0.35 mm2", "route-length=190 m");
-        assertEquals(Verdict.STOP, solid.finding("reach the trigger").verdict());
+        assertEquals(Verdict.STOP, solid.finding("reaches the trigger").verdict());
     }
 
     @Test
     void cautionsOnCoilVoltageFuseAndLoading() {
         assertEquals(Verdict.CAUTION, relay("highest-voltage=17 V").finding("allows on its coil").verdict());
-        assertEquals(Verdict.CAUTION, relay("fuse-rating=5 A").finding("is common").verdict());
-        assertEquals(Verdict.CAUTION, relay("fuse-rating=0.2 A").finding("loads its fuse-link").verdict());
+        assertEquals(Verdict.CAUTION, relay("fuse-rating=5 A").finding("what is common").verdict());
+        assertEquals(Verdict.CAUTION, relay("fuse-rating=0.2 A").finding("share of its fuse-link").verdict());
+    }
+
+    @Test
+    void holdsTheFuseLinkAgainstTheWireItGuards() {
+        assertEquals("wire-ampacity", relay().finding("guards the trigger wire").missing().key());
+        assertEquals(Verdict.PASSED, relay("fuse-rating=2 A", "wire-ampacity=3 A").finding("the trigger wire").verdict());
+        assertEquals(Verdict.STOP, relay("fuse-rating=30 A", "wire-ampacity=3 A").finding("the trigger wire").verdict());
     }
 
     @Test

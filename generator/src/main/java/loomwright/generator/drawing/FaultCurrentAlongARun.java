@@ -59,7 +59,10 @@ final class FaultCurrentAlongARun implements Drawing {
     }
 
     private static Quantity fault(Given given, double metres, String result) {
-        Computed loop = Computed.by("fault-current").with("battery", "lead-acid-100-ah").with("battery-voltage", given.text("voltage")).with("temperature", "20 °C");
+        Computed loop = Computed.by("fault-current").with("battery", "lead-acid-100-ah")
+                .with("highest-voltage", given.text("voltage"))
+                .with("lowest-voltage", given.text("voltage"))
+                .with("temperature", "20 °C");
         if (metres > 0) {
             loop.with("branch-size", given.text("size")).with("branch-route-length", metres, Units.METRE);
         }

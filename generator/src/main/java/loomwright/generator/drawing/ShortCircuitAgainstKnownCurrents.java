@@ -47,7 +47,8 @@ final class ShortCircuitAgainstKnownCurrents implements Drawing {
         given.number("battery-voltage", Units.VOLT);
         return Computed.by("fault-current")
                 .with("battery", "lead-acid-100-ah")
-                .with("battery-voltage", given.text("battery-voltage"))
+                .with("highest-voltage", given.text("battery-voltage"))
+                .with("lowest-voltage", given.text("battery-voltage"))
                 .result(result, Units.AMPERE);
     }
 

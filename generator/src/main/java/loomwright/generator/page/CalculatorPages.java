@@ -66,17 +66,28 @@ final class CalculatorPages {
         return words.toString();
     }
 
-    /** The first example of the lessons, else the usual entries of the calculator. */
+    /** The most careful example of the lessons, the first of several; without one the usual entries of the calculator. */
     private String example(Calculator calculator, String address, ArticleWriter writer) {
         Description description = calculator.description();
         ExampleMarkup markup = new ExampleMarkup(site, new Place(description.title(), address), writer);
+        Example careful = null;
         for (Example example : site.book().all()) {
-            if (example.calculator().description().key().equals(description.key())) {
-                return markup.write(example, description.key());
-            }
+            boolean ours = example.calculator().description().key().equals(description.key());
+            careful = ours && (careful == null || ventures(example) < ventures(careful)) ? example : careful;
+        }
+        if (careful != null) {
+            return markup.write(careful, description.key());
         }
         String usual = markup.usual(calculator);
         return usual.isEmpty() ? "<p>No lesson works an example of this yet.</p>\n" : usual;
+    }
+
+    /** How many of its choices are others than the ones a careful person takes unasked. */
+    private static long ventures(Example example) {
+        return example.calculator().description().fields().stream()
+                .filter(field -> field instanceof ChoiceField)
+                .filter(field -> !field.usual().equals(example.given().getOrDefault(field.key(), field.usual())))
+                .count();
     }
 
     /** What it gives; of many results the first few. */
