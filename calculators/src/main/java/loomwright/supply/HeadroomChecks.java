@@ -25,7 +25,7 @@ final class HeadroomChecks {
         if (fuseLimit != null) {
             boolean hours = entries.choice("continuous").equals("yes");
             against(
-                    working, after, fuseLimit, hours ? "what the feed fuse may carry for 3 h or more" : "the rating of the feed fuse",
+                    working, after, fuseLimit, hours ? "what the feed's device may carry for 3 h or more" : "the rating of the feed's device",
                     hours ? Holding.row(HeadroomFields.device(entries)).source() : SupplyFields.entered());
             guards(working, entries);
         }
@@ -46,7 +46,7 @@ final class HeadroomChecks {
 
     /** The feed fuse guards the feed and the panel behind it. */
     private static void guards(WorkingBuilder working, Entries entries) {
-        DeviceRule fuse = DeviceRule.of("The feed fuse", entries.quantity("feed-fuse").in(Units.AMPERE));
+        DeviceRule fuse = DeviceRule.of("The feed's device", entries.quantity("feed-fuse").in(Units.AMPERE));
         working.finding(fuse.guards(Guarded.PANEL, "the panel", entries.quantity("panel-limit").in(Units.AMPERE), SupplyFields.entered()).finding());
         if (!entries.has("feed-ampacity")) {
             working.finding(fuse.unknown(Guarded.CONDUCTOR, "the feed", "feed-ampacity", SupplyFields.entered()));
@@ -61,7 +61,7 @@ final class HeadroomChecks {
         working.finding(Comparison.of("What the feed carries for a moment at a start", values.of(HeadroomFormulas.AT_START))
                 .atMost(values.of(HeadroomFormulas.LIMIT), "the tightest limit", SupplyFields.computed())
                 .exact()
-                .otherwise(Verdict.CAUTION, "Compare the moment with the opening time of the feed fuse at that current.")
+                .otherwise(Verdict.CAUTION, "Compare the moment with the opening time of the feed's device at that current.")
                 .finding());
     }
 

@@ -77,7 +77,7 @@ final class HeadroomFields {
         fields.add(QuantityField.of(
                 "panel-limit", "Limit of the panel", "Marked on the panel: for all ways together.", 0.5, 1000, Units.AMPERE));
         fields.add(QuantityField.of(
-                        "feed-fuse", "Fuse of the feed", "The fuse or breaker that protects the feed. Empty leaves it out.", 0.5, 1000, Units.AMPERE)
+                        "feed-fuse", "Rating of the feed's device", "The fuse-link or breaker that protects the feed. Empty leaves it out.", 0.5, 1000, Units.AMPERE)
                 .optional());
         fields.add(QuantityField.of(
                         "feed-ampacity", "Ampacity of the feed", "What the feed conductor may carry in its place. Empty leaves it out.", 0.5, 1000,
@@ -86,7 +86,7 @@ final class HeadroomFields {
         fields.add(DEVICE);
         fields.add(RuleSet.field());
         fields.add(ChoiceField.of(
-                "continuous", "It may all be on for 3 h or more", "A fuse carries less for hours than for minutes.", new Option("yes", "yes"),
+                "continuous", "It may all be on for 3 h or more", "A device carries less for hours than for minutes.", new Option("yes", "yes"),
                 new Option("no", "no")));
         return List.copyOf(fields);
     }

@@ -14,9 +14,9 @@ final class HeadroomFormulas {
     static final Symbol AFTER = Symbol.of("I", "after", "current through the feed afterwards", Dimension.CURRENT);
     static final Symbol LIMIT = Symbol.of("I", "lim", "tightest limit", Dimension.CURRENT);
     static final Symbol PANEL = Symbol.of("I", "panel", "limit of the panel", Dimension.CURRENT);
-    static final Symbol FUSE = Symbol.of("I", "n", "rating of the feed fuse", Dimension.CURRENT);
-    static final Symbol LOADING = Symbol.of("f", "share of its rating a fuse may carry for hours", Dimension.NUMBER);
-    static final Symbol FUSE_LIMIT = Symbol.of("I", "f", "current the feed fuse may carry for hours", Dimension.CURRENT);
+    static final Symbol FUSE = Symbol.of("I", "n", "rating of the feed's device", Dimension.CURRENT);
+    static final Symbol LOADING = Symbol.of("f", "share of its rating a device may carry for hours", Dimension.NUMBER);
+    static final Symbol FUSE_LIMIT = Symbol.of("I", "f", "current the feed's device may carry for hours", Dimension.CURRENT);
     static final Symbol HEADROOM_NOW = Symbol.of("I", "r", "headroom now", Dimension.CURRENT);
     static final Symbol HEADROOM = Symbol.of("I", "h", "headroom afterwards", Dimension.CURRENT);
     static final Symbol SHARE = Symbol.of("a", "share of the limit in use afterwards", Dimension.NUMBER);

@@ -102,8 +102,8 @@ public final class PanelHeadroom implements Calculator {
                 kind.isBreaker() ? "A breaker trips where a fuse-link of the same number still holds." : "It warms for hours, and opens early.");
         Values values = Values.of(HeadroomFormulas.LOADING, share).with(HeadroomFormulas.FUSE, rating);
         return working.compute(
-                "Take that share of the feed fuse", HeadroomFormulas.FUSE_FOR_HOURS, values, Units.AMPERE,
-                "More would warm the fuse towards opening.", row.source());
+                "Take that share of the rating", HeadroomFormulas.FUSE_FOR_HOURS, values, Units.AMPERE,
+                "More would warm it towards opening.", row.source());
     }
 
     private static Quantity tightest(Entries entries, WorkingBuilder working, Quantity fuseLimit) {
@@ -112,7 +112,7 @@ public final class PanelHeadroom implements Calculator {
         Quantity least = smaller(smaller(panel, fuseLimit), conductor);
         List<Candidate> candidates = new ArrayList<>();
         addCandidate(candidates, panel, "limit of the panel", least);
-        addCandidate(candidates, fuseLimit, "feed fuse", least);
+        addCandidate(candidates, fuseLimit, "device of the feed", least);
         addCandidate(candidates, conductor, "ampacity of the feed", least);
         return working.choose(
                 "Take the tightest limit", candidates, least, "The weakest part decides.", SupplyFields.entered());

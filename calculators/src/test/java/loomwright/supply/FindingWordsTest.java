@@ -16,10 +16,10 @@ class FindingWordsTest {
             panel-headroom | new-current=18 A; panel-limit=20 A | PASSED | What the feed would carry, 18 A, is within the limit of the panel, 20 A.
             panel-headroom | new-current=20 A; panel-limit=20 A | CAUTION | What the feed would carry, 20 A, is only just within the limit of the panel, 20 A.
             panel-headroom | new-current=20.1 A; panel-limit=20 A | STOP | What the feed would carry, 20.1 A, is above the limit of the panel, 20 A.
-            panel-headroom | new-current=1 A; panel-limit=50 A; feed-fuse=45 A; feed-ampacity=30 A | STOP | The feed fuse, 45 A, is above what the feed behind it may carry, 30 A.
-            panel-headroom | new-current=1 A; panel-limit=50 A; feed-fuse=30 A; feed-ampacity=30 A | PASSED | The feed fuse, 30 A, is within what the feed behind it may carry, 30 A.
-            panel-headroom | new-current=1 A; panel-limit=20 A; feed-fuse=40 A | STOP | The feed fuse, 40 A, is above what the panel behind it may carry, 20 A.
-            panel-headroom | new-current=22 A; panel-limit=50 A; feed-fuse=30 A; feed-device=breaker | STOP | What the feed would carry, 22 A, is above what the feed fuse may carry for 3 h or more, 21 A.
+            panel-headroom | new-current=1 A; panel-limit=50 A; feed-fuse=45 A; feed-ampacity=30 A | STOP | The feed's device, 45 A, is above what the feed behind it may carry, 30 A.
+            panel-headroom | new-current=1 A; panel-limit=50 A; feed-fuse=30 A; feed-ampacity=30 A | PASSED | The feed's device, 30 A, is within what the feed behind it may carry, 30 A.
+            panel-headroom | new-current=1 A; panel-limit=20 A; feed-fuse=40 A | STOP | The feed's device, 40 A, is above what the panel behind it may carry, 20 A.
+            panel-headroom | new-current=22 A; panel-limit=50 A; feed-fuse=30 A; feed-device=breaker | STOP | What the feed would carry, 22 A, is above what the feed's device may carry for 3 h or more, 21 A.
             panel-headroom | new-current=10 A; panel-limit=20 A; starting-extra=11 A | CAUTION | What the feed carries for a moment at a start, 21 A, is above the tightest limit, 20 A.
             state-of-charge | voltage=12.24 V; rest-time=8 h | PASSED | The least state of charge, 50 %, is at least what a depth of 50 % leaves, 50 %.
             state-of-charge | voltage=12.2 V; rest-time=7 h | STOP | The rest of the battery, 7 h, is below the rest after which its voltage tells the charge, 8 h.

@@ -59,12 +59,12 @@ class PanelHeadroomTest {
     @Test
     void checksEachLimitByItself() {
         assertEquals(Verdict.STOP, full().finding("the limit of the panel").verdict());
-        assertEquals(Verdict.STOP, full().finding("what the feed fuse may carry for 3 h or more, 16").verdict());
+        assertEquals(Verdict.STOP, full().finding("what the feed's device may carry for 3 h or more, 16").verdict());
         assertEquals(Verdict.PASSED, full().finding("the ampacity of the feed").verdict());
-        assertTrue(full().finding("feed fuse may carry").source().text().contains("210.20(A)"));
+        assertTrue(full().finding("feed's device may carry").source().text().contains("210.20(A)"));
         Trial exact = Trial.of("panel-headroom", "new-current=20 A", "panel-limit=20 A", "feed-fuse=20 A", "continuous=no");
         assertEquals(Verdict.CAUTION, exact.finding("What the feed would carry").verdict());
-        assertEquals(Verdict.CAUTION, exact.finding("the rating of the feed fuse").verdict());
+        assertEquals(Verdict.CAUTION, exact.finding("the rating of the feed's device").verdict());
     }
 
     /** 33 CFR 183.455(c)(1): 150 % of the Table 5 current, 37.5 A for the 25 A of 16 AWG with 105 °C insulation. */

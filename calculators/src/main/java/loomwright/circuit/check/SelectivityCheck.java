@@ -6,8 +6,8 @@ import loomwright.circuit.Protection;
 import loomwright.circuit.solve.FaultCurrents;
 import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
-import loomwright.source.Standing;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /** Whether a device opens before the one nearer to the battery, at both ends of the range of fault current behind it. */
@@ -27,12 +27,15 @@ final class SelectivityCheck implements PartCheck {
         boolean lowestIsWorse = !atHighest.verdict().isWorseThan(atLowest.verdict());
         Finding worse = lowestIsWorse ? atLowest : atHighest;
         Quantity current = lowestIsWorse ? lowest : highest;
-        boolean memory = currents.source().standing() == Standing.FROM_MEMORY && worse.verdict() != Verdict.CAUTION;
-        findings.add(Check.SELECTIVITY, downstream, new Finding(
-                memory ? Verdict.CAUTION : worse.verdict(),
-                downstream.title() + " before " + upstream.title() + ", at " + current.text(3) + ": " + worse.words(), worse.figure(),
-                worse.limit(), memory ? currents.source() : worse.source(),
-                memory ? "The range of the current rests on memory and decides nothing. " + worse.remedy() : worse.remedy()));
+        String words = downstream.title() + " before " + upstream.title() + ", at " + current.text(3) + ": " + worse.words();
+        boolean weak = worse.verdict() == Verdict.PASSED && !currents.source().standing().mayPass();
+        findings.add(Check.SELECTIVITY, downstream, weak
+                ? Finding.notKnown(
+                        words + " The range of the current rests on a figure that is " + currents.source().standing().words() + ", and passes nothing.",
+                        worse.figure(), currents.source(),
+                        new MissingFigure("short-circuit-current", "short-circuit current of the battery", "the battery's data sheet, or its maker"))
+                : new Finding(
+                        worse.verdict(), words, worse.figure(), worse.limit(), worse.source(), worse.remedy(), worse.missing()));
     }
 
     private static Finding at(Quantity current, Node downstream, Node upstream) {
@@ -42,9 +45,9 @@ final class SelectivityCheck implements PartCheck {
             return OpeningTimes.selectivity(near, far);
         }
         Protection missing = (Protection) (near == null ? downstream : upstream).figures();
-        return new Finding(
-                Verdict.CAUTION, "no opening times are in print for a " + missing.words() + ", so it was not checked.", current, null,
-                Findings.computed(), "Hold the curves of both data sheets against each other.");
+        return Finding.notKnown(
+                "no opening times are published for a " + missing.words() + ", so it was not checked.", current, Findings.computed(),
+                new MissingFigure("", "opening times of the " + missing.words(), "the time-current curve in its data sheet"));
     }
 
     private static OpeningTimes times(Node device, Quantity current) {

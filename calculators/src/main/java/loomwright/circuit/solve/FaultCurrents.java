@@ -10,20 +10,22 @@ import loomwright.source.Source;
 /**
  * The prospective fault current behind every part, as a range.
  *
- * <p>E/R: highest at the voltage of charging, with the battery at its least resistance, cold copper of the full area, joints, contacts and switches perfect; lowest with
+ * <p>E/R: highest at the voltage of charging, with the battery at its least resistance, cold copper of the full area, joints, contacts and switches perfect; lowest at
+ * the voltage of an empty battery, with
  * the battery at its greatest, conductors as warm as they work, and all joints. Steady direct current; the arc is left out.
  */
 public final class FaultCurrents {
     private final double[] leastOhms;
     private final double[] mostOhms;
-    private final double restingVolts;
+    private final double emptyVolts;
     private final double chargingVolts;
     private final FaultBattery battery;
 
     private FaultCurrents(Circuit circuit) {
         int size = circuit.nodes().size();
         this.battery = circuit.battery().resistance();
-        this.restingVolts = circuit.battery().resting().base();
+        double restingVolts = circuit.battery().resting().base();
+        this.emptyVolts = Math.min(restingVolts, circuit.battery().lowest().base());
         // A charger that is on, and a battery just charged, drive more than a battery at rest.
         this.chargingVolts = Math.max(restingVolts, circuit.battery().highest().base());
         this.leastOhms = new double[size];
@@ -54,7 +56,7 @@ public final class FaultCurrents {
 
     /** The lowest current into a short circuit behind a part. */
     public Quantity lowest(Node node) {
-        return Quantity.of(restingVolts / mostOhms[node.order()], Units.AMPERE);
+        return Quantity.of(emptyVolts / mostOhms[node.order()], Units.AMPERE);
     }
 
     /** Where the resistance of the battery comes from; it bounds what the range is worth. */

@@ -29,8 +29,8 @@ class SheetsTest {
         assertEquals(60, bench.ampacity().value(), 1e-9);
         // Charging, 14.6 V ÷ (2 mΩ + 0.8 m/(58 × 16) Ω) = 14.6/(2 + 0.862069) mΩ
         assertEquals(5101.2, bench.highestFault().value(), 0.1);
-        // 12.8 V ÷ (10 + 1.00093 + 3 + 28.44877 + 2) mΩ = 12.8/0.0444497
-        assertEquals(287.97, bench.lowestFault().value(), 0.01);
+        // empty: 10.5 V ÷ (10 + 1.00093 + 3 + 28.44877 + 2) mΩ = 10.5/0.0444497
+        assertEquals(236.22, bench.lowestFault().value(), 0.01);
         ScheduleRow pair = rows.stream().filter(row -> row.partId().equals("usb-fuse")).findFirst().orElseThrow();
         assertEquals(List.of("E5 Outlet pair, USB"), pair.loads());
         // 10.5 − 9.855620 V
