@@ -67,6 +67,7 @@ class FindingsLawTest {
         double figure = finding.figure().base();
         double limit = finding.limit().base();
         boolean passed = finding.verdict() == Verdict.PASSED;
+        holdsItsWords(finding.words(), figure, limit, where + finding);
         if (passed && saysAnyOf(NO_MORE, finding)) {
             assertTrue(figure <= limit, () -> where + finding);
         }
@@ -76,6 +77,15 @@ class FindingsLawTest {
         if (!passed && saysAnyOf(LESS, finding)) {
             assertTrue(figure <= limit, () -> where + finding);
         }
+    }
+
+    /** The words that every comparison uses. */
+    private static void holdsItsWords(String words, double figure, double limit, String where) {
+        double hair = 1e-8 * Math.abs(limit);
+        assertTrue(!words.contains(", is above ") || figure > limit, where);
+        assertTrue(!words.contains(", is below ") || figure < limit, where);
+        assertTrue(!words.contains(", is within ") || figure <= limit + hair, where);
+        assertTrue(!words.contains(", is at least ") || figure >= limit - hair, where);
     }
 
     private static boolean saysAnyOf(List<String> phrases, Finding finding) {
