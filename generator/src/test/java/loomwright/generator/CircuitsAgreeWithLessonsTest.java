@@ -51,7 +51,7 @@ class CircuitsAgreeWithLessonsTest {
             battery panel-power = trailer-sun panel-power
             battery peak-sun-hours = trailer-sun peak-sun-hours
             battery capacity = trailer-sun capacity
-            battery highest-voltage = short-circuit-at-the-holder battery-voltage
+            battery highest-voltage = short-circuit-at-the-holder highest-voltage
             battery highest-voltage = can-the-main-fuse-break-it system-voltage
             main-lead route-length = scenario breaker-distance
             main-lead route-length = breaker-distance-on-the-drawing distance
