@@ -1,6 +1,7 @@
 package loomwright.circuit;
 
 import loomwright.conductor.AmpacityRuleSet;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
 import loomwright.conductor.RatedCurrent;
@@ -54,6 +55,11 @@ public record Conductor(
     public RatedCurrent ampacity() {
         Row row = rules.row(copper());
         return row == null ? null : rules.at(row, around);
+    }
+
+    /** What it may carry where it lies; always an answer, by a harder row if its own is not in the table. */
+    public CarryingCapacity capacity() {
+        return CarryingCapacity.of(copper(), rules, around);
     }
 
     /** Its area of copper. SAE gauge has less copper than the AWG that the tables list. */

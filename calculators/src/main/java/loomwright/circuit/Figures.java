@@ -4,7 +4,7 @@ package loomwright.circuit;
  * What a part was understood as: its figures, each kind with a record of its own. A new kind of part is one more record here and one more constant of
  * {@link PartKind}; the compiler then names every place that has to know of it.
  */
-public sealed interface Figures permits Supply, Panel, Protection, Isolator, Switching, Conductor, Joint, Load {
+public sealed interface Figures permits Supply, Panel, Protection, Isolator, Switching, Conductor, Joint, Load, ChargeSource {
     /** The resistance, out and back, as it works, in Ω. */
     double ohms();
 

@@ -8,10 +8,11 @@ import loomwright.quantity.Units;
  *
  * @param one the resistance of one
  * @param count how many the current passes, out and back
+ * @param rating what the weakest of them may carry, or null
  */
-public record Joint(Quantity one, int count) implements Figures {
+public record Joint(Quantity one, int count, Quantity rating) implements Figures {
     public static Joint of(Part part) {
-        return new Joint(part.entries().quantity("joint-resistance"), (int) Math.ceil(part.entries().quantity("joints").base() - 1e-9));
+        return new Joint(part.entries().quantity("joint-resistance"), (int) Math.ceil(part.entries().quantity("joints").base() - 1e-9), part.entries().quantity("terminal-rating"));
     }
 
     /** The resistance of all of them. */

@@ -16,7 +16,11 @@ final class JointEntries {
             QuantityField.of(
                             "joints", "Number of joints", "Out and back together: a terminal at each end of both conductors makes four.", 1, 100,
                             Units.ONE)
-                    .usually("2"));
+                    .usually("2"),
+            QuantityField.of(
+                            "terminal-rating", "Rated current of the weakest of them", "Of terminal, connector or clamp, from its data sheet.", 0.1, 2000,
+                            Units.AMPERE)
+                    .optional());
 
     private JointEntries() {}
 }

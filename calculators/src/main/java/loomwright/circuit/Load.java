@@ -20,16 +20,20 @@ import loomwright.worked.Refusal;
  * @param allowance the row of the voltage drop allowed
  * @param startCurrent its current at the start, or null
  * @param lowestWorking the lowest voltage it works at, or null
+ * @param highestWorking the highest voltage it stands, or null
+ * @param outletRating what its outlet may carry, or the largest device its maker allows; null if no one said
+ * @param ports what its USB ports give, or null if it was not entered by them
  */
 public record Load(
         LoadKind kind, double watts, double amperes, double siemens, Quantity ratedVoltage, Quantity hours, Quantity duty, boolean together,
-        Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity standing)
+        Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity highestWorking, Quantity standing,
+        Quantity outletRating, UsbPorts ports)
         implements Figures {
 
     /**
      * A load, as it was entered.
      *
-     * @throws Refusal unless exactly one of power, current and resistance was entered
+     * @throws Refusal unless exactly one of power, current, resistance and power at the ports was entered
      */
     public static Load of(Part part) {
         Entries entries = part.entries();
@@ -41,19 +45,24 @@ public record Load(
                 kind == LoadKind.RESISTIVE ? amperes / volts : 0, entries.quantity("rated-voltage"), entries.quantity("hours"),
                 entries.quantity("duty"), entries.choice("use").equals("together"),
                 ConductorFigures.allowance(entries.choice("allowance")), entries.quantity("start-current"), entries.quantity("start-time"),
-                entries.quantity("lowest-working-voltage"), entries.quantity("standing-current"));
+                entries.quantity("lowest-working-voltage"), entries.quantity("highest-working-voltage"), entries.quantity("standing-current"),
+                entries.quantity("outlet-rating"), UsbPorts.of(entries));
     }
 
     private static double ratedAmperes(Entries entries, double volts) {
         Quantity power = entries.quantity(LoadEntries.POWER.key());
         Quantity current = entries.quantity(LoadEntries.CURRENT.key());
         Quantity resistance = entries.quantity(LoadEntries.RESISTANCE.key());
-        int given = (power == null ? 0 : 1) + (current == null ? 0 : 1) + (resistance == null ? 0 : 1);
+        UsbPorts ports = UsbPorts.of(entries);
+        int given = (power == null ? 0 : 1) + (current == null ? 0 : 1) + (resistance == null ? 0 : 1) + (ports == null ? 0 : 1);
         if (given != 1) {
             throw new Refusal(
                     LoadEntries.POWER.key(), given == 0
-                            ? "Power, current and resistance of the load are all empty: enter one of the three"
-                            : "More than one of power, current and resistance is entered: keep one and empty the others");
+                            ? "Power, current and resistance of the load are all empty, and so is the power at its ports: enter one of the four"
+                            : "More than one of power, current, resistance and power at the ports is entered: keep one and empty the others");
+        }
+        if (ports != null) {
+            return ports.input().base() / volts;
         }
         if (power != null) {
             return power.base() / volts;

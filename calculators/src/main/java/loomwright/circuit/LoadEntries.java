@@ -22,11 +22,31 @@ final class LoadEntries {
                     "resistance", "Its resistance", "For a heater or a coil. Or give power or current.", 0.01, 100_000, Units.OHM)
             .optional();
 
+    static final QuantityField PORTS_POWER = QuantityField.of(
+                    "ports-power", "Power at its USB ports, all together", "What the devices take at the ports: 5 V times amperes, or the watts of "
+                            + "USB-C. The loss of the converter is added. Or give power, current or resistance.",
+                    0.1, 1000, Units.WATT)
+            .optional();
+
     static final List<Field> FIELDS = List.of(
             LoadKind.field(),
             POWER,
             CURRENT,
             RESISTANCE,
+            PORTS_POWER,
+            QuantityField.of(
+                            "ports-limit", "What its ports share", "The most that all ports together give, from the data sheet. Empty if not known.", 0.1,
+                            1000, Units.WATT)
+                    .optional(),
+            QuantityField.of(
+                            "converter-efficiency", "Efficiency of its converter", "From its data sheet. Empty takes a careful figure.", 30, 100,
+                            Units.PERCENT)
+                    .optional(),
+            QuantityField.of(
+                            "outlet-rating", "Rated current of the outlet or device",
+                            "What an outlet may carry, or the largest fuse-link the maker of a device allows before it. From its data sheet.", 0.1, 1000,
+                            Units.AMPERE)
+                    .optional(),
             QuantityField.of("rated-voltage", "Voltage the figure holds for", "From its label.", 1, 60, Units.VOLT).usually("12 V"),
             QuantityField.of(
                             "hours", "Time in use in a day", "How long it is switched on.", 0, 24, Units.HOUR, Units.MINUTE)
@@ -52,6 +72,9 @@ final class LoadEntries {
                     .usually("0.5 s"),
             QuantityField.of(
                             "lowest-working-voltage", "Lowest voltage it works at", "From its data sheet. Empty if not known.", 0.5, 60, Units.VOLT)
+                    .optional(),
+            QuantityField.of(
+                            "highest-working-voltage", "Highest voltage it stands", "From its data sheet. Empty if not known.", 1, 100, Units.VOLT)
                     .optional(),
             QuantityField.of(
                             "standing-current", "Standing draw when idle", "Pilot light, converter, button: what it takes while nobody uses it.", 0,

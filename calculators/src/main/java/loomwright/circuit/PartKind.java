@@ -12,7 +12,8 @@ public enum PartKind {
     SWITCH("switch", "Switching device", SwitchEntries.FIELDS, Switching::of),
     CONDUCTOR("conductor", "Conductor run", ConductorEntries.FIELDS, Conductor::of),
     JOINT("joint", "Joints", JointEntries.FIELDS, Joint::of),
-    LOAD("load", "Load", LoadEntries.FIELDS, Load::of);
+    LOAD("load", "Load", LoadEntries.FIELDS, Load::of),
+    SOURCE("source", "Source of charge", SourceEntries.FIELDS, ChargeSource::of);
 
     private final String key;
     private final String label;
@@ -70,9 +71,9 @@ public enum PartKind {
         return Typed.indexOf(fields, fieldKey);
     }
 
-    /** Whether other parts may be fed from it. A load is the end of its branch. */
+    /** Whether other parts may be fed from it. A load or a source of charge is the end of its branch. */
     public boolean feeds() {
-        return this != LOAD;
+        return this != LOAD && this != SOURCE;
     }
 
     /** Whether it may be switched by a trigger from another part. */

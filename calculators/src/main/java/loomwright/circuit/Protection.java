@@ -15,9 +15,12 @@ import loomwright.worked.Entries;
  * @param voltage up to what direct voltage, or null
  * @param breakingSource where both come from, or null
  * @param coldResistance its resistance; 0 if none is counted
+ * @param holderRating what its holder may carry, or null
+ * @param clearingIntegral the I²t it lets through until it has broken a short circuit, or null
  */
 public record Protection(
-        DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance)
+        DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance,
+        Quantity holderRating, Quantity clearingIntegral)
         implements Figures {
 
     public static Protection of(Part part) {
@@ -27,13 +30,29 @@ public record Protection(
         Quantity ohms = cold == null ? Quantity.of(0, Units.MILLIOHM) : cold;
         Quantity capacity = entries.quantity("breaking-capacity");
         Row row = device.breakingRow();
-        if (capacity != null || row == null) {
-            return new Protection(
-                    device, entries.quantity("rating"), capacity, entries.quantity("rated-voltage"),
-                    capacity == null ? null : Source.of(Document.COMPUTED, "held against the figure you entered"), ohms);
-        }
+        boolean typed = capacity != null || row == null;
         return new Protection(
-                device, entries.quantity("rating"), row.quantity("breaking-capacity"), row.quantity("voltage"), row.source(), ohms);
+                device, entries.quantity("rating"), typed ? capacity : row.quantity("breaking-capacity"),
+                typed ? entries.quantity("rated-voltage") : row.quantity("voltage"), !typed ? row.source() : capacity == null ? null : entered(), ohms,
+                entries.quantity("holder-rating"), entries.quantity("clearing-i2t"));
+    }
+
+    private static Source entered() {
+        return Source.of(Document.COMPUTED, "held against the figure you entered");
+    }
+
+    /** With what the data sheet of another says, if that is of the same kind and rating and this one lacks it. */
+    public Protection filledFrom(Protection alike) {
+        if (alike.device != device || alike.rating.base() != rating.base()) {
+            return this;
+        }
+        boolean typedThere = alike.breakingSource != null && alike.breakingSource.document() == Document.COMPUTED;
+        boolean typedHere = breakingSource != null && breakingSource.document() == Document.COMPUTED;
+        Protection breaking = typedThere && !typedHere ? alike : this;
+        return new Protection(
+                device, rating, breaking.breakingCapacity, breaking.voltage == null ? alike.voltage : breaking.voltage, breaking.breakingSource,
+                coldResistance, holderRating == null ? alike.holderRating : holderRating,
+                clearingIntegral == null ? alike.clearingIntegral : clearingIntegral);
     }
 
     /** In the middle of a sentence, such as {@code blade fuse-link of 10 A}. */

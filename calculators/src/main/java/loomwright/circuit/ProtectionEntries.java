@@ -24,6 +24,14 @@ final class ProtectionEntries {
             QuantityField.of(
                             "cold-resistance", "Cold resistance", "From its data sheet, with its holder. Empty counts none.", 0, 1000,
                             Units.MILLIOHM)
+                    .optional(),
+            QuantityField.of(
+                            "holder-rating", "Rated current of its holder", "Of the holder or panel way it sits in, from its data sheet.", 0.1, 2000,
+                            Units.AMPERE)
+                    .optional(),
+            QuantityField.of(
+                            "clearing-i2t", "Clearing integral I²t", "From its data sheet, the total until the arc is out.", 0.01, 1e9,
+                            Units.AMPERE_SQUARED_SECOND)
                     .optional());
 
     private ProtectionEntries() {}

@@ -5,6 +5,7 @@ import loomwright.protection.RuleSet;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.supply.BatteryDay;
+import loomwright.supply.ChargeLimit;
 import loomwright.supply.Chemistry;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
@@ -18,12 +19,16 @@ import loomwright.worked.Refusal;
  * @param resistance its inside resistance as a range
  * @param usableDepth the share of the capacity a plan may use
  * @param currentLimit the steady current it may give, or null
+ * @param chargeVoltage the highest voltage it may be charged with by its data sheet, or null
+ * @param chargeLimit the largest current that may flow into it, or null
+ * @param daysWanted how long it shall last without charging, or null
  * @param solarPower the rated power of the solar panel, or null
  * @param fuseRule what sets the highest rating of a device for a conductor
  */
 public record Supply(
         Chemistry chemistry, Quantity capacity, Quantity stateOfCharge, Quantity usableDepth, Quantity resting, Quantity lowest,
-        Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) implements Figures {
+        Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity chargeVoltage, Quantity chargeLimit, Quantity daysWanted,
+        Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) implements Figures {
 
     /**
      * The battery of a circuit, as it was entered.
@@ -42,8 +47,14 @@ public record Supply(
         return new Supply(
                 chemistry, entries.quantity("capacity"), entries.quantity("state-of-charge"),
                 depth == null ? chemistry.plannedDepth() : depth, entries.quantity("battery-voltage"), lowest, highest,
-                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("panel-power"),
+                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("charge-voltage-most"),
+                entries.quantity("charge-current-most"), entries.quantity("days-wanted"), entries.quantity("panel-power"),
                 entries.quantity("peak-sun-hours"), RuleSet.of(entries.option("fuse-rule")));
+    }
+
+    /** The highest voltage it may be charged with. */
+    public ChargeLimit chargingLimit() {
+        return ChargeLimit.of(chemistry, resting, chargeVoltage);
     }
 
     /** The ampere-hours that a plan may take at the state of charge entered; 0 if the plan has used them up. */

@@ -29,7 +29,19 @@ final class SupplyEntries {
         fields.add(voltage("lowest-voltage", "Lowest voltage at the battery", "Nearly empty, with the loads on.", "10.5 V"));
         fields.add(voltage("highest-voltage", "Highest voltage at the battery", "While it is being charged.", "14.6 V"));
         fields.addAll(FaultBattery.fields());
-        // Empty if there is no panel.
+        fields.add(QuantityField.of(
+                        "charge-voltage-most", "Highest charging voltage", "From its data sheet. Empty takes what print says of its kind.", 5, 64,
+                        Units.VOLT)
+                .optional());
+        fields.add(QuantityField.of(
+                        "charge-current-most", "Largest charging current", "From its data sheet: the most that may flow into it.", 0.1, 2000,
+                        Units.AMPERE)
+                .optional());
+        fields.add(QuantityField.of(
+                        "days-wanted", "Days without sun it shall last", "How long you want to do without charging. A weekend is two days.", 0, 60,
+                        Units.DAY, Units.HOUR)
+                .optional());
+        // Empty if there is no panel, or if its controller is drawn as a source of charge.
         fields.add(BatteryDay.panelPowerField().optional());
         fields.add(BatteryDay.peakSunHoursField().usually("3 h"));
         ChoiceField rule = RuleSet.field();

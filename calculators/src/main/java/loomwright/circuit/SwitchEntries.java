@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
+import loomwright.conductor.Insulation;
 import loomwright.quantity.Units;
 import loomwright.switching.SwitchFigures;
 import loomwright.worked.ChoiceField;
@@ -36,7 +37,10 @@ final class SwitchEntries {
         fields.addAll(SwitchFigures.coilFields());
         fields.add(SwitchFigures.triggerField());
         fields.add(SwitchFigures.hoursField());
-        fields.add(SwitchFigures.triggerFuseField());
+        fields.add(SwitchFigures.triggerFuseField().optional());
+        ChoiceField insulation = Insulation.field(Insulation.values());
+        fields.add(new ChoiceField(
+                "trigger-insulation", "Trigger wire: insulation rated for", insulation.help(), insulation.options(), insulation.usual()));
         fields.add(trigger("trigger-conductor", ConductorKind.field()));
         fields.add(trigger("trigger-size", ConductorFigures.sizeField().usually("0.75 mm²")));
         fields.add(trigger("trigger-route-length", ConductorFigures.routeLengthField().usually("1 m")));

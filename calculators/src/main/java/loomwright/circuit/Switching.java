@@ -1,7 +1,11 @@
 package loomwright.circuit;
 
+import loomwright.conductor.AmpacityRuleSet;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
+import loomwright.conductor.Insulation;
+import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.switching.SwitchFigures;
@@ -15,13 +19,15 @@ import loomwright.worked.Refusal;
  * @param continuousCurrent what it may carry all the time
  * @param resistance its resistance when on
  * @param coil resistance of its coil, or null if it is no relay
+ * @param triggerFuse the fuse-link where its trigger wire begins, or null if there is none
+ * @param triggerInsulation what the insulation of its trigger wire is rated for
  * @param triggerCurrent what its input takes, or null if it is not solid-state
  * @param triggerOhms the resistance of its trigger wire, out and back, in Ω; 0 if it has none
  * @param junctionToAir thermal resistance to the air, or null if not known
  */
 public record Switching(
         Device device, Quantity continuousCurrent, Quantity resistance, Quantity coil, Quantity triggerCurrent, Quantity hoursOn,
-        Quantity triggerFuse, ConductorKind triggerKind, Quantity triggerSize, Quantity triggerRoute, Quantity junctionToAir, Quantity air,
+        Quantity triggerFuse, Insulation triggerInsulation, ConductorKind triggerKind, Quantity triggerSize, Quantity triggerRoute, Quantity junctionToAir, Quantity air,
         Quantity junctionLimit, double triggerOhms)
         implements Figures {
     /** How it is switched. */
@@ -60,7 +66,8 @@ public record Switching(
                 device, entries.quantity("continuous-current"), entries.quantity("on-resistance"),
                 device == Device.RELAY ? coil(entries) : null,
                 device == Device.SOLID_STATE ? entries.quantity(SwitchFigures.triggerField().key()) : null, entries.quantity("hours-on"),
-                entries.quantity(SwitchFigures.triggerFuseField().key()), ConductorKind.of(entries.option("trigger-conductor")),
+                entries.quantity(SwitchFigures.triggerFuseField().key()),
+                Insulation.of(entries.option("trigger-insulation")), ConductorKind.of(entries.option("trigger-conductor")),
                 entries.quantity("trigger-size"), entries.quantity("trigger-route-length"), entries.quantity("junction-to-air"),
                 entries.quantity("switch-ambient"), entries.quantity("junction-limit"),
                 device == Device.MANUAL ? 0 : triggerOhms(entries));
@@ -82,6 +89,11 @@ public record Switching(
     /** Whether it needs a trigger: all but a switch by hand. */
     public boolean isTriggered() {
         return device != Device.MANUAL;
+    }
+
+    /** What its trigger wire may carry: two conductors, by Table 5 of 33 CFR, as careful as a wire nobody said more of. */
+    public CarryingCapacity triggerCapacity() {
+        return CarryingCapacity.of(triggerSize, AmpacityRuleSet.BOAT, new Surroundings(triggerInsulation, false, null, 2, Quantity.of(12, Units.VOLT)));
     }
 
     private static double triggerOhms(Entries entries) {

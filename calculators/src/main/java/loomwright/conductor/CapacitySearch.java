@@ -117,7 +117,8 @@ final class CapacitySearch {
         int most = rules.mostTogether(row);
         if (together > most) {
             atMost = true;
-            say("The table holds for at most " + most + " conductors together, and " + together + " carry less.");
+            say("The table holds for at most " + most + " conductors together; the factor of 33 CFR for " + together + " stands in.");
+            return AmpacityRuleSet.bundleRow(together);
         }
         return null;
     }

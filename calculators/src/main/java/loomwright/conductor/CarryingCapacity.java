@@ -93,6 +93,12 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         if (isRated() || !against.holds()) {
             return against.finding();
         }
+        if (Comparison.atLeast(figure, value)) {
+            return new Finding(
+                    Verdict.STOP,
+                    subject + ", " + figure.text(3) + ", is not below " + value.text(3) + ", and " + size.text() + " carries less than that. " + words,
+                    figure, value, source(), remedy);
+        }
         return Finding.notKnown(
                 subject + ", " + figure.text(3) + ", is below " + value.text(3) + ", but " + size.text() + " carries less than that. " + words, figure,
                 source(), missing());

@@ -77,6 +77,6 @@ public final class DeviceRule {
     public Finding unknown(Guarded kind, String name, String key, Source source) {
         return Finding.notKnown(
                 device + ", " + rating.text() + ", guards " + name + ", and what that may carry is not given.", rating, source,
-                new MissingFigure(key, "current that " + name + " may carry", kind.where()));
+                new MissingFigure(key, kind.figure(), kind.where()));
     }
 }

@@ -31,7 +31,7 @@ class LoadTest {
     void isEnteredInOneWayOnly() {
         Circuit two = read("power=24 W", "current=2 A");
         assertTrue(two.faults().get(0).message().contains("keep one"), two.faults().toString());
-        assertTrue(read("load-kind=resistive").faults().get(0).message().contains("enter one of the three"));
+        assertTrue(read("load-kind=resistive").faults().get(0).message().contains("enter one of the four"));
     }
 
     private static Circuit read(String... entries) {

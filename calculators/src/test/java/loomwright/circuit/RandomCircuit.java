@@ -44,6 +44,7 @@ public final class RandomCircuit {
             texts.set(1, 1 + random.nextInt(80) + " W");
             texts.set(2, "");
             texts.set(3, "");
+            texts.set(4, "");
         }
         return Part.read(id, kind, "", fedBy, "", "", texts).part();
     }

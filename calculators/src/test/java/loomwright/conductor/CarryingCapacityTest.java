@@ -48,13 +48,13 @@ class CarryingCapacityTest {
         "20 AWG,   BOAT,     T105, 30 °C, 2, 4,     RATED", // aircraft bundle
         "22 AWG,   BOAT,     T105, 30 °C, 2, 3,     RATED", // aircraft bundle; no cord is as thin
         "0.35 mm2, BOAT,     T60,  30 °C, 2, 3,     AT_MOST", // thinner than the cord of 0.5 mm²
-        "0.75 mm2, BOAT,     T60,  30 °C, 4, 6,     AT_MOST", // no factor for more cords together
+        "0.75 mm2, BOAT,     T60,  30 °C, 4, 3.6,   AT_MOST", // no factor for more cords together: 6 × 0.60 of 33 CFR stands in
         "12 AWG,   AIRCRAFT, T60,  30 °C, 2, 13,    AT_MOST", // the table begins at 105 °C
         "12 AWG,   AIRCRAFT, T105, 71 °C, 2, 13,    AT_MOST",
-        "8 AWG,    AIRCRAFT, T105, 70 °C, 10, 38,   AT_MOST", // nine together
+        "8 AWG,    AIRCRAFT, T105, 70 °C, 10, 19,   AT_MOST", // nine together; 38 × 0.50 of 33 CFR stands in
         "12 AWG,   FREE_AIR, T105, 30 °C, 1, 40,    RATED", // the column of 90 °C
         "2.5 mm2,  FREE_AIR, T60,  30 °C, 1, 25,    RATED", // 14 AWG
-        "12 AWG,   FREE_AIR, T60,  30 °C, 4, 30,    AT_MOST",
+        "12 AWG,   FREE_AIR, T60,  30 °C, 4, 18,    AT_MOST", // 30 × 0.60 of 33 CFR stands in
         "6 mm2,    TOWING,   T60,  30 °C, 2, 25.5,  RATED", // 3 mm²
         "1 mm2,    TOWING,   T60,  31 °C, 2, 8.75,  AT_MOST",
         "2.5 mm2,  CORD,     T90,  55 °C, 2, 24,    RATED", // 25 × 0.96

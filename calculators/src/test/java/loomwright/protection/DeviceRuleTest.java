@@ -67,7 +67,7 @@ class DeviceRuleTest {
         assertEquals(Verdict.NOT_KNOWN, finding.verdict());
         assertEquals("outlet-rating", finding.missing().key());
         assertEquals("Feed fuse, 30\u00a0A, guards outlet X1, and what that may carry is not given.", finding.words());
-        assertEquals("Find the current that outlet X1 may carry: the outlet, or its data sheet: the rated current.", finding.remedy());
+        assertEquals("Find the rated current of the outlet, or largest fuse-link for the device: the outlet, or the data sheet of the device: rated current, or \u201cmaximum fuse\u201d.", finding.remedy());
     }
 
     @Property

@@ -98,11 +98,11 @@ class CircuitCommandTest {
         assertEquals(1, run(file));
         says("/ann.json: Ann's hut: 1 stop, ");
         // 33 CFR 183.425 Table 5: 14 AWG (2.08 mm²) stands in for 2.5 mm²; 60 °C: 20 A
-        says("  STOP     Device against conductor, 4/6 Run to the lamp\n");
-        says("           F7 Main fuse, 30 A, protects 4/6 Run to the lamp: it is above its ampacity of 20 A.\n");
+        says("  STOP     Device against conductor, F7 Main fuse\n");
+        says("F7 Main fuse, before 4/6 Run to the lamp: its rating, 30 A, is above the ampacity of 2.5 mm², 20 A.\n");
         says("           Figure: 30 A. Limit: 20 A. Source: ");
         says("Table 5");
-        says("           What to change: Take a smaller rating there, put a device before this run, or take a thicker conductor.\n");
+        says("           What to change: Take a smaller rating for F7 Main fuse, put a device before 4/6 Run to the lamp, or take a thicker conductor there.\n");
         String told = all();
         assertTrue(told.indexOf("STOP  ") < told.indexOf("caution  "), "worst first");
         assertFalse(told.contains("  passed   "), told);
@@ -141,7 +141,7 @@ class CircuitCommandTest {
     void tellsPartAndFieldOfAFault() throws IOException {
         assertEquals(1, run(file("ann.json", LAMP.replace("\"power\": \"12 W\"", "\"power\": \"12 W\", \"current\": \"1 A\""))));
         says("ann.json: Ann's hut: 1 fault, nothing checked\n");
-        says("  fault    E1 Lamp, power: More than one of power, current and resistance is entered: keep one and empty the others.\n");
+        says("  fault    E1 Lamp, power: More than one of power, current, resistance and power at the ports is entered: keep one and empty the others.\n");
         assertEquals(1, run(file("far.json", LAMP.replace("3 m", "3 parsec"))));
         says("far.json: refused\n  refused  line 4, column ");
         says("parts[2].route-length: ");

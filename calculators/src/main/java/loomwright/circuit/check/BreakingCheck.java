@@ -2,57 +2,63 @@ package loomwright.circuit.check;
 
 import loomwright.circuit.Node;
 import loomwright.circuit.Protection;
-import loomwright.circuit.solve.FaultCurrents;
 import loomwright.quantity.Quantity;
-import loomwright.source.Source;
+import loomwright.worked.Comparison;
+import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
-/** Whether each device can break the highest prospective current at its place. */
+/** Whether each device can break the highest prospective current at its place, and holds for the voltage there. */
 final class BreakingCheck implements PartCheck {
+    private static final String SHEET = "its data sheet: breaking capacity, interrupting rating or AIC, for direct current, with its voltage";
+
     @Override
     public void check(Node node, Context context, Findings findings) {
-        if (node.figures() instanceof Protection device) {
-            check(node, device, context, findings);
+        if (!(node.figures() instanceof Protection)) {
+            return;
+        }
+        Protection device = context.sheet(node);
+        addCapacity(node, device, context.currents().highest(node.parent()), context, findings);
+        if (device.breakingCapacity() != null) {
+            addVoltage(node, device, context.battery().highest(), findings);
         }
     }
 
-    private static void check(Node node, Protection device, Context context, Findings findings) {
-        FaultCurrents currents = context.currents();
-        Quantity prospective = currents.highest(node.parent());
+    private static void addCapacity(Node node, Protection device, Quantity prospective, Context context, Findings findings) {
+        MissingFigure capacity = new MissingFigure("breaking-capacity", "breaking capacity of the " + device.words(), SHEET);
         if (device.breakingCapacity() == null) {
-            findings.caution(
-                    Check.BREAKING_CAPACITY, node,
-                    node.title() + ": no breaking capacity is in print for a " + device.device().words()
-                            + " and none was entered, so it was not checked.",
-                    prospective, currents.source(), "Enter the breaking capacity and its direct voltage from the data sheet.");
+            findings.add(Check.BREAKING_CAPACITY, node, Finding.notKnown(
+                    node.title() + ": no breaking capacity is published for a " + device.device().words() + " and none was entered.", prospective,
+                    context.currents().source(), capacity));
             return;
         }
+        MissingFigure battery = new MissingFigure(
+                "short-circuit-current", "short-circuit current of the battery", "its data sheet, or a letter from its maker");
         if (prospective == null) {
-            findings.caution(
-                    Check.BREAKING_CAPACITY, node,
-                    node.title() + ": the highest prospective current is not known, because nothing says how little resistance the battery "
-                            + "has.",
-                    device.breakingCapacity(), currents.source(), "Enter the short-circuit current from the battery's maker.");
+            findings.add(Check.BREAKING_CAPACITY, node, Finding.notKnown(
+                    node.title() + ": the highest prospective current is not known, because nothing says how little resistance the battery has.",
+                    device.breakingCapacity(), context.currents().source(), battery));
             return;
         }
-        boolean passed = Findings.within(prospective, device.breakingCapacity());
-        Source source = Findings.weaker(device.breakingSource(), currents.source());
-        findings.add(
-                Check.BREAKING_CAPACITY, node, passed, Verdict.STOP,
-                node.title() + ": the highest prospective current of " + prospective.text(3) + " is " + Findings.withinOrAbove(passed)
-                        + " the " + device.breakingCapacity().text() + " that the " + device.device().words() + " can break.",
-                prospective, device.breakingCapacity(), source,
-                "Take a device of greater breaking capacity here, or put one before it nearer to the battery.");
-        addVoltage(context.battery().highest(), device, node, findings);
+        findings.add(Check.BREAKING_CAPACITY, node, Comparison.of("The highest prospective current at " + node.title(), prospective)
+                .atMost(device.breakingCapacity(), "what the " + device.device().words() + " can break", device.breakingSource())
+                .restingOn(context.currents().source())
+                .exact()
+                .settledBy(device.breakingSource().standing().mayPass() ? battery : capacity)
+                .otherwise(Verdict.STOP, "Take a device of greater breaking capacity at this place."));
     }
 
-    private static void addVoltage(Quantity highest, Protection device, Node node, Findings findings) {
-        if (device.voltage() != null && !Findings.within(highest, device.voltage())) {
-            findings.add(
-                    Check.BREAKING_CAPACITY, node, false, Verdict.STOP,
-                    node.title() + ": the circuit reaches " + highest.text() + ", above the " + device.voltage().text()
-                            + " that its breaking capacity holds for.",
-                    highest, device.voltage(), device.breakingSource(), "Take a device made for this direct voltage.");
+    private static void addVoltage(Node node, Protection device, Quantity highest, Findings findings) {
+        if (device.voltage() == null) {
+            findings.add(Check.BREAKING_CAPACITY, node, Finding.notKnown(
+                    node.title() + ": up to what direct voltage its breaking capacity holds is not given.", highest, Findings.computed(),
+                    new MissingFigure("device-voltage", "direct voltage of the " + device.words(), SHEET)));
+        } else {
+            findings.add(Check.BREAKING_CAPACITY, node, Comparison.of("The highest voltage of the battery at " + node.title(), highest)
+                    .atMost(device.voltage(), "the direct voltage that its breaking capacity holds for", device.breakingSource())
+                    .exact()
+                    .settledBy(new MissingFigure("device-voltage", "direct voltage of the " + device.words(), SHEET))
+                    .otherwise(Verdict.STOP, "Take a device made for this direct voltage."));
         }
     }
 }

@@ -1,24 +1,30 @@
 package loomwright.circuit.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import loomwright.circuit.Isolator;
+import loomwright.circuit.Load;
 import loomwright.circuit.Node;
 import loomwright.circuit.Panel;
 import loomwright.circuit.Protection;
 import loomwright.circuit.Supply;
 import loomwright.circuit.Switching;
+import loomwright.protection.Holding;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.table.PublishedTables;
-import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Verdict;
 
 /** The largest current through devices, switches, panel and battery, against what each may carry. */
 final class CarryingCheck implements PartCheck {
+    /** A load of this many hours counts as lasting: what the rule of the NEC calls continuous. */
+    private static final double LASTING_HOURS = 3;
+
     @Override
     public void check(Node node, Context context, Findings findings) {
         Quantity design = context.designCurrent(node);
         if (node.figures() instanceof Protection device) {
-            addDevice(device.rating(), node, design, findings);
+            addDevice(node, device, design, context, findings);
         } else if (node.figures() instanceof Panel panel) {
             against(
                     panel.limit(), node, design, findings,
@@ -33,32 +39,41 @@ final class CarryingCheck implements PartCheck {
     }
 
     private static void against(Quantity limit, Node node, Quantity design, Findings findings, String remedy) {
-        boolean passed = Findings.within(design, limit);
-        Quantity left = Quantity.of(limit.in(Units.AMPERE).value() - design.value(), Units.AMPERE);
-        findings.add(
-                Check.CONTINUOUS_CURRENT, node, passed, Verdict.STOP,
-                node.title() + ": the largest current of " + design.text(3) + " is " + Findings.withinOrAbove(passed) + " its limit of "
-                        + limit.text() + (passed ? "; " + left.text(3) + " are left." : "."),
-                design, limit, Findings.entered(), remedy);
+        findings.add(Check.CONTINUOUS_CURRENT, node, Comparison.of(node.title() + ": its largest current", design)
+                .atMost(limit, "what it may carry all the time", Findings.entered())
+                .otherwise(Verdict.STOP, remedy));
     }
 
-    /** source: NEC 210.20(A), a mains rule that 12 V work has borrowed; the rating itself for what does not last. */
-    private static void addDevice(Quantity rating, Node node, Quantity design, Findings findings) {
-        Row row = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
-        Quantity most = Quantity.of(row.quantity("load").base() * rating.in(Units.AMPERE).value(), Units.AMPERE);
-        if (!Findings.within(design, rating)) {
-            findings.add(
-                    Check.DEVICE_LOADING, node, false, Verdict.STOP,
-                    node.title() + ": the largest current of " + Findings.told(design, rating) + " is above its rating of " + rating.text()
-                            + ": it opens in use.",
-                    design, rating, Findings.computed(), "Take a larger rating, if the conductors behind it carry it, or fewer loads behind it.");
-            return;
+    private static void addDevice(Node node, Protection device, Quantity design, Context context, Findings findings) {
+        findings.add(Check.DEVICE_LOADING, node, Comparison.of(node.title() + ": its largest current", design)
+                .atMost(device.rating(), "its rating", Findings.computed())
+                .otherwise(Verdict.STOP, "It opens in use. Take a larger rating, if the conductors behind it carry it, or fewer loads behind it."));
+        Quantity lasting = lasting(node, context);
+        if (lasting.value() > 0 && Comparison.atMost(design, device.rating())) {
+            findings.add(Check.DEVICE_LOADING, node, Holding.check(node.title() + " that lasts for hours, " + lasting.text(3) + ",", device.device(),
+                    device.rating(), lasting));
         }
-        boolean passed = Findings.within(design, most);
-        findings.add(
-                Check.DEVICE_LOADING, node, passed, Verdict.CAUTION,
-                node.title() + ": the largest current of " + Findings.told(design, most) + " is " + Findings.withinOrAbove(passed) + " the " + most.text(3)
-                        + " that a rating of " + rating.text() + " may carry for three hours or more.",
-                design, most, row.source(), "If it lasts for hours, take the next larger rating that the conductors behind it carry.");
+    }
+
+    /** As much of its largest current as belongs to what is on for hours: present loads of a panel, and loads of three hours and more. */
+    private static Quantity lasting(Node node, Context context) {
+        double all = 0;
+        double lasting = 0;
+        List<Node> waiting = new ArrayList<>(node.children());
+        double volts = context.battery().lowest().base();
+        while (!waiting.isEmpty()) {
+            Node next = waiting.remove(waiting.size() - 1);
+            waiting.addAll(next.children());
+            if (next.figures() instanceof Load load) {
+                double amperes = load.current(volts).base();
+                all += amperes;
+                lasting += load.hours().in(Units.HOUR).value() >= LASTING_HOURS ? amperes : 0;
+            } else if (next.figures() instanceof Panel panel) {
+                all += panel.presentLoad().base();
+                lasting += panel.presentLoad().base();
+            }
+        }
+        double share = all > 0 ? lasting / all : 0;
+        return Quantity.of(share * context.designCurrent(node).base(), Units.AMPERE);
     }
 }

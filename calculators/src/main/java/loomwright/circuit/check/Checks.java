@@ -6,7 +6,14 @@ import java.util.List;
 final class Checks {
     static final List<PartCheck> ALL = List.of(
             new OperatingPointCheck(),
+            new UnprotectedCheck(),
             new CarryingCheck(),
+            new GuardCheck(),
+            new SystemVoltageCheck(),
+            new SourceCheck(),
+            new IsolatorCheck(),
+            new PortsCheck(),
+            new JointCheck(),
             new AmpacityCheck(),
             new HeatCheck(),
             new BreakingCheck(),

@@ -2,6 +2,7 @@ package loomwright.circuit.check;
 
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Node;
+import loomwright.circuit.Protection;
 import loomwright.circuit.Supply;
 import loomwright.circuit.solve.CircuitSolution;
 import loomwright.circuit.solve.FaultCurrents;
@@ -28,5 +29,18 @@ record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents
     /** The most that flows through a part for longer than a moment. */
     Quantity designCurrent(Node node) {
         return Quantity.of(solution.designAmperes(node), Units.AMPERE);
+    }
+
+    /**
+     * A device with what its data sheet says. What was typed for one part holds for all of the same kind and rating, so it need not be typed twice.
+     */
+    Protection sheet(Node device) {
+        Protection sheet = (Protection) device.figures();
+        for (Node other : circuit.nodes()) {
+            if (other.figures() instanceof Protection alike) {
+                sheet = sheet.filledFrom(alike);
+            }
+        }
+        return sheet;
     }
 }

@@ -3,12 +3,19 @@ package loomwright.circuit.check;
 import loomwright.circuit.Node;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.quantity.Units;
+import loomwright.source.Document;
+import loomwright.source.Source;
 import loomwright.supply.BatteryDay;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
-/** The energy of a day against battery and solar panel, and the standing draw against the largest load. Asked once, at the battery. */
+/** The energy of a day against battery and what charges it, and the standing draw by itself. Asked once, at the battery. */
 final class DayCheck implements PartCheck {
+    private static final Source INVENTED = Source.of(Document.INVENTED, "");
+
     @Override
     public void check(Node node, Context context, Findings findings) {
         if (node.parent() == null) {
@@ -20,33 +27,41 @@ final class DayCheck implements PartCheck {
     private static void addDay(Node node, Context context, Findings findings) {
         DayOfCircuit day = context.day();
         Row depth = context.battery().chemistry().depth();
-        boolean passed = Findings.within(day.charge(), day.usable());
-        String lasts = day.days() == null ? "" : " It lasts " + day.days().text(2) + " with nothing charging it.";
-        findings.add(
-                Check.DAY, node, passed, Verdict.CAUTION,
-                "A day takes " + day.total().text(3) + ", " + day.charge().text(3) + ", " + Findings.withinOrAbove(passed) + " the "
-                        + day.usable().text(3) + " that a plan may take from the battery as full as it is." + lasts,
-                day.charge(), day.usable(), depth.source(), "Use less in a day, charge more, or plan with a larger battery.");
+        findings.add(Check.DAY, node, Comparison.of("What a day takes of " + node.title(), day.charge())
+                .atMost(day.usable(), "what a plan may take from it as full as it is", depth.source())
+                .otherwise(Verdict.CAUTION, "Use less in a day, charge more, or plan with a larger battery."));
+        if (day.days() != null) {
+            addDays(node, day.days(), context.battery().daysWanted(), findings);
+        }
         if (day.yield() != null) {
-            boolean enough = Findings.within(day.total(), day.yield());
-            findings.add(
-                    Check.DAY, node, enough, Verdict.CAUTION,
-                    "The solar panel gives " + day.yield().text(3) + " in a day of " + context.battery().peakSunHours().text()
-                            + " of peak sun; the day takes " + day.total().text(3) + ".",
-                    day.total(), day.yield(), BatteryDay.efficiencyRow().source(), "Use less, or take a larger panel: the battery is not filled up again.");
+            findings.add(Check.DAY, node, Comparison.of("What a day takes", day.total())
+                    .atMost(day.yield(), "what charges the battery in a day", BatteryDay.efficiencyRow().source())
+                    .otherwise(Verdict.CAUTION, "Use less, or take a larger panel: the battery is not filled up again."));
         }
     }
 
+    /** Nobody said how many days: then a careful plan reckons with two. */
+    private static void addDays(Node node, Quantity days, Quantity wanted, Findings findings) {
+        boolean said = wanted != null;
+        Quantity least = said ? wanted : Quantity.of(2, Units.DAY);
+        findings.add(Check.DAY, node, Comparison.of("The time that " + node.title() + " lasts with nothing charging it", days)
+                .atLeast(least, said ? "the days without sun that you want" : "two days without sun", said ? Findings.entered() : INVENTED)
+                .exact()
+                .settledBy(new MissingFigure("days-wanted", "days without sun that the battery shall last", "your own plan: a weekend is two"))
+                .otherwise(Verdict.CAUTION, "Use less, charge on the way, or plan with a larger battery."));
+    }
+
+    /** What flows while nobody uses anything, alone against what a plan may take. */
     private static void addStanding(Node node, DayOfCircuit day, Findings findings) {
-        Quantity largest = Quantity.of(0, Units.WATT_HOUR);
-        for (DayOfCircuit.LoadDay load : day.loads()) {
-            largest = load.energy() != null && load.energy().base() > largest.base() ? load.energy() : largest;
+        if (day.standingCharge().base() <= 0) {
+            return;
         }
-        boolean small = day.standing().base() <= largest.base();
-        findings.add(
-                Check.STANDING_DRAW, node, small, Verdict.CAUTION,
-                "Triggers, coils and standing currents take " + day.standing().text(3) + " a day, " + day.standingCharge().text(3) + ", "
-                        + (small ? "no more than" : "more than") + " the largest load with " + largest.text(3) + ".",
-                day.standing(), largest, Findings.computed(), "Switch off what nobody uses, or choose parts that draw less when idle.");
+        Quantity days = Quantity.of(day.usable().base() / day.standingCharge().base(), Units.DAY);
+        findings.add(Check.STANDING_DRAW, node, Comparison.of(
+                        "Triggers, coils and standing currents take " + day.standingCharge().text(3) + " a day of " + node.title()
+                                + ": the time they alone take to use up what a plan may take", days)
+                .atLeast(Quantity.of(7, Units.DAY), "a week", Source.commonPractice())
+                .exact()
+                .otherwise(Verdict.CAUTION, "Switch off what nobody uses, or choose parts that draw less when idle."));
     }
 }

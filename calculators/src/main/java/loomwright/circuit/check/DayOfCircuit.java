@@ -2,6 +2,7 @@ package loomwright.circuit.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.circuit.ChargeSource;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Load;
 import loomwright.circuit.Node;
@@ -63,9 +64,22 @@ public record DayOfCircuit(
         Quantity charge = BatteryDay.charge(day, supply.resting());
         Quantity usable = supply.usable();
         Quantity days = charge.base() > 0 ? Quantity.of(usable.base() / charge.base(), Units.DAY) : null;
-        Quantity yield = supply.solarPower() == null ? null : BatteryDay.yield(supply.solarPower(), supply.peakSunHours());
+        Quantity yield = charged(circuit, supply);
         return new DayOfCircuit(
                 List.copyOf(loads), standing, BatteryDay.charge(standing, supply.resting()), day, charge, usable, days, yield);
+    }
+
+    /** What charges the battery in a day: the panels behind its controllers, and chargers while they run. */
+    private static Quantity charged(Circuit circuit, Supply supply) {
+        double joules = supply.solarPower() == null ? 0 : BatteryDay.yield(supply.solarPower(), supply.peakSunHours()).base();
+        for (Node node : circuit.nodes()) {
+            if (node.figures() instanceof ChargeSource source) {
+                joules += source.solarPower() != null
+                        ? BatteryDay.yield(source.solarPower(), source.peakSunHours()).base()
+                        : source.current().base() * supply.resting().base() * source.hours().base();
+            }
+        }
+        return joules > 0 ? Quantity.ofBase(joules, Units.WATT_HOUR) : null;
     }
 
     private static Quantity energy(Circuit circuit, Solved idle, Node node, Load load, double presentWatts) {

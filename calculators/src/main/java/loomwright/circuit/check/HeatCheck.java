@@ -9,7 +9,11 @@ import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
+import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
+import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /** Whether each conductor stands a short circuit until the device before it has opened, at both ends of the range of fault current. */
@@ -18,26 +22,40 @@ final class HeatCheck implements PartCheck {
     @Override
     public void check(Node node, Context context, Findings findings) {
         if (node.figures() instanceof Conductor conductor && node.deviceBefore() != null) {
-            new Heating(node, conductor, node.deviceBefore(), context.currents(), findings).check();
+            new Heating(node, conductor, node.deviceBefore(), context, context.currents(), findings).check();
         }
     }
 
     /** A conductor and the device that guards it. */
-    private record Heating(Node node, Conductor conductor, Node device, FaultCurrents currents, Findings findings) {
+    private record Heating(Node node, Conductor conductor, Node device, Context context, FaultCurrents currents, Findings findings) {
         void check() {
             Quantity lowest = currents.lowest(node);
-            if (Findings.within(lowest, protection().rating())) {
-                findings.add(
-                        Check.SHORT_CIRCUIT_HEAT, node, false, Verdict.STOP,
+            if (Comparison.atMost(lowest, protection().rating())) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
+                        Verdict.STOP,
                         "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3)
                                 + ", no more than the rating of " + device.title() + ": it may never open.",
-                        lowest, protection().rating(), currents.source(), "Take a smaller rating, a thicker conductor or a shorter route.");
+                        lowest, protection().rating(), currents.source(), "Take a smaller rating, a thicker conductor or a shorter route."));
                 return;
             }
+            addLate(lowest);
             Quantity highest = currents.highest(node.parent());
             double atLowest = hardship(lowest);
             boolean lowestIsWorse = highest == null || atLowest >= hardship(highest);
             addWorse(lowestIsWorse ? lowest : highest);
+        }
+
+        /** Below twice its rating a device may take minutes. */
+        private void addLate(Quantity lowest) {
+            Quantity twice = Quantity.of(2 * protection().rating().in(Units.AMPERE).value(), Units.AMPERE);
+            if (!Comparison.atLeast(lowest, twice)) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
+                        Verdict.CAUTION,
+                        "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3) + ", less than twice the rating of "
+                                + device.title() + ", " + protection().rating().text() + ": it may burn for minutes before that opens.",
+                        lowest, twice, PublishedTables.fuseGates().source(),
+                        "Take a smaller rating, a thicker conductor or a shorter route."));
+            }
         }
 
         private Protection protection() {
@@ -59,35 +77,44 @@ final class HeatCheck implements PartCheck {
             Row insulation = conductor.insulation().row();
             String opening = "A short circuit of " + current.text(3) + " in " + node.title() + ": ";
             if (times == null || times.latest() == null) {
-                findings.caution(
-                        Check.SHORT_CIRCUIT_HEAT, node,
-                        opening + "the conductor stands it for " + words(longest) + ", but no time is in print by which a " + protection.words()
+                unknown(
+                        opening + "the conductor stands it for " + words(longest) + ", but no time is published by which a " + protection.words()
                                 + " has opened.",
-                        longest, times == null ? insulation.source() : times.source(), "Take the time from the curve in the data sheet of the device.");
+                        longest, times == null ? insulation.source() : times.source(), insulation);
                 return;
             }
-            boolean passed = Findings.within(times.latest(), longest);
+            boolean passed = Comparison.atMost(times.latest(), longest);
             boolean failed = times.earliest() != null && times.earliest().base() > longest.base();
             boolean weak = failed ? times.earliestIsWeak() : times.latestIsWeak();
             Source timesSource = failed ? times.earliestSource() : times.source();
-            Source source = weak || !passed && !failed ? timesSource : Findings.weaker(insulation.source(), currents.source());
+            Source source = weak || !passed && !failed ? timesSource : Comparison.weaker(insulation.source(), currents.source());
             String words = opening + "the conductor stands it for " + words(longest) + "; a " + protection.words()
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
-                    + (passed || failed ? "." : ". Print says no more of it, so nothing is shown either way.");
-            if (weak || !passed && !failed) {
-                findings.caution(Check.SHORT_CIRCUIT_HEAT, node, words, times.latest(), source, integral(insulation));
+                    + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
+            if (!failed && (!passed || weak || !source.standing().mayPass())) {
+                unknown(words, times.latest(), source, insulation);
             } else {
                 Quantity time = failed ? times.earliest() : times.latest();
-                findings.add(
-                        Check.SHORT_CIRCUIT_HEAT, node, passed, Verdict.STOP, words, time, longest, source,
-                        "Take a device that opens sooner, one of smaller rating, or a thicker conductor.");
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
+                        failed ? Verdict.STOP : Verdict.PASSED, words, time, longest, source,
+                        failed ? "Take a device that opens sooner, one of smaller rating, or a thicker conductor." : ""));
             }
         }
 
-        /** What the data sheet of the device has to show where its gates do not. */
-        private String integral(Row insulation) {
+        /** The clearing integral of the device settles it where its gates do not. */
+        private void unknown(String words, Quantity figure, Source source, Row insulation) {
+            Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
-            return "Look in the data sheet of the device for its clearing integral, I²t: the conductor stands " + stands.text(3) + ".";
+            if (sheet.clearingIntegral() != null) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Comparison.of(
+                                "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
+                        .atMost(stands, "what the conductor stands", insulation.source())
+                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor."));
+            } else {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Finding.notKnown(
+                        words + " It stands " + stands.text(3) + ".", figure, source, new MissingFigure(
+                                "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s")));
+            }
         }
 
         private Quantity longest(Quantity current) {

@@ -5,11 +5,15 @@ import loomwright.circuit.Node;
 import loomwright.circuit.solve.Solved;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Verdict;
 
 /** What is lost on the way to each load in its worst situation, and what is left for it. */
 final class LoadCheck implements PartCheck {
+    /** A load of a rated voltage above this belongs to a battery of 24 V. */
+    private static final double TWELVE_UP_TO = 18;
+
     @Override
     public void check(Node node, Context context, Findings findings) {
         Solved worst = context.solution().worstFor(node);
@@ -20,26 +24,22 @@ final class LoadCheck implements PartCheck {
     }
 
     private static void addDrop(Node node, Load load, Solved worst, Findings findings) {
-        Quantity drop = Quantity.of(worst.drop(node), Units.VOLT);
-        Quantity limit = load.allowance().quantity("allowance-in-volts");
-        boolean passed = Findings.within(drop, limit);
-        findings.add(
-                Check.VOLTAGE_DROP, node, passed, Verdict.CAUTION,
-                node.title() + ": with " + worst.situation().words() + " on, " + Findings.told(drop, limit) + " are lost on the way, "
-                        + Findings.withinOrAbove(passed) + " " + limit.text() + ", " + load.allowance().quantity("allowance").text() + " of 12 V.",
-                drop, limit, load.allowance().source(), "Take a thicker conductor or a shorter route where most of it is lost.");
+        Row allowance = load.allowance();
+        double nominal = load.ratedVoltage().in(Units.VOLT).value() > TWELVE_UP_TO ? 24 : 12;
+        Quantity limit = Quantity.of(allowance.quantity("allowance").base() * nominal, Units.VOLT);
+        findings.add(Check.VOLTAGE_DROP, node, Comparison.of(
+                        node.title() + ": what is lost on the way to it with " + worst.situation().words() + " on", Quantity.of(worst.drop(node), Units.VOLT))
+                .atMost(limit, allowance.quantity("allowance").text() + " of " + (int) nominal + " V", allowance.source())
+                .otherwise(Verdict.CAUTION, "Take a thicker conductor or a shorter route where most of it is lost."));
     }
 
     private static void addLowest(Node node, Load load, double least, Findings findings) {
-        if (load.lowestWorking() == null || Double.isNaN(least)) {
-            return;
+        if (load.lowestWorking() != null && !Double.isNaN(least)) {
+            findings.add(Check.VOLTAGE_DROP, node, Comparison.of(
+                            "What reaches " + node.title() + " with the battery nearly empty", Quantity.of(least, Units.VOLT))
+                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
+                    .exact()
+                    .otherwise(Verdict.STOP, "Lose less on the way, or stop using it before the battery is that empty."));
         }
-        Quantity volts = Quantity.of(least, Units.VOLT);
-        boolean passed = Comparison.atLeast(volts, load.lowestWorking());
-        findings.add(
-                Check.VOLTAGE_DROP, node, passed, Verdict.STOP,
-                node.title() + ": with the battery nearly empty " + volts.text(3) + " reach it, " + (passed ? "not below" : "below") + " the "
-                        + load.lowestWorking().text() + " it works at.",
-                volts, load.lowestWorking(), Findings.entered(), "Lose less on the way, or stop using it before the battery is that empty.");
     }
 }

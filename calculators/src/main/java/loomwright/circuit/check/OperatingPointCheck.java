@@ -4,6 +4,7 @@ import loomwright.circuit.Node;
 import loomwright.circuit.solve.Solved;
 import loomwright.circuit.solve.Starvation;
 import loomwright.quantity.Quantity;
+import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
 /** Whether the circuit has an operating point in every situation that lasts. Asked once, at the battery. */
@@ -18,18 +19,18 @@ final class OperatingPointCheck implements PartCheck {
             Starvation starvation = Starvation.of(context.circuit(), solved);
             if (starvation != null) {
                 all = false;
-                findings.add(
-                        Check.OPERATING_POINT, starvation.part(), false, Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(),
-                        Findings.computed(), "Take thicker conductors or shorter routes on the way to it, or a load that asks for less.");
+                findings.add(Check.OPERATING_POINT, starvation.part(), new Finding(
+                        Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
+                        "Take thicker conductors or shorter routes on the way to it, or a load that asks for less."));
             }
         }
         if (all) {
             Quantity largest = context.designCurrent(node);
-            findings.add(
-                    Check.OPERATING_POINT, node, true, Verdict.STOP,
+            findings.add(Check.OPERATING_POINT, node, new Finding(
+                    Verdict.PASSED,
                     "From " + context.battery().lowest().text() + " to " + context.battery().highest().text()
                             + " at the battery there is an operating point in every situation; at most " + largest.text(3) + " flow from it.",
-                    largest, null, Findings.computed(), "");
+                    largest, null, Findings.computed(), ""));
         }
     }
 }

@@ -11,6 +11,7 @@ import loomwright.circuit.Protection;
 import loomwright.conductor.RunSize;
 import loomwright.protection.DeviceKind;
 import loomwright.table.Row;
+import loomwright.worked.Comparison;
 import loomwright.worked.Verdict;
 
 /** Goes up the standard sizes of a run, or the standard ratings of a device, to the first with which nothing that it decides is left to change. */
@@ -50,16 +51,19 @@ public final class SmallestThatPasses {
     }
 
     private static Suggestion first(Circuit circuit, String id, String field, List<String> texts, List<Check> behind) {
-        String before = circuit.part(id).text(field);
+        String was = circuit.part(id).text(field);
+        Examination before = Examination.of(circuit);
         List<String> left = new ArrayList<>();
         for (String text : texts) {
             Circuit tried = CircuitEdits.changed(circuit, id, field, text).circuit();
             if (tried == null) {
                 continue;
             }
-            CircuitFinding open = firstOpen(Examination.of(tried), tried.node(id), behind);
+            Examination after = Examination.of(tried);
+            CircuitFinding open = firstOpen(after, tried.node(id), behind);
+            open = open == null ? Worsened.first(before, after) : open;
             if (open == null) {
-                return Suggestion.of(circuit, tried, id, before, text, left);
+                return Suggestion.of(circuit, tried, id, was, text, left);
             }
             left.add(text + ": " + open.finding().words());
         }
@@ -70,7 +74,7 @@ public final class SmallestThatPasses {
     /** The first finding that the part decides and that stands against it. */
     private static CircuitFinding firstOpen(Examination examination, Node node, List<Check> behind) {
         for (CircuitFinding finding : examination.findings()) {
-            boolean own = OWN.contains(finding.check()) && finding.partId().equals(node.id());
+            boolean own = OWN.contains(finding.check()) && finding.concerns(node.id());
             boolean further = behind.contains(finding.check()) && node.isOnTheWayTo(examination.circuit().node(finding.partId()));
             if ((own || further) && standsAgainst(finding)) {
                 return finding;
@@ -79,17 +83,21 @@ public final class SmallestThatPasses {
         return null;
     }
 
-    /** A stop, or a caution whose figure is above its limit. Other cautions for want of print, which no size would mend, do not count. */
+    /** A stop, a caution whose figure is above its limit, or a conductor of which no table says what it carries. Other figures to get, which no size would mend, do not count. */
     private static boolean standsAgainst(CircuitFinding finding) {
+        if (finding.finding().verdict() == Verdict.NOT_KNOWN) {
+            // What no table gives does not pass.
+            return finding.check() == Check.AMPACITY || finding.check() == Check.CONDUCTOR_PROTECTED;
+        }
         if (finding.finding().verdict() != Verdict.CAUTION) {
             return finding.finding().verdict() == Verdict.STOP;
         }
-        if (finding.check() == Check.AMPACITY && finding.finding().limit() == null) {
-            // What no table gives does not pass.
+        if (finding.check() == Check.DEVICE_LOADING || finding.check() == Check.SHORT_CIRCUIT_HEAT) {
+            // A rating that only just carries its load, or opens late, is none to propose.
             return true;
         }
         boolean limited = finding.finding().limit() != null && finding.check() != Check.START;
-        return limited && !Findings.within(finding.finding().figure(), finding.finding().limit());
+        return limited && !Comparison.atMost(finding.finding().figure(), finding.finding().limit());
     }
 
     private static List<String> sizes(Conductor conductor) {

@@ -8,7 +8,9 @@ import loomwright.circuit.solve.Starvation;
 import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /** Whether the devices hold while a motor starts, and whether the other loads still get their voltage. */
@@ -27,9 +29,9 @@ final class StartCheck implements PartCheck {
     private static void check(Node node, Load load, Solved start, Context context, Findings findings) {
         if (!start.exists()) {
             Starvation starvation = Starvation.of(context.circuit(), start);
-            findings.add(
-                    Check.START, node, false, Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
-                    "Take thicker conductors or shorter routes on the way to it.");
+            findings.add(Check.START, node, new Finding(
+                    Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
+                    "Take thicker conductors or shorter routes on the way to it."));
             return;
         }
         for (Node device = node.deviceBefore(); device != null; device = device.deviceBefore()) {
@@ -45,28 +47,27 @@ final class StartCheck implements PartCheck {
         Quantity current = Quantity.of(start.amperes(device), Units.AMPERE);
         String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
                 + lasts.text() + ". ";
-        if (Findings.within(current, protection.rating())) {
+        if (Comparison.atMost(current, protection.rating())) {
             findings.add(Check.START, node, new Finding(
                     Verdict.PASSED, opening + "That is within its rating of " + protection.rating().text() + ".", current, protection.rating(),
                     Findings.computed(), ""));
             return;
         }
         OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
-        if (times != null && times.earliest() != null && times.earliest().base() >= lasts.base()) {
-            boolean weak = times.earliestIsWeak();
+        if (times != null && times.latest() != null && Comparison.atMost(times.latest(), lasts)) {
             findings.add(Check.START, node, new Finding(
-                    weak ? Verdict.CAUTION : Verdict.PASSED,
-                    opening + "A " + protection.words() + " does not open before " + OpeningTimes.words(times.earliest()) + ".", lasts,
-                    times.earliest(), times.earliestSource(), weak ? "This time decides nothing: take the data sheet of the device." : ""));
-        } else if (times != null && times.latest() != null && Findings.within(times.latest(), lasts)) {
-            findings.add(
-                    Check.START, node, false, times.latestIsWeak() ? Verdict.CAUTION : Verdict.STOP,
-                    opening + "A " + protection.words() + " has opened by " + OpeningTimes.words(times.latest()) + ".", lasts, times.latest(),
-                    times.source(), "Take a slower kind or a larger rating, if the conductor carries it.");
+                    Verdict.STOP, opening + "A " + protection.words() + " has opened by " + OpeningTimes.words(times.latest()) + ".", lasts,
+                    times.latest(), times.source(), "Take a slower kind or a larger rating, if the conductor carries it."));
+        } else if (times != null && times.earliest() != null && Comparison.atLeast(times.earliest(), lasts) && !times.earliestIsWeak()
+                && times.earliestSource().standing().mayPass()) {
+            findings.add(Check.START, node, new Finding(
+                    Verdict.PASSED, opening + "A " + protection.words() + " does not open before " + OpeningTimes.words(times.earliest()) + ".", lasts,
+                    times.earliest(), times.earliestSource(), ""));
         } else {
-            findings.caution(
-                    Check.START, node, opening + "Nothing in print shows that a " + protection.words() + " holds that long.", current,
-                    times == null ? Findings.computed() : times.source(), "Take the curve in its data sheet, and try it out.");
+            findings.add(Check.START, node, Finding.notKnown(
+                    opening + "Nothing published shows that a " + protection.words() + " holds that long.", current,
+                    times == null ? Findings.computed() : times.source(), new MissingFigure(
+                            "", "curve of the " + protection.words(), "its data sheet: at that current it must not have opened; then try it out")));
         }
     }
 
@@ -76,12 +77,11 @@ final class StartCheck implements PartCheck {
             return;
         }
         if (start.volts(other) < load.lowestWorking().base()) {
-            Quantity volts = Quantity.of(start.volts(other), Units.VOLT);
-            findings.add(
-                    Check.START, other, false, Verdict.CAUTION,
-                    starting.title() + " starting leaves " + volts.text(3) + " for " + other.title() + ", below the "
-                            + load.lowestWorking().text() + " it works at.",
-                    volts, load.lowestWorking(), Findings.entered(), "Feed the two by runs of their own, or take thicker ones.");
+            findings.add(Check.START, other, Comparison.of(
+                            "What is left for " + other.title() + " while " + starting.title() + " starts", Quantity.of(start.volts(other), Units.VOLT))
+                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
+                    .exact()
+                    .otherwise(Verdict.CAUTION, "Feed the two by runs of their own, or take thicker ones."));
         }
     }
 }

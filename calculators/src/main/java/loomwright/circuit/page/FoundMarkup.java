@@ -1,12 +1,12 @@
 package loomwright.circuit.page;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.check.FigureToGet;
 import loomwright.circuit.sheet.Designations;
 import loomwright.markup.FindingsMarkup;
 import loomwright.markup.Html;
@@ -16,7 +16,7 @@ import loomwright.markup.Words;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
-/** What was found, worst first; the checks that passed are folded away. */
+/** What was found: what to change, what to decide, which figures to get; the checks that passed are folded away. */
 final class FoundMarkup {
     private static final List<Check> BY_SIZE = List.of(
             Check.OPERATING_POINT, Check.AMPACITY, Check.CONDUCTOR_PROTECTED, Check.SHORT_CIRCUIT_HEAT, Check.DEVICE_LOADING, Check.VOLTAGE_DROP);
@@ -41,8 +41,8 @@ final class FoundMarkup {
 
     /** How many of each, in words. */
     static String counted(Examination examination) {
-        return counted(examination.count(Verdict.STOP), "stop") + ", " + counted(examination.count(Verdict.CAUTION), "caution") + ", "
-                + counted(examination.count(Verdict.PASSED), "check") + " passed";
+        return counted(examination.count(Verdict.STOP), "thing") + " to change, " + counted(examination.count(Verdict.CAUTION), "thing") + " to decide, "
+                + counted(FigureToGet.of(examination).size(), "figure") + " to get; " + counted(examination.count(Verdict.PASSED), "check") + " passed";
     }
 
     private static String counted(int count, String what) {
@@ -53,9 +53,11 @@ final class FoundMarkup {
         Html html = new Html().tag("<p>").text(Words.sentence(capital(counted(examination)))).tag(
                 " A check that passed means this one comparison, on its assumption and by its source. It does not say that the circuit is free of danger.</p>");
         html.tag("<div class=\"findings\">");
-        list(html, false);
+        group(html, "circuit-change", "Change this", Verdict.STOP);
+        group(html, "circuit-decide", "Decide this", Verdict.CAUTION);
+        figures(html);
         html.tag("<details id=\"circuit-passed\"><summary>").text(counted(examination.count(Verdict.PASSED), "check") + " passed").tag("</summary>");
-        list(html, true);
+        list(html, Verdict.PASSED);
         return html.tag("</details></div>").toString();
     }
 
@@ -63,47 +65,56 @@ final class FoundMarkup {
         return text.startsWith("no ") ? "N" + text.substring(1) : text;
     }
 
-    private void list(Html html, boolean passed) {
-        html.tag("<ul>");
-        List<CircuitFinding> left = new ArrayList<>();
-        for (CircuitFinding finding : examination.findings()) {
-            if (passed == (finding.finding().verdict() == Verdict.PASSED)) {
-                left.add(finding);
-            }
+    private void group(Html html, String id, String title, Verdict verdict) {
+        if (examination.count(verdict) > 0) {
+            html.tag("<h3").attribute("id", id).tag(">").text(title).tag("</h3>");
+            list(html, verdict);
         }
-        while (!left.isEmpty()) {
-            CircuitFinding first = left.remove(0);
-            item(html, first);
-            if (first.finding().verdict() == Verdict.CAUTION) {
-                folded(html, alike(first, left));
+    }
+
+    private void list(Html html, Verdict verdict) {
+        html.tag("<ul>");
+        for (CircuitFinding finding : examination.findings()) {
+            if (finding.finding().verdict() == verdict) {
+                item(html, finding);
             }
         }
         html.tag("</ul>");
     }
 
-    /** Takes out the cautions of the same check. */
-    private static List<CircuitFinding> alike(CircuitFinding first, List<CircuitFinding> left) {
-        List<CircuitFinding> alike = new ArrayList<>();
-        for (CircuitFinding finding : left) {
-            if (finding.check() == first.check() && finding.finding().verdict() == Verdict.CAUTION) {
-                alike.add(finding);
-            }
-        }
-        left.removeAll(alike);
-        return alike;
-    }
-
-    /** Cautions of one check say nearly the same; behind the first they are folded away. */
-    private void folded(Html html, List<CircuitFinding> alike) {
-        if (alike.isEmpty()) {
+    /** What several parts lack alike stands in one row. */
+    private void figures(Html html) {
+        List<FigureToGet> figures = FigureToGet.of(examination);
+        if (figures.isEmpty()) {
             return;
         }
-        html.tag("<li class=\"alike\"><details").attribute("id", "alike-" + alike.get(0).check().ordinal()).tag("><summary>");
-        html.text(counted(alike.size(), "more caution") + " of this check: " + alike.get(0).check().label()).tag("</summary><ul>");
-        for (CircuitFinding finding : alike) {
-            item(html, finding);
+        html.tag("<h3 id=\"circuit-figures\">Figures to get</h3><p>No fault, but not shown either way: these checks wait for a figure. ");
+        html.tag("Typed in once, it serves all devices of that kind and rating.</p><ul class=\"figures-to-get\">");
+        for (FigureToGet figure : figures) {
+            html.tag("<li class=\"finding\"").attribute("data-verdict", Verdict.NOT_KNOWN.key()).tag("><p><strong>");
+            html.text(capitalised(figure.name())).tag("</strong>. ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
+            parts(html, figure);
+            html.tag("</p></li>");
         }
-        html.tag("</ul></details></li>");
+        html.tag("</ul>");
+    }
+
+    private void parts(Html html, FigureToGet figure) {
+        for (int i = 0; i < figure.partIds().size(); i++) {
+            String id = figure.partIds().get(i);
+            html.text(i == 0 ? "" : ", ");
+            if (live && !figure.fieldKey().isEmpty()) {
+                html.tag("<button type=\"button\" class=\"quiet\"").attribute("data-go", id).tag(">").text(designations.of(id)).tag("</button>");
+            } else {
+                html.text(designations.of(id));
+            }
+        }
+        html.text(".");
+    }
+
+    private static String capitalised(String text) {
+        char first = text.charAt(0);
+        return first >= 'a' && first <= 'z' ? (char) (first - 'a' + 'A') + text.substring(1) : text;
     }
 
     private void item(Html html, CircuitFinding found) {

@@ -16,7 +16,7 @@ final class NextStep {
         return switch (part.kind()) {
             case SUPPLY, PANEL -> PartKind.PROTECTION;
             case PROTECTION, ISOLATOR, SWITCH -> PartKind.CONDUCTOR;
-            case CONDUCTOR, JOINT, LOAD -> PartKind.LOAD;
+            case CONDUCTOR, JOINT, LOAD, SOURCE -> PartKind.LOAD;
         };
     }
 
@@ -26,7 +26,7 @@ final class NextStep {
             return "Begin here: choose the battery, put in its figures, and add the main fuse behind it. The kind that usually comes next is chosen already.";
         }
         for (Node node : Branching.of(circuit, Extent.WHOLE).order()) {
-            boolean end = node.children().isEmpty() && node.kind() != PartKind.LOAD;
+            boolean end = node.children().isEmpty() && node.kind().feeds();
             if (end && !givesTrigger(circuit, node.part())) {
                 return "Next: " + Designations.of(circuit).titled(node.id()) + " feeds nothing yet. Choose it and add what comes behind it, up to a load.";
             }

@@ -14,7 +14,8 @@ final class PartFields {
             case PROTECTION -> " device rating ";
             case CONDUCTOR -> " conductor size route-length ";
             case SWITCH -> " switching continuous-current on-resistance coil-resistance coil-power trigger-current ";
-            case LOAD -> " load-kind power current resistance hours duty use allowance ";
+            case LOAD -> " load-kind power current resistance hours duty use allowance outlet-rating ports-power ";
+            case SOURCE -> " source-kind charge-current charge-voltage panel-power ";
             case PANEL, ISOLATOR, JOINT -> " " + key + " ";
         };
         return first.indexOf(" " + key + " ") >= 0;

@@ -18,6 +18,7 @@ final class PartWords {
             case CONDUCTOR -> part.text("size") + ", route " + part.text("route-length");
             case JOINT -> part.text("joints") + " of " + part.text("joint-resistance") + " each";
             case LOAD -> load(part);
+            case SOURCE -> chosen(part, "source-kind") + ", up to " + part.text("charge-current");
         };
     }
 

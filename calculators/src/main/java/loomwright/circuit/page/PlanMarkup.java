@@ -135,6 +135,7 @@ public final class PlanMarkup {
         if (faulty.contains(id)) {
             return "<span class=\"mark\">Needs another look</span>";
         }
-        return worst == null || worst == Verdict.PASSED ? "" : "<span class=\"mark\">" + worst.words() + "</span>";
+        boolean matters = worst == Verdict.STOP || worst == Verdict.CAUTION;
+        return matters ? "<span class=\"mark\">" + (worst == Verdict.STOP ? "Change this" : "Decide this") + "</span>" : "";
     }
 }

@@ -91,6 +91,7 @@ final class PlanRow {
                 canvas.circle(Style.SYMBOL, x, MIDDLE - 7, 4);
                 canvas.circle(Style.SYMBOL, x, MIDDLE + 7, 4);
             }
+            case SOURCE -> Symbol.CONVERTER.draw(canvas, x, MIDDLE, Heading.SOUTH);
             case LOAD -> load(part).draw(canvas, x, MIDDLE, Heading.SOUTH);
         }
     }

@@ -83,6 +83,7 @@ public final class Designations {
             case CONDUCTOR -> "W";
             case JOINT -> "J";
             case LOAD -> "E";
+            case SOURCE -> "G";
         };
     }
 
@@ -110,10 +111,10 @@ public final class Designations {
         if (positive) {
             return withTitle ? titled(at.id()) : of(at.id());
         }
-        String title = withTitle && at.kind() != PartKind.LOAD ? ", by a negative busbar if there is one" : withTitle ? " " + title(at.id()) : "";
+        String title = withTitle && at.kind().feeds() ? ", by a negative busbar if there is one" : withTitle ? " " + title(at.id()) : "";
         return switch (at.kind()) {
             case CONDUCTOR -> conductor(at.id(), false) + title;
-            case LOAD -> of(at.id()) + title;
+            case LOAD, SOURCE -> of(at.id()) + title;
             default -> "negative of " + of(at.id()) + title;
         };
     }

@@ -118,7 +118,7 @@ public record Label(String partId, String where, String text) {
         private static boolean isInPositiveOnly(PartKind kind) {
             return switch (kind) {
                 case PROTECTION, SWITCH, ISOLATOR, JOINT -> true;
-                case SUPPLY, PANEL, CONDUCTOR, LOAD -> false;
+                case SUPPLY, PANEL, CONDUCTOR, LOAD, SOURCE -> false;
             };
         }
 

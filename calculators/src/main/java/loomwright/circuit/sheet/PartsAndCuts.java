@@ -68,7 +68,9 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
                 cuts.add(cut(
                         tally, node, designation + " trigger", title, switching.triggerSize(), switching.triggerKind().label(),
                         switching.triggerRoute(), share, end));
-                tally.add("fuse-link of " + switching.triggerFuse().text() + " with holder, for a trigger", designation, 1);
+                if (switching.triggerFuse() != null) {
+                    tally.add("fuse-link of " + switching.triggerFuse().text() + " with holder, for a trigger", designation, 1);
+                }
             }
         }
         return new PartsAndCuts(tally.lines(), List.copyOf(cuts), Source.commonPractice());

@@ -2,6 +2,7 @@ package loomwright.circuit.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.circuit.ChargeSource;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Load;
 import loomwright.circuit.Node;
@@ -38,6 +39,18 @@ public final class CircuitSolution {
         for (Node node : circuit.nodes()) {
             leastVolts[node.order()] = Double.NaN;
             weigh(node, lasting);
+        }
+        addCharging();
+    }
+
+    /** What sources of charge send towards the battery flows through the same parts, the other way: the larger of both counts. */
+    private void addCharging() {
+        double[] charging = new double[designAmperes.length];
+        for (int i = charging.length - 1; i > 0; i--) {
+            Node node = circuit.nodes().get(i);
+            charging[i] += node.figures() instanceof ChargeSource source ? source.current().base() : 0;
+            charging[node.parent().order()] += charging[i];
+            designAmperes[i] = Math.max(designAmperes[i], charging[i]);
         }
     }
 

@@ -24,8 +24,8 @@ class SmallestThatPassesTest {
 
     @Test
     void takesNoSizeThatNoTableLists() {
-        // 0.75 mm² has less copper than 18 AWG, where Table 5 begins; 1 mm² has 0.95 × 1 ≥ 0.823 mm²
-        assertEquals("1 mm²", SmallestThatPasses.of(trailer, "strip-run").circuit().part("strip-run").text("size"));
+        // 0.75 mm² has less copper than 18 AWG, where Table 5 begins, but the cord of 0.75 mm² carries 6 A; 0.5 mm² carries 3 A, below the 5 A device
+        assertEquals("0.75 mm²", SmallestThatPasses.of(trailer, "strip-run").circuit().part("strip-run").text("size"));
     }
 
     @Test

@@ -86,7 +86,7 @@ final class Bench {
 
     /** Whether a kind of part has a field that may be left empty, so that nothing is taken for it. */
     static boolean mayBeEmpty(String kind, String field) {
-        return has(kind, field) && PartKind.of(kind).fields().get(PartKind.of(kind).indexOf(field)).usual() == null;
+        return has(kind, field) && PartKind.of(kind).fields().get(PartKind.of(kind).indexOf(field)).usual().isEmpty();
     }
 
     static Circuit set(Circuit circuit, String id, String field, String text) {

@@ -51,9 +51,11 @@ final class PlaceHazards {
         }
     }
 
+    /** A breaker parts what is behind it as well, so only where there is none. */
     private static void noIsolator(Wiring wiring, Plot plot) {
         List<String> isolators = wiring.all("isolator");
-        if (isolators.size() == 1) {
+        boolean breaker = wiring.all("protection").stream().anyMatch(id -> Bench.text(wiring.circuit, id, "device").equals("marine-breaker"));
+        if (isolators.size() == 1 && !breaker) {
             List<String> blamed = new ArrayList<>(Bench.ids(wiring.circuit));
             blamed.removeAll(isolators);
             plot.add(isolators.get(0), Bench.without(wiring.circuit, isolators.get(0)), blamed);

@@ -51,7 +51,9 @@ final class RatingHazards {
             double amperes = wiring.amperes(joint);
             if (amperes > 1.5) {
                 double milliohms = Math.max(30, Math.ceil(5000 / (amperes * amperes)));
-                plot.add(joint, Bench.set(wiring.circuit, joint, "joint-resistance", milliohms + " mΩ"));
+                List<String> blamed = new ArrayList<>(wiring.loadsBehind(joint));
+                blamed.add(joint);
+                plot.add(joint, Bench.set(wiring.circuit, joint, "joint-resistance", milliohms + " mΩ"), blamed);
             }
         }
     }

@@ -82,9 +82,16 @@ final class SwitchHazards {
         }
     }
 
+    /** Taken from the first part behind the main device, where no small fuse-link guards it: 0.5 mm² of cord carries 3 A (BS 7671 Table 4F3A). */
     private static void triggerUnfused(Wiring wiring, Plot plot) {
         for (String part : triggered(wiring)) {
-            plot.add(part, Bench.set(wiring.circuit, part, "fuse-rating", ""));
+            for (String device : wiring.all("protection")) {
+                if (wiring.deviceBefore(device).isEmpty() && wiring.rating(device) > 3 && !wiring.behind(part).contains(device)) {
+                    Circuit moved = Bench.triggered(wiring.circuit, part, device);
+                    Circuit thin = Bench.set(moved, part, "trigger-size", "0.5 mm²");
+                    plot.add(part, Bench.set(thin, part, "fuse-rating", ""));
+                }
+            }
         }
     }
 

@@ -114,7 +114,7 @@ class CircuitErrorTest extends MistakeTest {
     void rejectsFiguresThatDoNotGoTogether() {
         hut(HUT.replace("\"power\": \"12 W\"", "\"power\": \"12 W\", \"current\": \"1 A\""), "drawing");
         rejects("""
-                content/circuits/hut.json:4:57: lamp, power: More than one of power, current and resistance is entered. Keep one and empty the others.
+                content/circuits/hut.json:4:57: lamp, power: More than one of power, current, resistance and power at the ports is entered. Keep one and empty the others.
                        {"id": "lamp", "kind": "load", "fed-by": "battery", "power": "12 W", "current": "1 A"}
                                                                            ^
                 1 problem
