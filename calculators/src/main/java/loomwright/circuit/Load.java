@@ -4,6 +4,7 @@ import loomwright.conductor.ConductorFigures;
 import loomwright.load.LoadKind;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.switching.SwitchedLoad;
 import loomwright.table.Row;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
@@ -22,12 +23,13 @@ import loomwright.worked.Refusal;
  * @param lowestWorking the lowest voltage it works at, or null
  * @param highestWorking the highest voltage it stands, or null
  * @param outletRating what its outlet may carry, or the largest device its maker allows; null if no one said
+ * @param switchedAs what a switch before it has to make and break
  * @param ports what its USB ports give, or null if it was not entered by them
  */
 public record Load(
         LoadKind kind, double watts, double amperes, double siemens, Quantity ratedVoltage, Quantity hours, Quantity duty, boolean together,
         Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity highestWorking, Quantity standing,
-        Quantity outletRating, UsbPorts ports)
+        Quantity outletRating, UsbPorts ports, SwitchedLoad switchedAs)
         implements Figures {
 
     /**
@@ -46,7 +48,18 @@ public record Load(
                 entries.quantity("duty"), entries.choice("use").equals("together"),
                 ConductorFigures.allowance(entries.choice("allowance")), entries.quantity("start-current"), entries.quantity("start-time"),
                 entries.quantity("lowest-working-voltage"), entries.quantity("highest-working-voltage"), entries.quantity("standing-current"),
-                entries.quantity("outlet-rating"), UsbPorts.of(entries));
+                entries.quantity("outlet-rating"), UsbPorts.of(entries), switchedAs(entries, kind));
+    }
+
+    private static SwitchedLoad switchedAs(Entries entries, LoadKind kind) {
+        SwitchedLoad said = SwitchedLoad.CHOICES.find(entries.option("switched-as"));
+        if (said != null) {
+            return said;
+        }
+        if (entries.quantity("start-current") != null) {
+            return SwitchedLoad.MOTOR;
+        }
+        return kind == LoadKind.RESISTIVE ? SwitchedLoad.RESISTIVE : SwitchedLoad.CAPACITIVE;
     }
 
     private static double ratedAmperes(Entries entries, double volts) {

@@ -3,6 +3,7 @@ package loomwright.circuit;
 import java.util.List;
 import loomwright.load.LoadKind;
 import loomwright.quantity.Units;
+import loomwright.switching.SwitchedLoad;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
 import loomwright.worked.Option;
@@ -10,6 +11,9 @@ import loomwright.worked.QuantityField;
 
 /** What is asked for a load. */
 final class LoadEntries {
+    /** The choice of {@code switched-as} that leaves it to the other figures. */
+    static final String BY_FIGURES = "by-figures";
+
     static final QuantityField POWER = QuantityField.of(
                     "power", "Power it takes", "At its own terminals, losses of a converter included. Or give current or resistance.", 0.001,
                     10_000, Units.WATT, Units.MILLIWATT, Units.KILOWATT)
@@ -68,6 +72,7 @@ final class LoadEntries {
                             "start-current", "Current at its start", "A motor draws several times as much for a moment.", 0.001, 2000,
                             Units.AMPERE)
                     .optional(),
+            switchedAs(),
             QuantityField.of("start-time", "How long the start lasts", "Up to its usual current.", 0.001, 60, Units.SECOND, Units.MILLISECOND)
                     .usually("0.5 s"),
             QuantityField.of(
@@ -80,6 +85,14 @@ final class LoadEntries {
                             "standing-current", "Standing draw when idle", "Pilot light, converter, button: what it takes while nobody uses it.", 0,
                             1000, Units.MILLIAMPERE, Units.AMPERE)
                     .usually("0 mA"));
+
+    /** Nobody has to say it where the figures tell. */
+    private static ChoiceField switchedAs() {
+        ChoiceField all = SwitchedLoad.CHOICES.field(
+                "switched-as", "What a switch has to make and break", "A cold filament or a starting motor takes many times its running current.",
+                new Option(BY_FIGURES, "as its figures say: with a current at its start a motor, with a fixed resistance a heater, else a converter"));
+        return new ChoiceField(all.key(), all.label(), all.help(), all.options(), BY_FIGURES);
+    }
 
     private LoadEntries() {}
 }

@@ -15,6 +15,7 @@ public enum Check {
     JOINT_HEAT("Heat of the joints"),
     CONTINUOUS_CURRENT("What switch, panel and battery may carry"),
     DEVICE_LOADING("Load on the device"),
+    SWITCH_DUTY("What the switch makes and breaks"),
     SWITCH_HEAT("Heat of the switch"),
     VOLTAGE_DROP("Voltage at the load"),
     START("Start of a motor"),

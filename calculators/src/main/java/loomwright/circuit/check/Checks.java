@@ -19,6 +19,7 @@ final class Checks {
             new BreakingCheck(),
             new SelectivityCheck(),
             new SwitchCheck(),
+            new DutyCheck(),
             new LoadCheck(),
             new StartCheck(),
             new DayCheck());
