@@ -52,7 +52,7 @@ class ProjectorIT {
         long lessons = BuiltSite.pages().stream().filter(page -> page.startsWith("lessons/")).count();
         assertEquals(lessons, views.size());
         return views.stream().map(page -> DynamicTest.dynamicTest(page, () -> {
-            browser.open(page);
+            browser.light();
             for (int[] size : new int[][] {{1280, 720}, {1920, 1080}, {360, 640}}) {
                 browser.size(size[0], size[1]);
                 browser.visit(page);
