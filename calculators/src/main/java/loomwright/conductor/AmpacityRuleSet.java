@@ -5,12 +5,14 @@ import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.table.Table;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 import loomwright.worked.Refusal;
 
 /** The rule sets on ampacity. Each has its own table and conditions; {@link Warmth} says which factors go with which table. */
-public enum AmpacityRuleSet {
+public enum AmpacityRuleSet implements Choice {
     BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
             "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
     AIRCRAFT("faa-11-9", "Aircraft bundle: FAA AC 43.13-1B Table 11-9", "t105 t150 t200", "AWG",
@@ -26,13 +28,17 @@ public enum AmpacityRuleSet {
 
     private static final int MOST_TOGETHER_LARGE_AIRCRAFT = 9;
 
-    private final Option option;
+    private static final Choices<AmpacityRuleSet> CHOICES = Choices.among(values());
+
+    private final String key;
+    private final String label;
     private final String columns;
     private final String sizesIn;
     private final String conditions;
 
     AmpacityRuleSet(String key, String label, String columns, String sizesIn, String conditions) {
-        this.option = new Option(key, label);
+        this.key = key;
+        this.label = label;
         this.columns = columns;
         this.sizesIn = sizesIn;
         this.conditions = conditions;
@@ -40,30 +46,14 @@ public enum AmpacityRuleSet {
 
     /** The field that asks for the rule set, with {@code more} choices behind. */
     public static ChoiceField field(Option... more) {
-        Option[] options = new Option[values().length + more.length];
-        for (AmpacityRuleSet rules : values()) {
-            options[rules.ordinal()] = rules.option;
-        }
-        System.arraycopy(more, 0, options, values().length, more.length);
-        return ChoiceField.of(
-                "rule-set",
-                "Rule set on ampacity",
-                "Tables differ because their conditions differ. Choose the one whose conditions are nearest to yours, and stay with it.",
-                options);
+        return CHOICES.field(
+                "rule-set", "Rule set on ampacity",
+                "Tables differ because their conditions differ. Choose the one whose conditions are nearest to yours, and stay with it.", more);
     }
 
     /** The rule set chosen, or null if the choice is none of them. */
     public static AmpacityRuleSet of(Option chosen) {
-        for (AmpacityRuleSet rules : values()) {
-            if (rules.option.equals(chosen)) {
-                return rules;
-            }
-        }
-        return null;
-    }
-
-    public String label() {
-        return option.label();
+        return CHOICES.find(chosen);
     }
 
     /** Under what conditions its figures hold. */
@@ -155,5 +145,15 @@ public enum AmpacityRuleSet {
             }
         }
         return found;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 }

@@ -4,11 +4,13 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Table;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** The kinds of conductor whose resistance is published, each with its table and the temperature the table is for. */
-public enum ConductorKind {
+public enum ConductorKind implements Choice {
     ISO_6722_1("iso-6722-1", "Road-vehicle cable, ISO 6722-1", "resistance", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_5("iec-60228-class-5", "Flexible cable, IEC 60228 class 5", "class-5", 20, Units.SQUARE_MILLIMETRE.symbol()),
     IEC_60228_CLASS_2("iec-60228-class-2", "Stranded cable, IEC 60228 class 2", "class-2", 20, Units.SQUARE_MILLIMETRE.symbol()),
@@ -17,13 +19,17 @@ public enum ConductorKind {
     SAE_BY_AREA("sae-by-area", "SAE gauge cable, by its copper area", "sae-cross-section", 20, "SAE gauge numbers"),
     COPPER_BY_AREA("copper-by-area", "Any copper, by its true area", "", 20, Units.SQUARE_MILLIMETRE.symbol());
 
-    private final Option option;
+    private static final Choices<ConductorKind> CHOICES = Choices.among(values());
+
+    private final String key;
+    private final String label;
     private final String column;
     private final double tableTemperature;
     private final String sizesIn;
 
     ConductorKind(String key, String label, String column, double tableTemperature, String sizesIn) {
-        this.option = new Option(key, label);
+        this.key = key;
+        this.label = label;
         this.column = column;
         this.tableTemperature = tableTemperature;
         this.sizesIn = sizesIn;
@@ -36,29 +42,14 @@ public enum ConductorKind {
 
     /** The field that asks for one of some kinds. */
     static ChoiceField field(ConductorKind... kinds) {
-        Option[] options = new Option[kinds.length];
-        for (int i = 0; i < kinds.length; i++) {
-            options[i] = kinds[i].option;
-        }
-        return ChoiceField.of(
-                "conductor",
-                "Kind of conductor",
-                "Look at the print on the cable: it names a standard. The kind decides which table the resistance comes from.",
-                options);
+        return Choices.among(kinds).field(
+                "conductor", "Kind of conductor",
+                "Look at the print on the cable: it names a standard. The kind decides which table the resistance comes from.");
     }
 
     /** The kind chosen. */
     public static ConductorKind of(Option chosen) {
-        for (ConductorKind kind : values()) {
-            if (kind.option.equals(chosen)) {
-                return kind;
-            }
-        }
-        throw new IllegalArgumentException("no conductor kind " + chosen.key());
-    }
-
-    public String label() {
-        return option.label();
+        return CHOICES.of(chosen);
     }
 
     /** The table, or null if the resistance is worked out from the area alone. */
@@ -89,5 +80,15 @@ public enum ConductorKind {
     /** How the table names its sizes. */
     public String sizesIn() {
         return sizesIn;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 }

@@ -2,11 +2,13 @@ package loomwright.conductor;
 
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** The temperature ratings of insulation that the ampacity tables have columns for. */
-public enum Insulation {
+public enum Insulation implements Choice {
     T60(60),
     T75(75),
     T80(80),
@@ -16,6 +18,8 @@ public enum Insulation {
     T150(150),
     T200(200);
 
+    private static final Choices<Insulation> CHOICES = Choices.among(values());
+
     private final int degrees;
 
     Insulation(int degrees) {
@@ -24,25 +28,14 @@ public enum Insulation {
 
     /** The field {@code insulation-temperature}; the lowest rating is taken if none is chosen. */
     public static ChoiceField field(Insulation... offered) {
-        Option[] options = new Option[offered.length];
-        for (int i = 0; i < offered.length; i++) {
-            options[i] = offered[i].option();
-        }
-        return ChoiceField.of(
-                "insulation-temperature",
-                "Temperature rating of the insulation",
-                "Printed on the cable or on its reel. If you cannot find it, take 60 °C.",
-                options);
+        return Choices.among(offered).field(
+                "insulation-temperature", "Temperature rating of the insulation",
+                "Printed on the cable or on its reel. If you cannot find it, take 60 °C.");
     }
 
     /** The rating chosen in {@link #field}. */
     public static Insulation of(Option chosen) {
-        for (Insulation insulation : values()) {
-            if (insulation.option().equals(chosen)) {
-                return insulation;
-            }
-        }
-        throw new IllegalArgumentException("no insulation " + chosen.key());
+        return CHOICES.of(chosen);
     }
 
     /** The column of this rating in the ampacity tables, such as {@code t105}. */
@@ -55,7 +48,13 @@ public enum Insulation {
         return Quantity.of(degrees, Units.CELSIUS);
     }
 
-    private Option option() {
-        return new Option(column(), degrees + "\u00a0°C");
+    @Override
+    public String key() {
+        return column();
+    }
+
+    @Override
+    public String label() {
+        return degrees + "\u00a0°C";
     }
 }

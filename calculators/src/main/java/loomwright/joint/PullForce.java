@@ -34,11 +34,12 @@ public final class PullForce implements Calculator {
     private static final ChoiceField RULE_SET = ChoiceField.of(
             "rule-set",
             "Rule set",
-            "The rule sets differ by up to three times. Take the one your work is held to; for a boat that is mostly the first.",
+            "The rule sets differ by up to three times. Take the one your work is held to; for a boat that is mostly the first. The military column asks for most.",
             new Option("abyc", "ABYC E-11, small craft: held for one minute"),
             new Option("ul-486a", "UL 486A, commercial terminals"),
             new Option("military", "military column of the same maker's table"),
-            new Option("iec-60352-2", "IEC 60352-2, from memory only"));
+            new Option("iec-60352-2", "IEC 60352-2, from memory only"))
+            .usually("military");
     /** The gauge 4/0 as a number: the thicker the wire, the smaller the number. */
     private static final double OF_4_0 = -3;
 

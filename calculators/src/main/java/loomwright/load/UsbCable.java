@@ -3,14 +3,18 @@ package loomwright.load;
 import loomwright.quantity.Quantity;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** The cable between a USB port and the device, by what it is marked for. */
-enum UsbCable {
+enum UsbCable implements Choice {
     PLAIN("3-a", "3 A, without marker chip", "pd-3-a"),
     MARKED("5-a", "5 A, with marker chip", "pd-5-a"),
     EXTENDED("5-a-50-v", "5 A and 50 V, for the extended range", "epr-48-v");
+
+    private static final Choices<UsbCable> CHOICES = Choices.among(values());
 
     private final String key;
     private final String label;
@@ -23,20 +27,11 @@ enum UsbCable {
     }
 
     static ChoiceField field(String fieldKey, String fieldLabel, String help) {
-        return ChoiceField.of(fieldKey, fieldLabel, help, PLAIN.option(), MARKED.option(), EXTENDED.option());
+        return CHOICES.field(fieldKey, fieldLabel, help);
     }
 
     static UsbCable of(Option chosen) {
-        for (UsbCable cable : values()) {
-            if (cable.key.equals(chosen.key())) {
-                return cable;
-            }
-        }
-        throw new IllegalArgumentException("no cable for " + chosen.key());
-    }
-
-    String label() {
-        return label;
+        return CHOICES.of(chosen);
     }
 
     /** The row with the most it carries. */
@@ -49,7 +44,13 @@ enum UsbCable {
         return row().quantity("power");
     }
 
-    private Option option() {
-        return new Option(key, label);
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 }

@@ -2,11 +2,13 @@ package loomwright.load;
 
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
+import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Choices;
 import loomwright.worked.Option;
 
 /** What a USB port offers: a fixed voltage and current by its kind, or as many watts as Power Delivery settles. */
-enum UsbLevel {
+enum UsbLevel implements Choice {
     NONE("none", "no port", ""),
     USB_2("usb-2", "USB 2.0, 0.5 A", "usb-2-host"),
     USB_3("usb-3", "USB 3.0 or 3.1, 0.9 A", "usb-3-host"),
@@ -14,6 +16,8 @@ enum UsbLevel {
     TYPE_C_MEDIUM("type-c-1.5", "USB-C, 1.5 A", "type-c-medium"),
     TYPE_C_HIGH("type-c-3", "USB-C, 3 A", "type-c-high"),
     POWER_DELIVERY("pd", "USB-C with Power Delivery", "");
+
+    private static final Choices<UsbLevel> CHOICES = Choices.among(values());
 
     private final String key;
     private final String label;
@@ -26,18 +30,11 @@ enum UsbLevel {
     }
 
     static ChoiceField field(String fieldKey, String fieldLabel, String help) {
-        return ChoiceField.of(
-                fieldKey, fieldLabel, help, NONE.option(), USB_2.option(), USB_3.option(), BATTERY_CHARGING.option(), TYPE_C_MEDIUM.option(),
-                TYPE_C_HIGH.option(), POWER_DELIVERY.option());
+        return CHOICES.field(fieldKey, fieldLabel, help);
     }
 
     static UsbLevel of(Option chosen) {
-        for (UsbLevel level : values()) {
-            if (level.key.equals(chosen.key())) {
-                return level;
-            }
-        }
-        throw new IllegalArgumentException("no level for " + chosen.key());
+        return CHOICES.of(chosen);
     }
 
     /** The row with its voltage and current; of a fixed level only. */
@@ -45,7 +42,13 @@ enum UsbLevel {
         return PublishedTables.usbPower().row(row);
     }
 
-    private Option option() {
-        return new Option(key, label);
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String label() {
+        return label;
     }
 }

@@ -44,10 +44,10 @@ class JointTest {
     @Test
     void aTestPieceHoldsOrDoesNot() {
         assertEquals(
-                Verdict.PASSED, Trial.of("pull-force", "size=14 AWG", "pulled=30 lbf").finding("The pull that the test piece held").verdict());
-        assertEquals(Verdict.STOP, Trial.of("pull-force", "size=14 AWG", "pulled=130 N").finding("The pull that the test piece held").verdict());
-        assertFalse(Trial.of("pull-force", "size=14 AWG").hasFinding("The pull that the test piece held"));
-        assertEquals(2, Trial.of("pull-force", "size=14 AWG", "pulled=266.8 N").value("held-ratio"), 1e-9);
+                Verdict.PASSED, Trial.of("pull-force", "rule-set=abyc", "size=14 AWG", "pulled=30 lbf").finding("The pull that the test piece held").verdict());
+        assertEquals(Verdict.STOP, Trial.of("pull-force", "rule-set=abyc", "size=14 AWG", "pulled=130 N").finding("The pull that the test piece held").verdict());
+        assertFalse(Trial.of("pull-force", "rule-set=abyc", "size=14 AWG").hasFinding("The pull that the test piece held"));
+        assertEquals(2, Trial.of("pull-force", "rule-set=abyc", "size=14 AWG", "pulled=266.8 N").value("held-ratio"), 1e-9);
     }
 
     /** 300 lb is 1334 N, not the 1235 N printed beside it. */
@@ -57,6 +57,12 @@ class JointTest {
         assertEquals(Verdict.CAUTION, trial.finding("For 2/0").verdict());
         assertEquals(Verdict.STOP, trial.finding("The pull that the test piece held").verdict());
         assertFalse(Trial.of("pull-force", "rule-set=ul-486a", "size=1/0 AWG").hasFinding("For 1/0"));
+    }
+
+    /** Printed for 14 AWG: 311.5 N in the military column, 222.5 N in UL 486A, 133.4 N in ABYC E-11. */
+    @Test
+    void opensWithTheRuleSetThatAsksForMost() {
+        assertEquals(311.5, Trial.of("pull-force", "size=14 AWG").value("least-pull"), 1e-9);
     }
 
     @Test
@@ -74,8 +80,8 @@ class JointTest {
         assertEquals(
                 "size: Size of conductor 13\u00a0AWG is not in this rule set's list. It has 18\u00a0AWG, 16\u00a0AWG, 14\u00a0AWG, 12\u00a0AWG, "
                         + "10\u00a0AWG, 3\u00a0AWG, 2\u00a0AWG, 1\u00a0AWG. Choose one of these, or another rule set",
-                Trial.of("pull-force", "size=13 AWG").refusal());
-        assertTrue(Trial.of("pull-force", "size=2.5 mm2").refusal().startsWith("size: Size of conductor 2.5\u00a0mm² is not in"));
+                Trial.of("pull-force", "rule-set=abyc", "size=13 AWG").refusal());
+        assertTrue(Trial.of("pull-force", "rule-set=abyc", "size=2.5 mm2").refusal().startsWith("size: Size of conductor 2.5\u00a0mm² is not in"));
     }
 
     @Test
