@@ -1,5 +1,6 @@
 package loomwright.generator;
 
+import java.io.IOException;
 import loomwright.generator.problem.Mishap;
 import loomwright.generator.problem.UserMistake;
 import picocli.CommandLine;
@@ -22,6 +23,8 @@ public final class Loomwright {
     public static void main(String[] arguments) {
         int result;
         try {
+            result = Restart.pays(arguments) ? Restart.run(arguments) : run(arguments);
+        } catch (IOException | InterruptedException notStarted) {
             result = run(arguments);
         } catch (NoClassDefFoundError missing) {
             System.err.println("The folder \"lib\" is missing beside loomwright.jar, or not whole. Copy the two together.");

@@ -3,6 +3,8 @@ package loomwright.generator.content;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.TreeMap;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.SourceFile;
@@ -37,7 +39,10 @@ public final class ContentReader {
         return files;
     }
 
+    /** Circuits are worked out in full, so they are begun first, beside everything else. */
     private Content content() {
+        ForkJoinTask<Map<String, CircuitText>> circuits =
+                ForkJoinPool.commonPool().submit(() -> new CircuitFolder(folder, problems).circuits());
         Map<String, Document> documents = new TableFolder(folder, problems).documents();
         Map<String, TableFile> tables = new TableFolder(folder, problems).tables(documents);
         LessonFolder lessonFolder = new LessonFolder(folder, problems);
@@ -50,7 +55,7 @@ public final class ContentReader {
                 tables,
                 Glossary.read(folder, problems),
                 Scenario.read(folder, Map.of(), "", problems),
-                new CircuitFolder(folder, problems).circuits(),
+                circuits.join(),
                 DrawingFolder.read(folder, problems),
                 new PictureFolder(folder, problems).pictures(),
                 lessons,

@@ -1,8 +1,8 @@
 package loomwright.generator.content;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Problems;
@@ -22,14 +22,7 @@ final class LessonFolder {
 
     /** Every lesson that can be read, in the order of the folder names. */
     List<Lesson> all() {
-        List<Lesson> lessons = new ArrayList<>();
-        for (String key : folder.keys("lessons", "")) {
-            Lesson lesson = lesson(key);
-            if (lesson != null) {
-                lessons.add(lesson);
-            }
-        }
-        return List.copyOf(lessons);
+        return folder.keys("lessons", "").parallelStream().map(this::lesson).filter(Objects::nonNull).toList();
     }
 
     /** The lesson, or null if it cannot be read. */

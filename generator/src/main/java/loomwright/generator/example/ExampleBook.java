@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import loomwright.generator.content.Article;
 import loomwright.generator.content.Block;
 import loomwright.generator.content.Content;
@@ -30,25 +31,30 @@ public final class ExampleBook {
     public static ExampleBook of(Content content, Map<String, Calculator> calculators, Problems problems) {
         ExampleBook book = new ExampleBook(problems);
         ExampleReader reader = new ExampleReader(calculators, content, problems);
-        for (Lesson lesson : content.lessons()) {
-            book.add(lesson.article(), reader);
-        }
-        for (PlainPage page : content.pages()) {
-            book.add(page.article(), reader);
-        }
+        Stream<Article> articles = Stream.concat(
+                content.lessons().stream().map(Lesson::article), content.pages().stream().map(PlainPage::article));
+        // worked side by side, taken in their order
+        articles.toList().parallelStream().map(article -> readings(article, reader)).toList().forEach(book::add);
         return book;
     }
 
-    private void add(Article article, ExampleReader reader) {
+    private static Map<Block, ExampleReader.Reading> readings(Article article, ExampleReader reader) {
+        Map<Block, ExampleReader.Reading> readings = new LinkedHashMap<>();
         for (Block block : article.blocks()) {
             if (block.kind().equals("example")) {
-                ExampleReader.Reading reading = reader.read(article, block);
-                if (reading.key() != null) {
-                    add(reading.key(), reading.example());
-                    byPlace.put(block.info(), reading.example());
-                }
+                readings.put(block, reader.read(article, block));
             }
         }
+        return readings;
+    }
+
+    private void add(Map<Block, ExampleReader.Reading> readings) {
+        readings.forEach((block, reading) -> {
+            if (reading.key() != null) {
+                add(reading.key(), reading.example());
+                byPlace.put(block.info(), reading.example());
+            }
+        });
     }
 
     private void add(Scalar key, Example example) {

@@ -5,6 +5,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 
 /**
  * Lists the files of a site with the hash of each, for the service worker. It fetches what has changed and nothing else, and refuses a file
@@ -17,7 +19,7 @@ public final class OfflineFiles {
     /** So many bytes of SHA-256 tell two files apart. */
     private static final int BYTES_OF_HASH = 16;
 
-    private final Map<String, String> hashes = new TreeMap<>();
+    private final Map<String, ForkJoinTask<String>> hashes = new TreeMap<>();
     private long bytes;
 
     /** The files that are the same in every site: manifest and icons. */
@@ -30,16 +32,16 @@ public final class OfflineFiles {
         return files;
     }
 
-    /** Takes note of a file of the site. */
+    /** Takes note of a file of the site. The hash is worked out beside the writing of the next files. */
     public void add(String address, byte[] file) {
-        hashes.put(address, hash(file));
+        hashes.put(address, ForkJoinPool.commonPool().submit(() -> hash(file)));
         bytes += file.length;
     }
 
     /** The service worker for the files noted so far. */
     public byte[] worker(String program) {
         StringBuilder out = new StringBuilder("var BYTES = ").append(bytes).append(";\nvar FILES = {\n");
-        hashes.forEach((address, hash) -> out.append('"').append(address).append("\": \"").append(hash).append("\",\n"));
+        hashes.forEach((address, hash) -> out.append('"').append(address).append("\": \"").append(hash.join()).append("\",\n"));
         return out.append("};\n").append(program).toString().getBytes(StandardCharsets.UTF_8);
     }
 
