@@ -10,7 +10,7 @@ import loomwright.generator.problem.Span;
 
 /** Finds the fenced blocks of a Markdown file without parsing the rest of it, by the fence rules of CommonMark. */
 final class Fences {
-    private static final Set<String> CODE = Set.of("", "text", "markdown", "yaml", "csv", "sh", "java", "json");
+    private static final Set<String> CODE = Set.of("", "text", "markdown", "yaml", "csv", "sh", "java", "json", "svg");
 
     private final SourceFile file;
     private final Problems problems;
