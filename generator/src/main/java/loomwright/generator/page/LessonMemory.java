@@ -3,7 +3,10 @@ package loomwright.generator.page;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
+import loomwright.generator.content.Content;
 import loomwright.generator.content.Lesson;
+import loomwright.generator.drawing.Drawings;
 import loomwright.generator.problem.Problems;
 
 /**
@@ -13,6 +16,9 @@ import loomwright.generator.problem.Problems;
 public final class LessonMemory {
     private final boolean keeps;
     private final Map<String, Kept> lessons = new ConcurrentHashMap<>();
+    private final OtherPages others = new OtherPages();
+    private Drawings drawings;
+    private List<String> drawingTexts;
     private Outside outside;
     private int forgotten;
 
@@ -41,6 +47,35 @@ public final class LessonMemory {
             }
             outside = now;
         }
+    }
+
+    /** Hands on the pages beside the lessons, anew if anything that they show has changed. */
+    void others(Site site, SearchData search, PageSink sink, BiConsumer<SearchData, PageSink> writing) {
+        if (!keeps) {
+            writing.accept(search, sink);
+            return;
+        }
+        List<Object> shown = List.of(
+                outside,
+                site.reliance().state(),
+                site.content().pages().stream().map(each -> each.article().file().text()).toList(),
+                site.content().fronts().values().stream().map(each -> each.article().file().text()).toList(),
+                site.content().terms().values().stream().map(each -> each.meaning().file().text()).distinct().toList(),
+                site.content().lessons().stream().map(each -> List.of(each.goal(), each.summary(), each.minutes(), each.number())).toList());
+        int before = site.problems().count();
+        others.write(shown, site, search, sink, writing);
+        others.forgetIf(site.problems().count() > before);
+    }
+
+    /** The drawings, read anew if a file of theirs has changed. */
+    Drawings drawings(Content content, Problems problems) {
+        List<String> texts = content.drawings().entrySet().stream().map(each -> each.getKey() + each.getValue().text()).toList();
+        if (!keeps || !texts.equals(drawingTexts)) {
+            int before = problems.count();
+            drawings = Drawings.with(content.drawings(), problems);
+            drawingTexts = problems.count() > before ? null : texts;
+        }
+        return drawings;
     }
 
     /** The lesson as it was written before, or null if it must be written anew. */

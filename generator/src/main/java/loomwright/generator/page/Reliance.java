@@ -2,6 +2,7 @@ package loomwright.generator.page;
 
 import java.util.Collection;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -53,6 +54,13 @@ final class Reliance {
     /** The names of the rows that something relies on. */
     Set<String> rows(String table) {
         return rows.getOrDefault(table, Set.of());
+    }
+
+    /** All of it, to be compared with that of another run. */
+    Object state() {
+        Reliance copy = new Reliance();
+        copy.add(this);
+        return List.of(copy.documents, copy.tables, copy.calculators, copy.rows);
     }
 
     /** Takes over what another part of the site relies on. */

@@ -16,6 +16,8 @@ final class SearchData {
     static final String LIBRARY = "lunr.js";
     static final String FILE = "search-data.js";
 
+    private static final String OPENING = "window.LOOMWRIGHT_SEARCH = [\n";
+
     /** One page, or one word of the glossary. */
     record Entry(String title, String address, String kind) {}
 
@@ -24,7 +26,7 @@ final class SearchData {
     private final ByteArrayOutputStream script = new ByteArrayOutputStream();
 
     SearchData() {
-        write("window.LOOMWRIGHT_SEARCH = [\n");
+        write(OPENING);
     }
 
     void add(String title, String address, String kind, String summary, String text) {
@@ -42,6 +44,14 @@ final class SearchData {
         field(out.append(','), "summary", summary);
         field(out.append(','), "text", text);
         write(out.append("},\n").toString());
+    }
+
+    /** Adds everything that was gathered apart. */
+    void takeOver(SearchData other) {
+        entries.addAll(other.entries);
+        addresses.addAll(other.addresses);
+        byte[] bytes = other.script.toByteArray();
+        script.write(bytes, OPENING.length(), bytes.length - OPENING.length());
     }
 
     List<Entry> entries() {

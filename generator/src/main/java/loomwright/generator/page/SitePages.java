@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import loomwright.generator.content.Content;
-import loomwright.generator.drawing.Drawings;
 import loomwright.generator.example.ExampleBook;
 import loomwright.generator.example.ValueFinder;
 import loomwright.generator.problem.Problems;
@@ -29,7 +28,7 @@ public final class SitePages {
             LessonMemory memory,
             Problems problems) {
         ValueFinder values = new ValueFinder(book, content.scenario(), problems);
-        this.site = new Site(content, calculators, Drawings.with(content.drawings(), problems), book, values, new Reliance(), problems);
+        this.site = new Site(content, calculators, memory.drawings(content, problems), book, values, new Reliance(), problems);
         this.frames = new Frames(site, scripts);
         this.templates = new Templates(templateFolder, problems);
         this.memory = memory;
@@ -42,16 +41,21 @@ public final class SitePages {
         return questions;
     }
 
-    /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
-    public void write(PageSink sink) {
-        site.content().pictures().values().forEach(picture -> sink.file(Address.picture(picture.name()), picture.bytes()));
-        new LessonPages(site, frames, templates, search, memory).write(sink);
+    /** Pages that show nothing of a lesson but its name. */
+    private void writeOthers(SearchData search, PageSink sink) {
         PlainPages.write(site, frames, templates, search, sink);
         CalculatorList.write(site, frames, templates, sink);
         new CalculatorPages(site, frames, templates, search).write(sink);
         new TablePages(site, frames, templates, search).write(sink);
         GlossaryPage.write(site, frames, templates, search, sink);
         CircuitPage.write(site, frames, templates, search, sink);
+    }
+
+    /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
+    public void write(PageSink sink) {
+        site.content().pictures().values().forEach(picture -> sink.file(Address.picture(picture.name()), picture.bytes()));
+        new LessonPages(site, frames, templates, search, memory).write(sink);
+        memory.others(site, search, sink, this::writeOthers);
         LessonList.write(site, frames, templates, sink);
         StartPage.write(site, frames, templates, sink);
         WorkshopPage.write(site, frames, templates, search, questions, sink);

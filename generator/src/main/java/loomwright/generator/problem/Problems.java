@@ -25,6 +25,11 @@ public final class Problems {
         }
     }
 
+    /** How many there are. */
+    public synchronized int count() {
+        return found.size();
+    }
+
     /** Whether a file has a problem. */
     public synchronized boolean areIn(String file) {
         return found.stream().anyMatch(problem -> problem.file().equals(file));

@@ -108,6 +108,25 @@ class BuildAgainTest {
     }
 
     @Test
+    void afterAChangeOfAPageOrOfWhatALessonAddsToOthers() {
+        site.write("pages/about.md", "---\ntitle: About\nsummary: About us.\n---\nSome words.\n");
+        agree();
+        site.write("pages/about.md", "---\ntitle: About\nsummary: About us.\n---\nOther words.\n");
+        agree();
+        site.write("pages/lessons.md", "---\ntitle: All\nsummary: All of them.\n---\nIn their order.\n");
+        agree();
+        site.write("glossary.md", "## ohm\n\nThe unit of resistance, once more.\n");
+        agree();
+        site.write(TestSite.LESSON, site.read(TestSite.LESSON).replace("goal: do it", "goal: do it well"));
+        agree();
+        site.lesson(EXAMPLE + "\nSee [the book](source:rod-book).\n");
+        agree();
+        site.write("pages/about.md", "---\ntitle: About\nsummary: About us.\n---\nSee [this](page:nothing).\n");
+        agree();
+        agree();
+    }
+
+    @Test
     void afterAMistakeAndItsMending() {
         String sound = site.read(TestSite.LESSON);
         site.write(TestSite.LESSON, sound + "\n[dead](lesson:03) [anchor](#nowhere)\n");
