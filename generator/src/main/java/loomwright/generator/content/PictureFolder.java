@@ -56,6 +56,9 @@ final class PictureFolder {
             return refuse(shown, "the photo is " + size.width() + " by " + size.height() + " pixels",
                     "Make it at least " + LEAST_WIDTH + " wide, and no side longer than " + GREATEST + ".");
         }
+        if (size.kind().equals("jpg") && PhotoPlace.isTold(bytes)) {
+            return refuse(shown, "the photo tells where it was taken", "Save it without its details, so that nobody's place is made public.");
+        }
         return new PictureFile(name, shown, bytes, size.width(), size.height());
     }
 

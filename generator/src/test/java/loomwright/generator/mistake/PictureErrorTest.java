@@ -125,6 +125,32 @@ class PictureErrorTest extends MistakeTest {
                 """);
     }
 
+    /** After the two bytes that open a JPEG: a segment of details with one entry, the one that leads to the position. */
+    @Test
+    void rejectsAPhotoThatTellsWhereItWasTaken() throws IOException {
+        byte[] plain = photo("jpg", 800, 600);
+        byte[] details = {
+            (byte) 0xFF, (byte) 0xE1, 0, 34, 'E', 'x', 'i', 'f', 0, 0, 'I', 'I', 42, 0, 8, 0, 0, 0,
+            1, 0, 0x25, (byte) 0x88, 4, 0, 1, 0, 0, 0, 26, 0, 0, 0, 0, 0, 0, 0
+        };
+        ByteArrayOutputStream told = new ByteArrayOutputStream();
+        told.write(plain, 0, 2);
+        told.writeBytes(details);
+        told.write(plain, 2, plain.length - 2);
+        site.write("pictures/bench.jpg", told.toByteArray());
+        rejects("""
+                content/pictures/bench.jpg: the photo tells where it was taken. Save it without its details, so that nobody's place is made public.
+                1 problem
+                """);
+        details[20] = 0x26;
+        told.reset();
+        told.write(plain, 0, 2);
+        told.writeBytes(details);
+        told.write(plain, 2, plain.length - 2);
+        site.write("pictures/bench.jpg", told.toByteArray());
+        assertEquals("0 problems\n", site.problems());
+    }
+
     @Test
     void rejectsAnotherKindOfFile() throws IOException {
         site.write("pictures/bench.gif", photo("gif", 800, 600)).write("pictures/bench.svg", "<svg/>");
