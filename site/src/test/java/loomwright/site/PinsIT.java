@@ -54,7 +54,7 @@ class PinsIT {
     }
 
     private static Quantity quantity(String text) {
-        Quantity quantity = QuantityText.read(text, Units.ONE).quantity();
+        Quantity quantity = QuantityText.readPrinted(text, Units.ONE).quantity();
         assertNotNull(quantity, "not a quantity: " + text);
         return quantity;
     }
