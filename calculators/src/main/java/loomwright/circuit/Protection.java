@@ -16,11 +16,13 @@ import loomwright.worked.Entries;
  * @param breakingSource where both come from, or null
  * @param coldResistance its resistance; 0 if none is counted
  * @param holderRating what its holder may carry, or null
+ * @param openingCurrent a current of its curve, or null
+ * @param openingTime the time by which it has opened at that current, or null
  * @param clearingIntegral the I²t it lets through until it has broken a short circuit, or null
  */
 public record Protection(
         DeviceKind device, Quantity rating, Quantity breakingCapacity, Quantity voltage, Source breakingSource, Quantity coldResistance,
-        Quantity holderRating, Quantity clearingIntegral)
+        Quantity holderRating, Quantity clearingIntegral, Quantity openingCurrent, Quantity openingTime)
         implements Figures {
 
     public static Protection of(Part part) {
@@ -34,7 +36,8 @@ public record Protection(
         return new Protection(
                 device, entries.quantity("rating"), typed ? capacity : row.quantity("breaking-capacity"),
                 typed ? entries.quantity("rated-voltage") : row.quantity("voltage"), !typed ? row.source() : capacity == null ? null : entered(), ohms,
-                entries.quantity("holder-rating"), entries.quantity("clearing-i2t"));
+                entries.quantity("holder-rating"), entries.quantity("clearing-i2t"), entries.quantity("opening-current"),
+                entries.quantity("opening-time"));
     }
 
     private static Source entered() {
@@ -52,7 +55,14 @@ public record Protection(
         return new Protection(
                 device, rating, breaking.breakingCapacity, breaking.voltage == null ? alike.voltage : breaking.voltage, breaking.breakingSource,
                 coldResistance, holderRating == null ? alike.holderRating : holderRating,
-                clearingIntegral == null ? alike.clearingIntegral : clearingIntegral);
+                clearingIntegral == null ? alike.clearingIntegral : clearingIntegral, openingCurrent == null ? alike.openingCurrent : openingCurrent,
+                openingTime == null ? alike.openingTime : openingTime);
+    }
+
+    /** The time by which it has opened at a current, by the point of its curve that was entered; null if none was, or the current is less. */
+    public Quantity openedBy(Quantity current) {
+        boolean known = openingCurrent != null && openingTime != null && current.base() >= openingCurrent.base();
+        return known ? openingTime : null;
     }
 
     /** In the middle of a sentence, such as {@code blade fuse-link of 10 A}. */

@@ -32,6 +32,14 @@ final class ProtectionEntries {
             QuantityField.of(
                             "clearing-i2t", "Clearing integral I²t", "From its data sheet, the total until the arc is out.", 0.01, 1e9,
                             Units.AMPERE_SQUARED_SECOND)
+                    .optional(),
+            QuantityField.of(
+                            "opening-current", "A current of its curve", "From the curve in its data sheet. Goes with the time by which it has opened.", 0.1,
+                            200_000, Units.AMPERE, Units.KILOAMPERE)
+                    .optional(),
+            QuantityField.of(
+                            "opening-time", "Time by which it has opened", "The longest time of the curve at that current; at more current it is sooner.",
+                            0.001, 3600, Units.SECOND, Units.MILLISECOND)
                     .optional());
 
     private ProtectionEntries() {}

@@ -80,7 +80,7 @@ final class HeatCheck implements PartCheck {
                 unknown(
                         opening + "the conductor stands it for " + words(longest) + ", but no time is published by which a " + protection.words()
                                 + " has opened.",
-                        longest, times == null ? insulation.source() : times.source(), insulation);
+                        longest, current, times == null ? insulation.source() : times.source(), insulation);
                 return;
             }
             boolean passed = Comparison.atMost(times.latest(), longest);
@@ -92,7 +92,7 @@ final class HeatCheck implements PartCheck {
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
                     + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
             if (!failed && (!passed || weak || !source.standing().mayPass())) {
-                unknown(words, times.latest(), source, insulation);
+                unknown(words, times.latest(), current, source, insulation);
             } else {
                 Quantity time = failed ? times.earliest() : times.latest();
                 findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
@@ -102,10 +102,16 @@ final class HeatCheck implements PartCheck {
         }
 
         /** The clearing integral of the device settles it where its gates do not. */
-        private void unknown(String words, Quantity figure, Source source, Row insulation) {
+        private void unknown(String words, Quantity figure, Quantity current, Source source, Row insulation) {
             Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
-            if (sheet.clearingIntegral() != null) {
+            Quantity opened = sheet.openedBy(current);
+            if (opened != null) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Comparison.of(
+                                "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
+                        .atMost(longest(current), "what the conductor stands", insulation.source())
+                        .otherwise(Verdict.STOP, "Take a device that opens sooner, one of smaller rating, or a thicker conductor."));
+            } else if (sheet.clearingIntegral() != null) {
                 findings.add(Check.SHORT_CIRCUIT_HEAT, node, Comparison.of(
                                 "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
                         .atMost(stands, "what the conductor stands", insulation.source())
@@ -113,7 +119,7 @@ final class HeatCheck implements PartCheck {
             } else {
                 findings.add(Check.SHORT_CIRCUIT_HEAT, node, Finding.notKnown(
                         words + " It stands " + stands.text(3) + ".", figure, source, new MissingFigure(
-                                "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s")));
+                                "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve")));
             }
         }
 
