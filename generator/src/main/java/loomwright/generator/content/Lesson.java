@@ -20,13 +20,14 @@ public record Lesson(String key, Article article, String goal, int minutes, Stri
         return key.substring(start);
     }
 
-    /** The number at the start of its key, without zeros in front, or an empty text. */
+    /** The number at the start of its key, without zeros in front, or an empty text. A lesson put in between has a letter: 5b. */
     public String number() {
         int end = 0;
         while (end < key.length() && Character.isDigit(key.charAt(end))) {
             end++;
         }
-        return end == 0 ? "" : Integer.toString(Integer.parseInt(key.substring(0, end)));
+        boolean between = end > 0 && end + 1 < key.length() && Character.isLowerCase(key.charAt(end)) && key.charAt(end + 1) == '-';
+        return end == 0 ? "" : Integer.parseInt(key.substring(0, end)) + (between ? key.substring(end, end + 1) : "");
     }
 
     public String title() {
