@@ -1,7 +1,9 @@
 package loomwright.circuit;
 
 import loomwright.conductor.ConductorFigures;
+import loomwright.load.Converter;
 import loomwright.load.LoadKind;
+import loomwright.load.PortsLoad;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.switching.SwitchedLoad;
@@ -29,7 +31,7 @@ import loomwright.worked.Refusal;
 public record Load(
         LoadKind kind, double watts, double amperes, double siemens, Quantity ratedVoltage, Quantity hours, Quantity duty, boolean together,
         Row allowance, Quantity startCurrent, Quantity startTime, Quantity lowestWorking, Quantity highestWorking, Quantity standing,
-        Quantity outletRating, UsbPorts ports, SwitchedLoad switchedAs)
+        Quantity outletRating, PortsLoad ports, SwitchedLoad switchedAs)
         implements Figures {
 
     /**
@@ -48,7 +50,20 @@ public record Load(
                 entries.quantity("duty"), entries.choice("use").equals("together"),
                 ConductorFigures.allowance(entries.choice("allowance")), entries.quantity("start-current"), entries.quantity("start-time"),
                 entries.quantity("lowest-working-voltage"), entries.quantity("highest-working-voltage"), entries.quantity("standing-current"),
-                entries.quantity("outlet-rating"), UsbPorts.of(entries), switchedAs(entries, kind));
+                entries.quantity("outlet-rating"), ports(entries), switchedAs(entries, kind));
+    }
+
+    /** What its USB ports take, if it was entered by them; null otherwise. */
+    private static PortsLoad ports(Entries entries) {
+        Quantity asked = entries.quantity(LoadEntries.PORTS_POWER.key());
+        if (asked == null) {
+            return null;
+        }
+        Quantity limit = entries.quantity("ports-limit");
+        Quantity efficiency = entries.quantity("converter-efficiency");
+        return efficiency == null
+                ? PortsLoad.of(asked, limit, Converter.named(entries.choice("converter")))
+                : PortsLoad.of(asked, limit, efficiency);
     }
 
     private static SwitchedLoad switchedAs(Entries entries, LoadKind kind) {
@@ -66,7 +81,7 @@ public record Load(
         Quantity power = entries.quantity(LoadEntries.POWER.key());
         Quantity current = entries.quantity(LoadEntries.CURRENT.key());
         Quantity resistance = entries.quantity(LoadEntries.RESISTANCE.key());
-        UsbPorts ports = UsbPorts.of(entries);
+        PortsLoad ports = ports(entries);
         int given = (power == null ? 0 : 1) + (current == null ? 0 : 1) + (resistance == null ? 0 : 1) + (ports == null ? 0 : 1);
         if (given != 1) {
             throw new Refusal(

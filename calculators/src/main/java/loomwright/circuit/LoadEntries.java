@@ -1,6 +1,7 @@
 package loomwright.circuit;
 
 import java.util.List;
+import loomwright.load.Converter;
 import loomwright.load.LoadKind;
 import loomwright.quantity.Units;
 import loomwright.switching.SwitchedLoad;
@@ -42,8 +43,9 @@ final class LoadEntries {
                             "ports-limit", "What its ports share", "The most that all ports together give, from the data sheet. Empty if not known.", 0.1,
                             1000, Units.WATT)
                     .optional(),
+            Converter.field(),
             QuantityField.of(
-                            "converter-efficiency", "Efficiency of its converter", "From its data sheet. Empty takes a careful figure.", 30, 100,
+                            "converter-efficiency", "Efficiency of its converter", "From its data sheet. Empty takes the least that is published or planned for its kind.", 30, 100,
                             Units.PERCENT)
                     .optional(),
             QuantityField.of(

@@ -28,13 +28,13 @@ public enum Converter implements Choice {
     }
 
     /** The field {@code converter}. */
-    static ChoiceField field() {
+    public static ChoiceField field() {
         return CHOICES.field(
                 "converter", "Converter before the device",
                 "USB ports, laptop chargers and anything that is not for 12 V have one. It counts only while no efficiency is entered.");
     }
 
-    static Converter named(String key) {
+    public static Converter named(String key) {
         return CHOICES.named(key);
     }
 
