@@ -5,7 +5,7 @@ public final class LadderMarkup {
     /** How many rungs there are. */
     public static final int RUNGS = 4;
 
-    private static final String[] NAMES = {"Read it", "Finish it", "Do it", "Mend it"};
+    private static final String[] NAMES = {"Follow", "Fill in", "Work alone", "Mend"};
 
     private LadderMarkup() {}
 

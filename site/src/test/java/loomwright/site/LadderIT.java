@@ -151,7 +151,7 @@ class LadderIT {
     @Test
     void mendingWaitsForTheFirstThreeRungs() {
         Rungs rungs = rungs("voltage-drop");
-        assertTrue(rungs.text(".ladder > .help").startsWith("Mend it opens when"));
+        assertTrue(rungs.text(".ladder > .help").startsWith("Mend opens when"));
         rungs.open(2);
         rungs.tabTo("[data-rung='4']");
         rungs.press(Keys.ENTER);
