@@ -17,7 +17,7 @@ public class SavedToShown {
     public static void main(String[] arguments) throws Exception {
         Path content = Path.of(arguments[0]);
         String port = "18763";
-        Process preview = new ProcessBuilder("java", "-jar", "generator/target/loomwright.jar", "preview", "--content", content.toString(), "--port", port)
+        Process preview = new ProcessBuilder("java", "-jar", "generator/target/loomwright.jar", "show", "--content", content.toString(), "--port", port)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         try {

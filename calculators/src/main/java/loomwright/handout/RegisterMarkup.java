@@ -11,7 +11,7 @@ public final class RegisterMarkup {
     public static String of(Handout handout, List<Sheet> sheets, int seed, String house) {
         Html html = new Html().tag("<section class=\"handout register\" aria-label=\"Register\"><p class=\"house\">").text(house);
         html.tag("</p><h2>Register</h2><dl class=\"head\"><div class=\"wide\"><dt>Place</dt><dd class=\"blank\"></dd></div><div><dt>Date</dt>");
-        html.tag("<dd class=\"blank\"></dd></div><div><dt>Seed</dt><dd class=\"code\">").text(Integer.toString(seed)).tag("</dd></div></dl>");
+        html.tag("<dd class=\"blank\"></dd></div><div><dt>Set number</dt><dd class=\"code\">").text(Integer.toString(seed)).tag("</dd></div></dl>");
         html.tag("<table><thead><tr><th scope=\"col\">Sheet</th><th scope=\"col\">Name</th><th scope=\"col\">Code</th>");
         html.tag("<th scope=\"col\">Right, of ").text(Integer.toString(handout.asked().size())).tag("</th></tr></thead><tbody>");
         for (Sheet sheet : sheets) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** Checks everything and writes nothing; says how long each lesson is and how easily it reads. */
-@Command(name = "check", description = "Checks everything and writes nothing.", mixinStandardHelpOptions = true)
+@Command(name = "proof", description = "Checks everything and writes nothing.", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     private static final String LESSONS = "lessons/";
 

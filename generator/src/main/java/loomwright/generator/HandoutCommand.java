@@ -39,7 +39,7 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--people", paramLabel = "NUMBER", defaultValue = "12", description = "how many people (${DEFAULT-VALUE})")
     private int people;
 
-    @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1", description = "the same seed gives the same sheets (${DEFAULT-VALUE})")
+    @Option(names = "--set", paramLabel = "NUMBER", defaultValue = "1", description = "set number: the same number gives the same sheets (${DEFAULT-VALUE})")
     private int seed;
 
     @Option(names = "--house", paramLabel = "WORDS", description = "whose sheets they are: stands at the top of each (the name of the club, or Loomwright)")
@@ -75,7 +75,7 @@ final class HandoutCommand implements Callable<Integer> {
 
     private void refuseNumbers() {
         UserMistake.unless(people >= 1 && people <= SheetCode.MOST_PEOPLE, "--people " + people + ": from 1 to " + SheetCode.MOST_PEOPLE + " people can get a sheet.");
-        UserMistake.unless(seed >= 1 && seed <= SheetCode.LARGEST_SEED, "--seed " + seed + ": choose a seed from 1 to " + SheetCode.LARGEST_SEED + ".");
+        UserMistake.unless(seed >= 1 && seed <= SheetCode.LARGEST_SEED, "--set " + seed + ": choose a set number from 1 to " + SheetCode.LARGEST_SEED + ".");
         UserMistake.unless(each >= 1 && each <= Selection.ALL, "--each " + each + ": choose from 1 to " + Selection.ALL + " questions of each lesson.");
         UserMistake.unless(
                 lessons.isEmpty() != questions.isEmpty(),
@@ -95,7 +95,7 @@ final class HandoutCommand implements Callable<Integer> {
             printed = pdf ? new PdfPrinter(browser, progress::say).print(folder.whole(), folder.pdf(), out.resolve(HandoutFolder.PDF)) : "";
             folder.finish();
         }
-        System.out.println(people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, seed " + seed + ": "
+        System.out.println(people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, set " + seed + ": "
                 + out.resolve("sheets.html") + ", answers.html, register.html");
         int prose = lessons.isEmpty() ? 0 : choice.prose(selection);
         if (prose > 0) {

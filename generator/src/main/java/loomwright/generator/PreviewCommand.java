@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 
 /** Shows the site on this machine and reloads it after each save. */
 @Command(
-        name = "preview",
+        name = "show",
         description = "Shows the site on this machine and reloads it after each save. Stop it with Ctrl+C.",
         mixinStandardHelpOptions = true)
 final class PreviewCommand implements Callable<Integer> {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 final class Restart {
     private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
-    private static final Set<String> SHORT = Set.of("build", "check", "pack", "handout", "names", "circuit");
+    private static final Set<String> SHORT = Set.of("build", "proof", "pack", "handout", "names", "circuit");
     /** With more lessons than this the second compiler pays. */
     private static final int MANY_LESSONS = 500;
 

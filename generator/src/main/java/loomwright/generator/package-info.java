@@ -1,2 +1,2 @@
-/** The command line of the generator: build, check, preview. */
+/** The command line of the generator: build, proof, show. */
 package loomwright.generator;

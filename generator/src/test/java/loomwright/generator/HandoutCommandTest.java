@@ -100,7 +100,7 @@ class HandoutCommandTest {
 
     @Test
     void writesTheExpectedFiles() throws IOException {
-        assertEquals(0, run("--lessons", "01-first", "--people", "3", "--seed", "7", "--house", "Marsh & Co, marsh@example.org"), () -> err.toString(StandardCharsets.UTF_8));
+        assertEquals(0, run("--lessons", "01-first", "--people", "3", "--set", "7", "--house", "Marsh & Co, marsh@example.org"), () -> err.toString(StandardCharsets.UTF_8));
         for (String name : List.of("register.html", "sheets.html", "answers.html")) {
             String written = Files.readString(sheets().resolve(name));
             if (Boolean.getBoolean("golden.rewrite")) {
@@ -110,7 +110,7 @@ class HandoutCommandTest {
             assertEquals(Files.readString(EXPECTED.resolve(name)), written, name);
         }
         String said = out.toString(StandardCharsets.UTF_8);
-        assertTrue(said.contains("3 sheets of 2 questions, seed 7"), said);
+        assertTrue(said.contains("3 sheets of 2 questions, set 7"), said);
         assertTrue(said.contains("Left out: 1 question that is answered in words."), said);
         assertTrue(said.contains("Left out: always. No other round numbers give it another answer."), said);
         assertTrue(Files.exists(sheets().resolve("loomwright.css")) || Files.exists(sheets().resolve("plain.css")));
@@ -118,9 +118,9 @@ class HandoutCommandTest {
 
     @Test
     void writesTheSameSheetsTwice() throws IOException {
-        run("--questions", "cable,lamp", "--people", "2", "--seed", "5");
+        run("--questions", "cable,lamp", "--people", "2", "--set", "5");
         String first = Files.readString(sheets().resolve("sheets.html"));
-        run("--questions", "cable,lamp", "--people", "2", "--seed", "5");
+        run("--questions", "cable,lamp", "--people", "2", "--set", "5");
         assertEquals(first, Files.readString(sheets().resolve("sheets.html")));
     }
 
@@ -161,7 +161,7 @@ class HandoutCommandTest {
 
     @Test
     void refusesASeedOutOfRange() {
-        refuses("choose a seed from 1 to 9999", "--lessons", "01-first", "--seed", "0");
+        refuses("choose a set number from 1 to 9999", "--lessons", "01-first", "--set", "0");
     }
 
     @Test

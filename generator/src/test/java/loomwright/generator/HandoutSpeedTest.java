@@ -37,7 +37,7 @@ class HandoutSpeedTest {
         long start = System.nanoTime();
         int result = Loomwright.run(
                 "handout", "--content", "../content", "--parts", "../site/src/main", "--questions", String.join(",", keys),
-                "--people", Integer.toString(PEOPLE), "--seed", "7", "--out", folder.resolve("sheets").toString());
+                "--people", Integer.toString(PEOPLE), "--set", "7", "--out", folder.resolve("sheets").toString());
         double seconds = (System.nanoTime() - start) / 1e9;
         System.out.printf("[handout] %d people, %d questions: %.1f s%n", PEOPLE, QUESTIONS, seconds);
         assertEquals(0, result);

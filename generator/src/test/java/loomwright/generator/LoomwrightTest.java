@@ -97,10 +97,10 @@ class LoomwrightTest {
 
     @Test
     void checksWithoutWriting() {
-        assertEquals(0, run("check"));
+        assertEquals(0, run("proof"));
         assertFalse(Files.exists(folder.resolve("site")));
         site.lesson("A <b>bold</b> word.\n");
-        assertEquals(1, run("check"));
+        assertEquals(1, run("proof"));
         assertTrue(err.toString(StandardCharsets.UTF_8).endsWith("2 problems\n"));
     }
 
@@ -131,7 +131,7 @@ class LoomwrightTest {
     @Test
     void saysInWordsThatItRunsInAnotherFolder() {
         assertEquals(1, Loomwright.run("build", "--content", "no-such", "--out", folder.resolve("site").toString()));
-        assertEquals(1, Loomwright.run("check", "--content", folder.resolve("content").toString(), "--parts", "no-such"));
+        assertEquals(1, Loomwright.run("proof", "--content", folder.resolve("content").toString(), "--parts", "no-such"));
         assertEquals(
                 "There is no folder no-such here. Run this in the folder of the project, or name the folder with --content.\n"
                         + "There is no folder no-such/templates here. Run this in the folder of the project, or name the folder with --parts.\n",

@@ -56,7 +56,7 @@ final class SheetMaker {
     private void make() {
         error.setInnerHTML("");
         fine = true;
-        int seed = number(SEED, SheetCode.LARGEST_SEED, "The seed");
+        int seed = number(SEED, SheetCode.LARGEST_SEED, "The set number");
         int people = number(PEOPLE, SheetCode.MOST_PEOPLE, "The number of people");
         int each = number(EACH, Selection.ALL, "The number of questions");
         List<Integer> places = chosen();
