@@ -35,7 +35,7 @@ class RightCircuitsTest {
     void rightCircuitsKeepAwayFromTheirLimits() {
         for (String name : RightCircuits.NAMES) {
             for (Bench.Named finding : Bench.findings(RightCircuits.of(name))) {
-                boolean asMeant = finding.check().equals("CHARGING");
+                boolean asMeant = List.of("CHARGING", "SYSTEM_VOLTAGE").contains(finding.check());
                 boolean close = !asMeant && finding.verdict() == Verdict.PASSED && finding.excess() > 0.95 && finding.excess() < 1.05;
                 assertFalse(close, name + ": " + finding);
             }
