@@ -29,7 +29,7 @@ public final class CircuitFile {
         JsonWriter writer = new JsonWriter();
         writer.open('{');
         writer.text("format", FORMAT);
-        writer.number("version", VERSION);
+        writer.number("version", Integer.toString(VERSION));
         writer.text("name", circuit.name());
         writer.key("parts");
         writer.open('[');

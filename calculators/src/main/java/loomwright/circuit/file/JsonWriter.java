@@ -1,18 +1,20 @@
 package loomwright.circuit.file;
 
 /** Writes JSON, one member a line, so that two files can be compared line by line. */
-final class JsonWriter {
+public final class JsonWriter {
     private final StringBuilder text = new StringBuilder();
     private int depth;
     private boolean first = true;
 
-    void open(char bracket) {
+    /** Opens an object or a list with its bracket. */
+    public void open(char bracket) {
         text.append(bracket);
         depth++;
         first = true;
     }
 
-    void close(char bracket) {
+    /** Closes it with the other bracket. */
+    public void close(char bracket) {
         depth--;
         if (!first) {
             newLine();
@@ -22,7 +24,7 @@ final class JsonWriter {
     }
 
     /** Begins the next member or item. */
-    void next() {
+    public void next() {
         if (!first) {
             text.append(',');
         }
@@ -30,20 +32,29 @@ final class JsonWriter {
         first = false;
     }
 
-    void key(String key) {
+    /** Begins a member; its value comes next. */
+    public void key(String key) {
         next();
         quoted(key);
         text.append(": ");
     }
 
-    void text(String key, String value) {
+    /** A member that is a text. */
+    public void text(String key, String value) {
         key(key);
         quoted(value);
     }
 
-    void number(String key, int value) {
+    /** A number, as JSON writes numbers. */
+    public void number(String key, String digits) {
         key(key);
-        text.append(value);
+        text.append(digits);
+    }
+
+    /** The next item of a list: a text. */
+    public void item(String value) {
+        next();
+        quoted(value);
     }
 
     private void newLine() {
@@ -69,7 +80,8 @@ final class JsonWriter {
         text.append('"');
     }
 
-    String written() {
+    /** All that was written. */
+    public String written() {
         return text.append('\n').toString();
     }
 }

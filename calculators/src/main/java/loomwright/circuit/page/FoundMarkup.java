@@ -7,6 +7,7 @@ import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.check.FigureToGet;
+import loomwright.circuit.check.FindingGroup;
 import loomwright.circuit.sheet.Designations;
 import loomwright.markup.FindingsMarkup;
 import loomwright.markup.Html;
@@ -39,24 +40,14 @@ final class FoundMarkup {
         return new FoundMarkup(links, examination, live).written();
     }
 
-    /** How many of each, in words. */
-    static String counted(Examination examination) {
-        return counted(examination.count(Verdict.STOP), "thing") + " to change, " + counted(examination.count(Verdict.CAUTION), "thing") + " to decide, "
-                + counted(FigureToGet.of(examination).size(), "figure") + " to get; " + counted(examination.count(Verdict.PASSED), "check") + " passed";
-    }
-
-    private static String counted(int count, String what) {
-        return (count == 0 ? "no" : Integer.toString(count)) + " " + what + (count == 1 ? "" : "s");
-    }
-
     private String written() {
-        Html html = new Html().tag("<p>").text(Words.sentence(capital(counted(examination)))).tag(
+        Html html = new Html().tag("<p>").text(Words.sentence(capital(FindingGroup.counted(examination)))).tag(
                 " A check that passed means this one comparison, on its assumption and by its source. It does not say that the circuit is free of danger.</p>");
         html.tag("<div class=\"findings\">");
-        group(html, "circuit-change", "Change this", Verdict.STOP);
-        group(html, "circuit-decide", "Decide this", Verdict.CAUTION);
+        group(html, "circuit-change", FindingGroup.CHANGE);
+        group(html, "circuit-decide", FindingGroup.DECIDE);
         figures(html);
-        html.tag("<details id=\"circuit-passed\"><summary>").text(counted(examination.count(Verdict.PASSED), "check") + " passed").tag("</summary>");
+        html.tag("<details id=\"circuit-passed\"><summary>").text(FindingGroup.counted(examination.count(Verdict.PASSED), "check") + " passed").tag("</summary>");
         list(html, Verdict.PASSED);
         return html.tag("</details></div>").toString();
     }
@@ -65,10 +56,10 @@ final class FoundMarkup {
         return text.startsWith("no ") ? "N" + text.substring(1) : text;
     }
 
-    private void group(Html html, String id, String title, Verdict verdict) {
-        if (examination.count(verdict) > 0) {
-            html.tag("<h3").attribute("id", id).tag(">").text(title).tag("</h3>");
-            list(html, verdict);
+    private void group(Html html, String id, FindingGroup group) {
+        if (examination.count(group.verdict()) > 0) {
+            html.tag("<h3").attribute("id", id).tag(">").text(group.title()).tag("</h3>");
+            list(html, group.verdict());
         }
     }
 
@@ -88,7 +79,7 @@ final class FoundMarkup {
         if (figures.isEmpty()) {
             return;
         }
-        html.tag("<h3 id=\"circuit-figures\">Figures to get</h3><p>No fault, but not shown either way: these checks wait for a figure. ");
+        html.tag("<h3 id=\"circuit-figures\">").text(FindingGroup.FIGURES.title()).tag("</h3><p>No fault, but not shown either way: these checks wait for a figure. ");
         html.tag("Typed in once, it serves all devices of that kind and rating.</p><ul class=\"figures-to-get\">");
         for (FigureToGet figure : figures) {
             html.tag("<li class=\"finding\"").attribute("data-verdict", Verdict.NOT_KNOWN.key()).tag("><p><strong>");

@@ -1,10 +1,13 @@
 package loomwright.generator.circuit;
 
+import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.check.FigureToGet;
+import loomwright.circuit.check.FindingGroup;
 import loomwright.circuit.sheet.Comparison;
 import loomwright.circuit.sheet.Designations;
 import loomwright.circuit.sheet.Meter;
@@ -13,15 +16,17 @@ import loomwright.markup.Words;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
-/** What was found in circuit files, in plain lines: one line for the whole, then fault by fault or finding by finding, worst first. */
+/** What was found in one circuit file, for people: how many of each, then what to change, what to decide and which figures to get, worst first. */
 public final class CircuitReport {
-    private static final String INDENT = "           ";
+    private static final int TITLE = 2;
+    private static final int PART = 4;
+    private static final int BODY = 6;
 
-    private final boolean withPassed;
-    private final StringBuilder text = new StringBuilder();
+    private final Paragraphs text = new Paragraphs();
+    private final ExaminedFile file;
 
-    private CircuitReport(boolean withPassed) {
-        this.withPassed = withPassed;
+    private CircuitReport(ExaminedFile file) {
+        this.file = file;
     }
 
     /**
@@ -30,17 +35,9 @@ public final class CircuitReport {
      * @param withPassed whether the checks that passed are listed too
      */
     public static String of(ExaminedFile file, boolean withPassed) {
-        CircuitReport report = new CircuitReport(withPassed);
-        report.line(summary(file));
-        if (file.isRefused()) {
-            file.refusals().forEach(reason -> report.line("  refused  " + Words.sentence(reason)));
-        } else if (file.isFaulty()) {
-            report.faults(file.examination());
-        } else {
-            report.findings(file.examination());
-            report.readings(file.examination());
-        }
-        return report.text.toString();
+        CircuitReport report = new CircuitReport(file);
+        report.write(withPassed);
+        return report.text.written();
     }
 
     /** The last line, on all files together. */
@@ -48,89 +45,110 @@ public final class CircuitReport {
         long refused = files.stream().filter(ExaminedFile::isRefused).count();
         long faulty = files.stream().filter(ExaminedFile::isFaulty).count();
         long stops = files.stream().filter(ExaminedFile::hasStop).count();
-        return counted(files.size(), "file") + ": " + refused + " refused, " + faulty + " with figures that do not go together, " + stops
-                + " with a stop. A check that passed is one comparison by its source; it does not say that a circuit is free of danger.\n";
+        Paragraphs last = new Paragraphs();
+        last.add(0, files.size() + (files.size() == 1 ? " file: " : " files: ") + refused + " refused, " + faulty
+                + " with figures that do not go together, " + stops
+                + " with something to change. A check that passed is one comparison by its source; it does not say that a circuit is free of danger.");
+        return last.written();
     }
 
-    private static String summary(ExaminedFile file) {
+    private void write(boolean withPassed) {
         if (file.isRefused()) {
-            return file.file() + ": refused";
+            text.add(0, file.file() + ": refused");
+            file.refusals().forEach(reason -> text.add(TITLE, Words.sentence(reason)));
+            return;
         }
         Examination examination = file.examination();
-        String name = examination.circuit().name().isEmpty() ? "circuit without a name" : examination.circuit().name();
-        String opening = file.file() + ": " + name + ": ";
+        String name = examination.circuit().name();
+        text.add(0, file.file() + ": " + (name.isEmpty() ? "circuit without a name" : name));
         if (file.isFaulty()) {
-            return opening + counted(examination.faults().size(), "fault") + ", nothing checked";
+            text.add(TITLE, FindingGroup.counted(examination.faults().size(), "fault") + ", nothing checked");
+            faults(List.of(), examination.faults());
+            return;
         }
-        return opening + counted(examination.count(Verdict.STOP), "stop") + ", " + counted(examination.count(Verdict.CAUTION), "caution") + ", "
-                + counted(examination.count(Verdict.PASSED), "check") + " passed";
-    }
-
-    private static String counted(int count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
-    }
-
-    private void faults(Examination examination) {
-        Circuit circuit = examination.circuit();
-        for (PartFault fault : examination.faults()) {
-            String part = circuit.part(fault.partId()) == null ? "" : Designations.of(circuit).titled(fault.partId()) + ", ";
-            line("  fault    " + part + fault.fieldKey() + ": " + Words.sentence(fault.message()));
+        text.add(TITLE, FindingGroup.counted(examination));
+        group(FindingGroup.CHANGE);
+        group(FindingGroup.DECIDE);
+        figures();
+        readings(withPassed);
+        if (withPassed) {
+            group(FindingGroup.PASSED);
         }
     }
 
-    private void findings(Examination examination) {
-        Designations designations = Designations.of(examination.circuit());
-        for (CircuitFinding found : examination.findings()) {
-            Finding finding = found.finding();
-            if (withPassed || finding.verdict() != Verdict.PASSED) {
-                finding(found.check().label() + ", " + designations.titled(found.partId()), finding, "What to change: ");
+    private void group(FindingGroup group) {
+        Examination examination = file.examination();
+        if (examination.count(group.verdict()) > 0) {
+            title(group.title());
+            for (CircuitFinding found : examination.findings()) {
+                if (found.finding().verdict() == group.verdict()) {
+                    finding(designations().titled(found.partId()) + ": " + Words.small(found.check().label()), found.finding());
+                }
             }
         }
     }
 
-    private void finding(String title, Finding finding, String remedy) {
-        line("  " + word(finding.verdict()) + title);
-        line(INDENT + Words.sentence(finding.words()));
-        line(INDENT + figures(finding) + "Source: " + Words.sentence(finding.source().text()));
-        if (!finding.remedy().isEmpty()) {
-            line(INDENT + remedy + Words.sentence(finding.remedy()));
+    /** All that is not known in one paragraph: what several parts lack alike is said once. */
+    private void figures() {
+        List<FigureToGet> figures = FigureToGet.of(file.examination());
+        if (figures.isEmpty()) {
+            return;
         }
+        title(FindingGroup.FIGURES.title());
+        StringBuilder paragraph = new StringBuilder("No fault, but not shown either way.");
+        for (FigureToGet figure : figures) {
+            List<String> parts = new ArrayList<>();
+            figure.partIds().forEach(id -> parts.add(designations().of(id)));
+            paragraph.append(' ').append(Words.capital(figure.name())).append(" (").append(String.join(", ", parts)).append("): ")
+                    .append(Words.sentence(figure.where()));
+        }
+        text.add(PART, paragraph.toString());
     }
 
     /** What was read with a meter and typed into the file, held against what should be read. */
-    private void readings(Examination examination) {
-        Circuit circuit = examination.circuit();
-        if (!Comparison.isAsked(circuit)) {
+    private void readings(boolean withPassed) {
+        if (!Comparison.isAsked(file.examination().circuit())) {
             return;
         }
-        Designations designations = Designations.of(circuit);
-        Comparison comparison = Comparison.of(examination, Meter.USUAL);
-        for (PartFault fault : comparison.faults()) {
-            line("  fault    Reading" + (fault.partId().isEmpty() ? "" : ", " + designations.titled(fault.partId())));
-            line(INDENT + Words.sentence(fault.message()));
-        }
+        Comparison comparison = Comparison.of(file.examination(), Meter.USUAL);
+        title("Meter readings");
+        faults(List.of("Reading"), comparison.faults());
         for (ReadingFinding reading : comparison.findings()) {
             if (withPassed || reading.finding().verdict() != Verdict.PASSED) {
-                finding("Reading, " + designations.titled(reading.partId()), reading.finding(), "What to do: ");
+                finding(designations().titled(reading.partId()) + ": reading, " + Words.small(reading.finding().verdict().words()), reading.finding());
             }
         }
     }
 
-    private static String figures(Finding finding) {
-        String figure = finding.figure() == null ? "" : "Figure: " + finding.figure().text(4) + ". ";
-        return figure + (finding.limit() == null ? "" : "Limit: " + finding.limit().text(4) + ". ");
+    private void faults(List<String> before, List<PartFault> faults) {
+        Circuit circuit = file.examination().circuit();
+        for (PartFault fault : faults) {
+            List<String> place = new ArrayList<>(before);
+            if (circuit.part(fault.partId()) != null) {
+                place.add(designations().titled(fault.partId()));
+            }
+            if (!fault.fieldKey().isEmpty()) {
+                place.add(fault.fieldKey());
+            }
+            text.add(PART, String.join(", ", place) + ": " + Words.sentence(fault.message()));
+        }
     }
 
-    private static String word(Verdict verdict) {
-        return switch (verdict) {
-            case STOP -> "STOP     ";
-            case CAUTION -> "caution  ";
-            case NOT_KNOWN -> "not known";
-            case PASSED -> "passed   ";
-        };
+    private void finding(String title, Finding finding) {
+        text.add(PART, title);
+        text.add(BODY, Words.sentence(finding.words()));
+        if (!finding.remedy().isEmpty()) {
+            text.add(BODY, "What to do: " + Words.sentence(Words.small(finding.remedy())));
+        }
+        text.add(BODY, "Source: " + Words.sentence(finding.source().text()));
     }
 
-    private void line(String words) {
-        text.append(PlainLine.of(words)).append('\n');
+    private void title(String words) {
+        text.gap();
+        text.add(TITLE, words);
+    }
+
+    private Designations designations() {
+        return Designations.of(file.examination().circuit());
     }
 }

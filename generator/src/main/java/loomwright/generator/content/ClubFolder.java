@@ -55,6 +55,7 @@ final class ClubFolder {
                 Scenario.read(folder, ours.scenario(), ours.name(), problems),
                 circuits(ours),
                 drawings(ours),
+                ours.schemas(),
                 pictures(ours),
                 lessons,
                 joined(ours.pages(), pages),

@@ -15,6 +15,7 @@ import loomwright.source.Document;
  * @param scenario the figures of the scenario by key
  * @param circuits the circuits by key; one with a mistake has no examination
  * @param drawings the files of drawings by the name a lesson calls them
+ * @param schemas the JSON schemas of files that people exchange, by the name without {@code .schema.json}
  * @param pictures the photos by the name of their file
  * @param lessons the lessons in order
  * @param pages the plain pages by name
@@ -30,12 +31,15 @@ public record Content(
         Map<String, Fact> scenario,
         Map<String, CircuitText> circuits,
         Map<String, SourceFile> drawings,
+        Map<String, SourceFile> schemas,
         Map<String, PictureFile> pictures,
         List<Lesson> lessons,
         List<PlainPage> pages,
         Map<String, Front> fronts,
         Settings settings,
         Club club) {
+    /** What the names of schemas end in. */
+    public static final String SCHEMA = ".schema.json";
 
     /** What stands at the top of printed sheets: the club, or the name of the site. */
     public String house() {

@@ -57,11 +57,23 @@ public final class ContentReader {
                 Scenario.read(folder, Map.of(), "", problems),
                 circuits.join(),
                 DrawingFolder.read(folder, problems),
+                schemas(),
                 new PictureFolder(folder, problems).pictures(),
                 lessons,
                 pages.pages(),
                 pages.fronts(),
                 pages.settings(),
                 null);
+    }
+
+    private Map<String, SourceFile> schemas() {
+        Map<String, SourceFile> schemas = new TreeMap<>();
+        for (String key : folder.keys("", Content.SCHEMA)) {
+            SourceFile schema = folder.read(key + Content.SCHEMA);
+            if (schema != null) {
+                schemas.put(key, schema);
+            }
+        }
+        return schemas;
     }
 }

@@ -1,5 +1,7 @@
 package loomwright.generator.page;
 
+import loomwright.generator.content.Content;
+
 /** Addresses inside the site. Every link is relative, so that the folder opens from a disk as well as from a server. */
 final class Address {
     private Address() {}
@@ -26,6 +28,10 @@ final class Address {
     /** The projector view of a lesson. */
     static String projector(String key) {
         return "projector/" + key + ".html";
+    }
+
+    static String schema(String key) {
+        return key + Content.SCHEMA;
     }
 
     static String calculator(String key) {

@@ -13,7 +13,7 @@ import loomwright.generator.problem.Span;
 
 /** Finds where the links of a page lead. */
 final class LinkAddresses {
-    private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:");
+    private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:", "schema:");
 
     private final Site site;
     private final Place page;
@@ -39,6 +39,7 @@ final class LinkAddresses {
                 known("calculator", key, site.calculators().keySet(), place) ? to(Address.calculator(key) + anchor, "") : null;
             case "table:" -> table(key, place);
             case "page:" -> known("page", key, pages(), place) ? to(key + ".html" + anchor, "") : null;
+            case "schema:" -> known("schema", key, site.content().schemas().keySet(), place) ? to(Address.schema(key), "") : null;
             case "http:", "https:" -> new Target(Percent.encoded(address), "");
             default -> other(address, place);
         };

@@ -1,5 +1,6 @@
 package loomwright.generator.page;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +55,7 @@ public final class SitePages {
     /** Lessons and plain pages first: what they rely on is listed on the pages after them. */
     public void write(PageSink sink) {
         site.content().pictures().values().forEach(picture -> sink.file(Address.picture(picture.name()), picture.bytes()));
+        site.content().schemas().forEach((key, schema) -> sink.file(Address.schema(key), schema.text().getBytes(StandardCharsets.UTF_8)));
         new LessonPages(site, frames, templates, search, memory).write(sink);
         memory.others(site, search, sink, this::writeOthers);
         LessonList.write(site, frames, templates, sink);
