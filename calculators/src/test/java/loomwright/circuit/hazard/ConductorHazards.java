@@ -13,8 +13,8 @@ final class ConductorHazards {
             Hazard.stop("hotter-than-insulation", "A run laid where it is hotter than its insulation stands", ConductorHazards::tooHot),
             Hazard.stop("engine-space", "A run of ordinary cable through an engine space", ConductorHazards::engineSpace),
             Hazard.caution("bundle-of-24", "A run bundled with others, 24 loaded conductors in all", ConductorHazards::bundle),
-            Hazard.stop("lower-insulation", "60 °C cable where 90 °C or 105 °C cable was planned", ConductorHazards::lowerInsulation),
-            Hazard.caution("wrong-rule-set", "A bundled run judged by a table for one conductor in free air", ConductorHazards::wrongRules),
+            Hazard.stop("lower-insulation", "Cable for 60 °C where cable for 90 °C or 105 °C was planned", ConductorHazards::lowerInsulation),
+            Hazard.caution("wrong-rule-set", "Conductors in a bundle, held against a table for one conductor in free air", ConductorHazards::wrongRules),
             Hazard.caution("longer-run", "A run so long that the load loses too much voltage", ConductorHazards::longer));
 
     private ConductorHazards() {}

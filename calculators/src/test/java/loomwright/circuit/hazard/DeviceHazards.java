@@ -11,10 +11,10 @@ final class DeviceHazards {
             Hazard.stop("far-larger-device", "A fuse-link rated above its conductor and above the one that feeds it", DeviceHazards::farLarger),
             Hazard.stop("device-removed", "A fuse-link left out", DeviceHazards::removed),
             Hazard.stop("device-at-the-far-end", "A fuse-link at the far end of the run it should protect", DeviceHazards::farEnd),
-            Hazard.stop("boat-rule-with-other-table", "150 % of a table that the 150 % rule is not made for", DeviceHazards::boatRule,
+            Hazard.stop("boat-rule-with-other-table", "A fuse-link of up to 150 % of an ampacity, with a table that this boat rule is not made for", DeviceHazards::boatRule,
                     "supply.fuse-rule"),
             Hazard.caution("way-above-feed", "A fuse-link of a way rated above the one that feeds the panel", DeviceHazards::wayAboveFeed),
-            Hazard.caution("not-selective", "Two fuse-links of one kind and rating, one behind the other", DeviceHazards::notSelective),
+            Hazard.caution("not-selective", "Two fuse-links of one kind and rating, one behind the other, so that either may open first", DeviceHazards::notSelective),
             Hazard.stop("device-overloaded", "A fuse-link rated below the current that flows", DeviceHazards::overloaded),
             Hazard.caution("device-loaded-for-hours", "A fuse-link loaded to its rating for hours", DeviceHazards::loadedForHours),
             Hazard.caution("breaker-loaded-as-a-fuse", "A breaker loaded for hours to more than it holds", DeviceHazards::breakerLoaded));

@@ -12,7 +12,7 @@ final class LoadHazards {
             Hazard.stop("heavier-load", "A load far heavier than its conductors and devices were chosen for", LoadHazards::heavier),
             Hazard.stop("start-opens-the-device", "A motor whose start opens its fuse-link", LoadHazards::start),
             Hazard.stop("load-starved", "A load that needs more voltage than is left for it", LoadHazards::starved),
-            Hazard.caution("standing-draw", "A standing draw that empties the battery within days", LoadHazards::standing),
+            Hazard.caution("standing-draw", "A standing draw that empties the battery within days, with everything switched off", LoadHazards::standing),
             Hazard.caution("day-too-large", "A day that takes more than the battery may give", LoadHazards::day),
             Hazard.caution("usb-above-shared-limit", "USB ports that together deliver more than they share", LoadHazards::usbShared,
                     "load.ports-power", "load.ports-limit"),

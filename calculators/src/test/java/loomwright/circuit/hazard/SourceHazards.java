@@ -16,7 +16,7 @@ final class SourceHazards {
                     "source.charge-current"),
             Hazard.stop("source-behind-small-device", "A solar controller behind a fuse-link rated below its charging current",
                     SourceHazards::smallDevice, "source.charge-current"),
-            Hazard.stop("run-between-two-sources", "A run between two batteries with a device at one end only", SourceHazards::oneEnd,
+            Hazard.stop("run-between-two-sources", "A run between two batteries, with a fuse-link at one end only", SourceHazards::oneEnd,
                     "source.source-kind"));
 
     private SourceHazards() {}
