@@ -3,7 +3,7 @@ package loomwright.generator.offline;
 import java.util.Locale;
 
 /**
- * The sign of the site: the copper line with one terminal on it. Drawn from the same four lengths as SVG and as PNG, so no picture file is
+ * The sign of the site: the end of a copper conductor, with its ring lug. Drawn from the same lengths as SVG and as PNG, so no picture file is
  * needed. All lengths are shares of the width; what matters lies within the middle, since some phones cut icons to a circle.
  */
 final class Icon {
@@ -21,8 +21,8 @@ final class Icon {
         return String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 100\"><path fill=\"%s\" d=\"M0 0h100v100H0z\"/>"
-                        + "<g fill=\"none\" stroke=\"#%06x\" stroke-width=\"%.0f\"><path d=\"M0 50h%.0fm%.0f 0h%.0f\"/><circle cx=\"50\" cy=\"50\" r=\"%.0f\"/></g></svg>\n",
-                GROUND, COPPER, 200 * HALF_STROKE, end, 200 * RADIUS, end, 100 * RADIUS);
+                        + "<g fill=\"none\" stroke=\"#%06x\" stroke-width=\"%.0f\"><path d=\"M%.0f 50h%.0f\"/><circle cx=\"50\" cy=\"50\" r=\"%.0f\"/></g></svg>\n",
+                GROUND, COPPER, 200 * HALF_STROKE, 50 + 100 * RADIUS, end, 100 * RADIUS);
     }
 
     static byte[] png(int width) {
@@ -39,7 +39,7 @@ final class Icon {
     private static double covered(double x, double y, int width) {
         double fromMiddle = Math.hypot(x - 0.5, y - 0.5);
         double toRing = Math.abs(fromMiddle - RADIUS);
-        double toLine = fromMiddle < RADIUS ? 1 : Math.abs(y - 0.5);
+        double toLine = fromMiddle < RADIUS || x < 0.5 ? 1 : Math.abs(y - 0.5);
         double inside = (HALF_STROKE - Math.min(toRing, toLine)) * width + 0.5;
         return Math.max(0, Math.min(1, inside));
     }
