@@ -1,0 +1,123 @@
+package loomwright.circuit.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
+import loomwright.circuit.check.CircuitFinding;
+import loomwright.circuit.check.Examination;
+import loomwright.circuit.check.FigureToGet;
+import loomwright.circuit.sheet.Designations;
+import loomwright.markup.Links;
+import loomwright.worked.Verdict;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+
+/** What was found, in its groups. */
+class FindingsStructureTest {
+    /** The trailer with a load far too large for its fuse-link, so that there is something to change. */
+    private static final Circuit BAD = CircuitEdits.changed(Written.TRAILER, "strip", "power", "300 W").circuit();
+    private static final Examination EXAMINATION = Examination.of(BAD);
+    private final Element live = Written.read(FoundMarkup.of(new Links("../"), EXAMINATION, true));
+    private final Element printed = Written.read(FoundMarkup.of(new Links("../"), EXAMINATION, false));
+
+    @Test
+    void groupsStandWorstFirstUnderTheirHeads() {
+        assertEquals(List.of("Change this", "Decide this", "Figures to get"), live.select(".findings > h3").eachText());
+        assertEquals(List.of("circuit-change", "circuit-decide", "circuit-figures"), live.select(".findings > h3").eachAttr("id"));
+        assertEquals("DETAILS", live.selectFirst(".findings").lastElementChild().tagName().toUpperCase(java.util.Locale.ROOT));
+        long passed = found(Verdict.PASSED).size();
+        assertEquals(passed + " checks passed", live.selectFirst("details#circuit-passed > summary").text());
+        String count = found(Verdict.STOP).size() + " thing" + (found(Verdict.STOP).size() == 1 ? "" : "s") + " to change, ";
+        assertTrue(live.selectFirst("> p").text().startsWith(count), live.selectFirst("> p").text());
+        assertTrue(live.selectFirst("> p").text().endsWith("It does not say that the circuit is free of danger."));
+    }
+
+    @Test
+    void eachFindingStandsInItsGroupWithWordsRemedyAndSource() {
+        for (Element within : List.of(live, printed)) {
+            holds(within.select("#circuit-change + ul > li"), Verdict.STOP, "Stop.");
+            holds(within.select("#circuit-decide + ul > li"), Verdict.CAUTION, "Caution.");
+            holds(within.select("#circuit-passed > ul > li"), Verdict.PASSED, "Check passed.");
+        }
+    }
+
+    private static void holds(List<Element> items, Verdict verdict, String words) {
+        List<CircuitFinding> found = found(verdict);
+        assertTrue(found.size() > 0 && found.size() == items.size(), verdict + ": " + found.size() + " and " + items.size());
+        for (int i = 0; i < items.size(); i++) {
+            CircuitFinding each = found.get(i);
+            Element item = items.get(i);
+            assertEquals(verdict.key(), item.attr("data-verdict"));
+            assertEquals(words, item.selectFirst("> p > strong.verdict").text());
+            assertEquals(plain(each.check().label()), item.select("> p > strong").get(1).text().replaceAll("\\.$", ""));
+            String text = item.selectFirst("> p").text();
+            assertTrue(text.contains(plain(each.finding().words())), text);
+            String name = BAD.part(each.partId()).title();
+            assertTrue(text.contains(plain(name)), text + " does not name " + name);
+            boolean named = each.finding().words().contains(name);
+            assertTrue(named != text.contains(plain(Designations.of(BAD).titled(each.partId())) + ": "), text);
+            assertEquals(each.finding().remedy().isEmpty() ? 0 : 1, item.select("> p.remedy").size());
+            assertTrue(item.select("> p.remedy").stream().allMatch(remedy -> remedy.text().startsWith("What to change: ") && remedy.text().length() > 20));
+            assertTrue(item.selectFirst("> p.source").text().startsWith("Source: " + plain(each.finding().source().document().title())), item.text());
+            assertTrue(item.selectFirst("> p.source a").attr("href").startsWith("../numbers.html#source-"));
+        }
+    }
+
+    @Test
+    void inThePageAFindingLeadsToItsPart() {
+        List<CircuitFinding> open = Stream.concat(found(Verdict.STOP).stream(), found(Verdict.CAUTION).stream()).toList();
+        List<Element> items = live.select("#circuit-change + ul > li, #circuit-decide + ul > li");
+        for (int i = 0; i < open.size(); i++) {
+            Element go = items.get(i).selectFirst("> p.moves > button[data-go]");
+            assertEquals(open.get(i).partId(), go.attr("data-go"));
+            assertEquals("Change " + plain(Designations.of(BAD).titled(open.get(i).partId())), go.text());
+        }
+        assertEquals(0, printed.select("button").size());
+        assertEquals(0, live.select("#circuit-passed button").size());
+        assertTrue(live.select("button[data-smallest]").eachAttr("data-smallest").contains("way-1"), live.select("button").toString());
+        assertTrue(live.select("button[data-smallest]").eachAttr("data-smallest").stream().allMatch(id -> Map.of("protection", 1, "conductor", 1).containsKey(BAD.part(id).kind().key())));
+        assertEquals("Smallest size that passes for F3 Fuse-link, way 1", live.selectFirst("button[data-smallest=way-1]").text());
+    }
+
+    @Test
+    void aFigureToGetNamesTheFigureThePlaceAndThePartsThatLackIt() {
+        List<FigureToGet> figures = FigureToGet.of(EXAMINATION);
+        List<Element> items = live.select("ul.figures-to-get > li");
+        assertEquals(figures.size(), items.size());
+        Designations designations = Designations.of(BAD);
+        for (int i = 0; i < items.size(); i++) {
+            Element item = items.get(i);
+            assertEquals("not-known", item.attr("data-verdict"));
+            String name = item.selectFirst("strong").text();
+            assertTrue(plain(figures.get(i).name()).substring(1).equals(name.substring(1)) && Character.isUpperCase(name.charAt(0)), name);
+            List<String> lacking = figures.get(i).partIds().stream().map(designations::of).toList();
+            assertTrue(item.text().replace(" ,", ",").replace(" .", ".").endsWith("For " + String.join(", ", lacking) + "."), item.text());
+            assertTrue(item.text().contains("Look at " + plain(figures.get(i).where())), item.text());
+            boolean leads = !figures.get(i).fieldKey().isEmpty();
+            assertEquals(leads ? figures.get(i).partIds() : List.of(), item.select("button").eachAttr("data-go"));
+        }
+    }
+
+    @Test
+    void groupsWithNothingInThemAreAbsent() {
+        Examination none = EXAMINATION.with(List.of());
+        Element empty = Written.read(FoundMarkup.of(Links.NONE, none, true));
+        assertEquals(0, empty.select("h3, li").size());
+        assertTrue(empty.selectFirst("> p").text().startsWith("No things to change, no things to decide, no figures to get; no checks passed."), empty.text());
+        Examination one = EXAMINATION.with(found(Verdict.PASSED).subList(0, 1));
+        assertTrue(FoundMarkup.counted(one).endsWith("; 1 check passed"), FoundMarkup.counted(one));
+    }
+
+    private static List<CircuitFinding> found(Verdict verdict) {
+        return EXAMINATION.findings().stream().filter(each -> each.finding().verdict() == verdict).toList();
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ').replace('\u2009', ' ').replace('\u202f', ' ');
+    }
+}
