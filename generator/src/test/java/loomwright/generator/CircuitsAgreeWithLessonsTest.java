@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import loomwright.catalogue.Catalogue;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Part;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
@@ -35,6 +36,8 @@ import loomwright.worked.Verdict;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The circuits of the lessons, the figures typed in lessons 15 to 17, and the scenario say the same, part for part.
@@ -47,9 +50,22 @@ class CircuitsAgreeWithLessonsTest {
             battery battery-voltage = scenario battery-voltage
             battery battery-limit = scenario bms-limit
             battery short-circuit-current = scenario battery-short-circuit
-            battery panel-power = scenario panel-power
-            battery panel-power = trailer-sun panel-power
-            battery peak-sun-hours = trailer-sun peak-sun-hours
+            battery charge-current-most = scenario battery-charge-current
+            battery charge-voltage-most = scenario battery-charge-voltage
+            solar panel-power = scenario panel-power
+            solar panel-power = trailer-sun panel-power
+            solar peak-sun-hours = trailer-sun peak-sun-hours
+            solar charge-current = scenario controller-current
+            solar charge-current = controller-device design-current
+            solar-fuse rating = scenario solar-fuse
+            solar-fuse rating = #bench-schematic solar-fuse
+            solar-fuse rating = #bench-wiring solar-fuse
+            solar-fuse rating = #trailer-as-built solar-fuse
+            solar-fuse breaking-capacity = scenario class-t-breaking
+            solar-run size = scenario solar-size
+            solar-run size = controller-device size
+            solar-run route-length = scenario solar-route
+            isolator continuous-current = scenario isolator-rating
             battery capacity = trailer-sun capacity
             battery highest-voltage = short-circuit-at-the-holder highest-voltage
             battery highest-voltage = can-the-main-fuse-break-it system-voltage
@@ -66,6 +82,7 @@ class CircuitsAgreeWithLessonsTest {
             main-fuse rated-voltage = can-the-main-fuse-break-it rated-voltage
             main-fuse cold-resistance = scenario main-fuse-resistance
             feed-fuse rating = scenario feed-fuse
+            feed-fuse breaking-capacity = scenario class-t-breaking
             feed size = scenario feed-size
             fuse-panel panel-limit = scenario fuse-panel-rating
             fuse-panel panel-limit = panel-or-own-feed panel-limit
@@ -97,9 +114,9 @@ class CircuitsAgreeWithLessonsTest {
             outlet-switch coil-resistance = bench-trigger-wire coil-resistance
             outlet-switch hours-on = scenario relay-hours
             outlet-switch hours-on = whole-day-at-the-trailer load-6-hours
-            outlet-switch fuse-rating = scenario trigger-fuse
-            outlet-switch fuse-rating = bench-trigger-wire fuse-rating
-            outlet-switch fuse-rating = #bench-schematic trigger-fuse
+            trigger-fuse rating = scenario trigger-fuse
+            trigger-fuse rating = bench-trigger-wire fuse-rating
+            trigger-fuse rating = #bench-schematic trigger-fuse
             outlet-switch trigger-size = scenario trigger-size
             outlet-switch trigger-size = bench-trigger-wire size
             outlet-switch trigger-size = trigger-resistance-for-the-list size
@@ -109,6 +126,9 @@ class CircuitsAgreeWithLessonsTest {
             accessory-fuse rating = final-bench-size fuse-rating
             accessory-fuse rating = #bench-schematic accessory-fuse
             accessory-fuse rating = #seven-checks fuse
+            accessory-fuse breaking-capacity = scenario class-t-breaking
+            accessory-fuse breaking-capacity = #seven-checks breaking-capacity
+            accessory-outlet outlet-rating = scenario accessory-rating
             accessory-fuse cold-resistance = #losses-on-the-way fuse-link
             bench-run size = scenario bench-size
             bench-run size = drop-with-the-cut-length size
@@ -121,10 +141,11 @@ class CircuitsAgreeWithLessonsTest {
             accessory-outlet hours = whole-day-at-the-trailer load-4-hours
             usb-fuse rating = scenario usb-fuse
             usb-fuse rating = #bench-wiring usb-fuse
+            usb-fuse breaking-capacity = scenario class-t-breaking
             usb-run size = scenario bench-size
             usb-run size = outlet-pair-reading size
             usb-run route-length = scenario bench-route
-            outlet-pair power = whole-day-at-the-trailer load-5-power
+            outlet-pair outlet-rating = scenario pair-rating
             outlet-pair hours = whole-day-at-the-trailer load-5-hours
             """;
 
@@ -196,6 +217,8 @@ class CircuitsAgreeWithLessonsTest {
         Map<String, String> named = Map.of(
                 "battery", "G1", "main-fuse", "F3", "feed-fuse", "F4", "breaker", "Q1", "outlet-switch", "K1", "accessory-fuse", "F1", "usb-fuse", "F2",
                 "accessory-outlet", "X1", "outlet-pair", "X2", "fuse-panel", "P1");
+        Map<String, String> added = Map.of("isolator", "Q2", "solar-fuse", "F7", "solar", "G2", "solar-run", "11/12", "trigger-fuse", "F6", "on-switch", "S1");
+        added.forEach((part, designation) -> assertEquals(designation, designations.of(part)));
         named.forEach((part, designation) -> assertEquals(designation, designations.of(part)));
         // Lesson 15, wire list: 1 and 10, 4 and 6, 5 and 7
         assertEquals("1/10 4/6 5/7", designations.of("main-lead") + " " + designations.of("bench-run") + " " + designations.of("usb-run"));
@@ -208,6 +231,7 @@ class CircuitsAgreeWithLessonsTest {
                 case "bench-run", "usb-run" -> "bench-cut";
                 case "outlet-switch" -> "trigger-cut";
                 case "main-lead" -> "breaker-distance";
+                case "solar-run" -> "solar-cut";
                 default -> "";
             };
             if (!cut.isEmpty()) {
@@ -242,17 +266,45 @@ class CircuitsAgreeWithLessonsTest {
     /** What the lesson works out one by one, the whole circuit finds as well. */
     @Test
     void findWhatTheLessonFinds() {
-        // 14.6 V ÷ 17.3601 mΩ = 841.0 A, by hand in lesson 17
-        assertEquals(841.0, finding(Check.BREAKING_CAPACITY, "accessory-fuse").finding().figure().value(), 0.1);
+        // 12.8 V ÷ 5000 A = 2.56 mΩ; with 1.0 m of 10 mm² at 1/58 Ω, F3 and Q1: 14.6 V ÷ 8.2841 mΩ = 1762.4 A
+        assertEquals(1762.4, finding(Check.BREAKING_CAPACITY, "accessory-fuse").finding().figure().value(), 0.1);
         assertEquals(base(told("can-the-blade-break-it", "prospective-current")), book.find("short-circuit-at-the-holder").results().get("highest-current").base(), 0.5);
-        assertEquals(base(told("can-the-main-fuse-break-it", "prospective-current")), book.find("short-circuit-first-plan").results().get("battery-current-highest").base(), 0.5);
+        assertEquals(base(told("can-the-main-fuse-break-it", "prospective-current")), book.find("short-circuit-at-the-holder").results().get("battery-current-highest").base(), 0.5);
         // Table 5 at 60 °C: 10 AWG 40 A for 6 mm², 8 AWG 55 A for 10 mm²
         assertEquals(40, finding(Check.AMPACITY, "bench-run").finding().limit().value(), 1e-9);
         assertEquals(55, finding(Check.AMPACITY, "main-lead").finding().limit().value(), 1e-9);
         // The day of the lesson leaves conductors and the coil at 12.8 V out: 510.29 Wh; with them 2 % to 3 % more.
         assertEquals(510.29 * 1.025, examined.day().total().in(Units.WATT_HOUR).value(), 510.29 * 0.01);
+        // 60 W at the ports ÷ 0.85 = 70.588 W, which the lesson rounds to 70.6 W
+        assertEquals(60 / 0.85, base(told("whole-day-at-the-trailer", "load-5-power")), 0.05);
+        assertEquals("60 W 85 %", trailer.part("outlet-pair").text("ports-power") + " " + trailer.part("outlet-pair").text("converter-efficiency"));
+        // The blades of the panel stay below what they break: 2 m of 6 mm², out and back, and F4 lie before them
+        assertTrue(finding(Check.BREAKING_CAPACITY, "way-1").finding().figure().value() < 1000);
         assertEquals(336, examined.day().yield().in(Units.WATT_HOUR).value(), 1e-9);
         assertEquals(0, examined.count(Verdict.STOP));
+    }
+
+    /** By hand in lesson 17: a blade as F1 meets 841 A of a battery of 1100 A, 1762 A of 5000 A and 1993 A of 8000 A, and breaks 1000 A. */
+    @ParameterizedTest
+    @CsvSource({"1100 A, 841.0, 0", "5000 A, 1762.4, 2", "8000 A, 1993.4, 2"})
+    void stopAtABladeWhereTheBatteryGivesMore(String battery, double amperes, int stops) {
+        Circuit other = CircuitEdits.changed(trailer, "battery", "short-circuit-current", battery).circuit();
+        Examination classT = Examination.of(other);
+        assertEquals(0, classT.count(Verdict.STOP));
+        assertEquals(3, classT.count(Verdict.CAUTION));
+        for (String fuse : List.of("accessory-fuse", "usb-fuse")) {
+            for (String field : List.of("breaking-capacity", "rated-voltage", "clearing-i2t")) {
+                other = CircuitEdits.changed(other, fuse, field, "").circuit();
+            }
+            other = CircuitEdits.changed(other, fuse, "device", "blade").circuit();
+        }
+        Examination blade = Examination.of(other);
+        assertEquals(stops, blade.count(Verdict.STOP));
+        assertEquals(amperes, breaking(blade, "accessory-fuse").finding().figure().value(), 0.1);
+    }
+
+    private static CircuitFinding breaking(Examination examination, String part) {
+        return examination.findingsOn(part).stream().filter(each -> each.check() == Check.BREAKING_CAPACITY).findFirst().orElseThrow();
     }
 
     private CircuitFinding finding(Check check, String part) {

@@ -24,13 +24,13 @@ final class ChecksInOrder implements Drawing {
     @Override
     public List<String> takes() {
         return List.of(
-                "accessory-current", "pair-current", "panel-now", "panel-limit", "size", "cut", "fuse", "distance", "short-circuit", "battery",
-                "test-current", "parts");
+                "accessory-current", "pair-current", "panel-now", "panel-limit", "size", "cut", "fuse", "distance", "short-circuit",
+                "breaking-capacity", "battery", "test-current", "parts");
     }
 
     @Override
     public Picture draw(Given given) {
-        for (String amperes : List.of("accessory-current", "pair-current", "panel-now", "panel-limit", "fuse", "short-circuit", "test-current")) {
+        for (String amperes : List.of("accessory-current", "pair-current", "panel-now", "panel-limit", "fuse", "short-circuit", "breaking-capacity", "test-current")) {
             given.number(amperes, Units.AMPERE);
         }
         given.number("size", Units.SQUARE_MILLIMETRE);
@@ -100,6 +100,8 @@ final class ChecksInOrder implements Drawing {
 
     private static String breaking(Given given) {
         Quantity capacity = Computed.by("breaking-capacity")
+                .with("device", "given")
+                .with("rated-capacity", given.text("breaking-capacity"))
                 .with("prospective-current", given.text("short-circuit"))
                 .result("breaking-capacity", Units.AMPERE);
         return given.label("short-circuit") + " against " + capacity.text(4);
