@@ -99,12 +99,7 @@ final class ChecksInOrder implements Drawing {
     }
 
     private static String breaking(Given given) {
-        Quantity capacity = Computed.by("breaking-capacity")
-                .with("device", "given")
-                .with("rated-capacity", given.text("breaking-capacity"))
-                .with("prospective-current", given.text("short-circuit"))
-                .result("breaking-capacity", Units.AMPERE);
-        return given.label("short-circuit") + " against " + capacity.text(4);
+        return given.label("short-circuit") + " against " + given.label("breaking-capacity");
     }
 
     private static String reading(Given given) {
