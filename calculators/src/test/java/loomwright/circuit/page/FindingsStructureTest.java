@@ -10,6 +10,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.check.FindingGroup;
 import loomwright.circuit.check.FigureToGet;
 import loomwright.circuit.sheet.Designations;
 import loomwright.markup.Links;
@@ -110,7 +111,7 @@ class FindingsStructureTest {
         assertEquals(0, empty.select("h3, li").size());
         assertTrue(empty.selectFirst("> p").text().startsWith("No things to change, no things to decide, no figures to get; no checks passed."), empty.text());
         Examination one = EXAMINATION.with(found(Verdict.PASSED).subList(0, 1));
-        assertTrue(FoundMarkup.counted(one).endsWith("; 1 check passed"), FoundMarkup.counted(one));
+        assertTrue(FindingGroup.counted(one).endsWith("; 1 check passed"), FindingGroup.counted(one));
     }
 
     private static List<CircuitFinding> found(Verdict verdict) {
