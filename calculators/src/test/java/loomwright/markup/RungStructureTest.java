@@ -21,7 +21,7 @@ class RungStructureTest {
     void theLadderHasFourRungsAndStandsOnTheFirst() {
         Element row = read(LadderMarkup.row("bench"));
         assertEquals(List.of("1", "2", "3", "4"), row.select("ol.rungs > li > button").eachAttr("data-rung"));
-        assertEquals(List.of("Read it", "Finish it", "Do it", "Mend it"), row.select("button").eachText());
+        assertEquals(List.of("Follow", "Fill in", "Work alone", "Mend"), row.select("button").eachText());
         assertEquals(List.of("1"), row.select("button[aria-pressed=true]").eachAttr("data-rung"));
         assertEquals(3, row.select("button[aria-pressed=false]").size());
         assertEquals("bench-ladder bench-title", row.selectFirst(".ladder").attr("aria-labelledby"));
@@ -89,7 +89,7 @@ class RungStructureTest {
         Element actions = read(RungMarkup.actions("other", "Other numbers", "again", "Again"));
         assertEquals(List.of("other", "again"), actions.select("button").eachAttr("data-does"));
         assertEquals(List.of("Other numbers", "Again"), actions.select("button").eachText());
-        Element head = read(RungMarkup.head(Sample.PLACE, "Finish it", "Do the last step.", Sample.CALCULATOR.description(), Sample.entries("8 A", "2.5 mm2")));
+        Element head = read(RungMarkup.head(Sample.PLACE, "Fill in", "Do the last step.", Sample.CALCULATOR.description(), Sample.entries("8 A", "2.5 mm2")));
         assertEquals("bench-rung", head.selectFirst("h4").id());
         assertEquals(List.of("Design current 8 A", "Size 2.5 mm²", "Temperature 20 °C", "The length is one way"), head.select(".given dl > div").eachText());
     }
