@@ -17,6 +17,11 @@ public record Links(String root) {
         return root + "numbers.html#source-" + source.document().key();
     }
 
+    /** The page of a lesson. */
+    public String lesson(String key) {
+        return root + "lessons/" + key + ".html";
+    }
+
     /** The page of a calculator, with its fields filled. */
     public String calculator(String key, Map<String, String> carried) {
         String page = root + "calculators/" + key + ".html";

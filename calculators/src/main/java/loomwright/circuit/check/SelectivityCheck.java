@@ -35,7 +35,7 @@ final class SelectivityCheck implements PartCheck {
     }
 
     private static void addTimes(Node downstream, Node upstream, FaultCurrents currents, Findings findings) {
-        Quantity lowest = lowestBehind(downstream, currents);
+        Quantity lowest = currents.lowestBehind(downstream);
         Quantity highest = currents.highest(downstream);
         Finding atLowest = at(lowest, downstream, upstream);
         Finding atHighest = highest == null ? atLowest : at(highest, downstream, upstream);
@@ -70,15 +70,5 @@ final class SelectivityCheck implements PartCheck {
     private static OpeningTimes times(Node device, Quantity current) {
         Protection protection = (Protection) device.figures();
         return OpeningTimes.of(protection.device().key(), protection.rating(), current);
-    }
-
-    /** The lowest fault current that has to open a device: behind it, and before any other. */
-    private static Quantity lowestBehind(Node device, FaultCurrents currents) {
-        Quantity lowest = currents.lowest(device);
-        for (Node node : device.protectedBehind()) {
-            Quantity there = currents.lowest(node);
-            lowest = there.base() < lowest.base() ? there : lowest;
-        }
-        return lowest;
     }
 }

@@ -15,6 +15,7 @@ import loomwright.markup.Links;
 import loomwright.markup.SourceMarkup;
 import loomwright.markup.Words;
 import loomwright.worked.Finding;
+import loomwright.worked.NextQuestion;
 import loomwright.worked.Verdict;
 
 /** What was found: what to change, what to decide, which figures to get; the checks that passed are folded away. */
@@ -41,7 +42,7 @@ final class FoundMarkup {
     }
 
     private String written() {
-        Html html = new Html().tag("<p>").text(Words.sentence(capital(FindingGroup.counted(examination)))).tag(
+        Html html = new Html().tag("<p>").text(Words.sentence(Words.capital(FindingGroup.counted(examination)))).tag(
                 " A check that passed means this one comparison, on its assumption and by its source. It does not say that the circuit is free of danger.</p>");
         html.tag("<div class=\"findings\">");
         group(html, "circuit-change", FindingGroup.CHANGE);
@@ -50,10 +51,6 @@ final class FoundMarkup {
         html.tag("<details id=\"circuit-passed\"><summary>").text(FindingGroup.counted(examination.count(Verdict.PASSED), "check") + " passed").tag("</summary>");
         list(html, Verdict.PASSED);
         return html.tag("</details></div>").toString();
-    }
-
-    private static String capital(String text) {
-        return text.startsWith("no ") ? "N" + text.substring(1) : text;
     }
 
     private void group(Html html, String id, FindingGroup group) {
@@ -83,7 +80,7 @@ final class FoundMarkup {
         html.tag("Typed in once, it serves all devices of that kind and rating.</p><ul class=\"figures-to-get\">");
         for (FigureToGet figure : figures) {
             html.tag("<li class=\"finding\"").attribute("data-verdict", Verdict.NOT_KNOWN.key()).tag("><p><strong>");
-            html.text(capitalised(figure.name())).tag("</strong>. ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
+            html.text(Words.capital(figure.name())).tag("</strong>. ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
             parts(html, figure);
             html.tag("</p></li>");
         }
@@ -103,11 +100,6 @@ final class FoundMarkup {
         html.text(".");
     }
 
-    private static String capitalised(String text) {
-        char first = text.charAt(0);
-        return first >= 'a' && first <= 'z' ? (char) (first - 'a' + 'A') + text.substring(1) : text;
-    }
-
     private void item(Html html, CircuitFinding found) {
         Finding finding = found.finding();
         FindingsMarkup.open(html, finding.verdict());
@@ -118,10 +110,25 @@ final class FoundMarkup {
         html.text(Words.sentence(finding.words())).tag("</p>");
         FindingsMarkup.remedy(html, "What to change: ", finding);
         html.tag(SourceMarkup.paragraph(links, finding.source()));
+        if (links.root() != null) {
+            working(html, found);
+        }
         if (live && finding.verdict() != Verdict.PASSED) {
             moves(html, found);
         }
         html.tag("</li>");
+    }
+
+    /** Plain links, so that they lead on without a script too. */
+    private void working(Html html, CircuitFinding found) {
+        NextQuestion working = Workings.of(examination, found);
+        html.tag("<p class=\"working\">");
+        if (working != null) {
+            html.tag("<a").attribute("href", links.calculator(working.calculatorKey(), working.carried())).tag(">Open the working<span class=\"unseen\"> of ");
+            html.text(found.check().label()).text(", ").text(designations.of(found.partId())).tag("</span></a> ");
+        }
+        String lesson = Workings.lesson(found.check());
+        html.tag("<a").attribute("href", links.lesson(lesson)).tag(">Lesson ").text(Integer.toString(Integer.parseInt(lesson.substring(0, 2)))).tag("</a></p>");
     }
 
     private void moves(Html html, CircuitFinding found) {

@@ -59,6 +59,16 @@ public final class FaultCurrents {
         return Quantity.of(emptyVolts / mostOhms[node.order()], Units.AMPERE);
     }
 
+    /** The lowest current that has to open a device: behind it, and before any other. */
+    public Quantity lowestBehind(Node device) {
+        Quantity lowest = lowest(device);
+        for (Node node : device.protectedBehind()) {
+            Quantity there = lowest(node);
+            lowest = there.base() < lowest.base() ? there : lowest;
+        }
+        return lowest;
+    }
+
     /** Where the resistance of the battery comes from; it bounds what the range is worth. */
     public Source source() {
         return battery.source();
