@@ -128,7 +128,7 @@ final class FoundMarkup {
             html.text(found.check().label()).text(", ").text(designations.of(found.partId())).tag("</span></a> ");
         }
         String lesson = Workings.lesson(found.check());
-        html.tag("<a").attribute("href", links.lesson(lesson)).tag(">Lesson ").text(Integer.toString(Integer.parseInt(lesson.substring(0, 2)))).tag("</a></p>");
+        html.tag("<a").attribute("href", links.lesson(lesson)).tag(">Why: lesson ").text(lesson.substring(lesson.charAt(0) == '0' ? 1 : 0, lesson.indexOf('-'))).tag("</a></p>");
     }
 
     private void moves(Html html, CircuitFinding found) {

@@ -238,7 +238,8 @@ final class Workings {
     static String lesson(Check check) {
         return switch (check) {
             case STANDING_DRAW, DAY -> "04-a-days-energy";
-            case CHARGING, SYSTEM_VOLTAGE -> "05-the-battery-behind-it";
+            case CHARGING -> "05b-what-charges-it";
+            case SYSTEM_VOLTAGE -> "05-the-battery-behind-it";
             case UNPROTECTED_LENGTH, ISOLATOR -> "06-where-to-tap-in";
             case OPERATING_POINT, VOLTAGE_DROP -> "08-voltage-drop";
             case AMPACITY -> "09-ampacity";

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** The page for readers has the kinds, words and counts of this run. {@code -Dgolden.rewrite=true} writes them anew. */
@@ -36,10 +35,10 @@ class PlantedPageTest {
                 .append("The right circuits themselves draw no stop, and none of them more than ").append(Expected.MOST_CAUTIONS)
                 .append(" things to decide.\n");
         for (Hazards.Subject subject : Hazards.SUBJECTS) {
-            text.append("\n### ").append(subject.title()).append("\n\n| mistake | said, at least | planted | named |\n| --- | --- | ---: | ---: |\n");
+            text.append("\n### ").append(subject.title()).append("\n\n| mistake | verdict | planted | named |\n| --- | --- | ---: | ---: |\n");
             for (Hazard hazard : subject.kinds()) {
                 long here = Tally.planted(hazard);
-                text.append("| ").append(hazard.words()).append(" | ").append(hazard.least() == Verdict.STOP ? "change this" : "decide this")
+                text.append("| ").append(hazard.words()).append(" | ").append(hazard.least().key())
                         .append(" | ").append(here).append(" | ").append(here - Tally.missed(hazard).size()).append(" |\n");
             }
         }
