@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
@@ -34,6 +35,8 @@ class WorkingsTest {
     void everyWorkingOfTheTrailerComesToTheFigureOfItsFinding() {
         hold(StartingCircuits.reedmereTrailer());
         hold(StartingCircuits.punt());
+        hold(WorkedCircuits.trailer());
+        hold(WorkedCircuits.punt());
         assertEquals(
                 Set.of("ampacity", "breaking-capacity", "fuse-place", "joint-heat", "panel-headroom", "selectivity", "short-circuit-heating", "trigger-loop"),
                 opened);
