@@ -29,7 +29,7 @@ public final class AnswerMarkup {
             FieldMarkup.unitSelect(html, id + "-unit", "Unit of your answer", units, asked.unit());
         }
         html.tag("<button type=\"submit\">Check</button></div></div>");
-        return html.tag("<div class=\"reply\" role=\"status\" aria-live=\"polite\"></div></form>").toString();
+        return html.tag("<div class=\"reply\"").attribute("id", place.id("reply")).tag(" role=\"status\" aria-live=\"polite\"></div></form>").toString();
     }
 
     /** The reply: its first sentence is the verdict. */

@@ -15,7 +15,13 @@ public final class FieldMarkup {
 
     /** The field filled with {@code text}. */
     public static String of(Place place, Field field, String text) {
+        return of(place, field, text, null);
+    }
+
+    /** The field filled with {@code text}, with a place beside it that says whether it is assumed; null for a form that does not say so. */
+    static String of(Place place, Field field, String text, String mark) {
         String id = place.id(field.key());
+        String described = described(id, field, mark != null);
         Html html = new Html().tag("<div class=\"field\"").attribute("data-input", field.key()).tag("><label");
         html.attribute("for", id).tag(">").text(label(field)).tag("</label>");
         if (!field.help().isEmpty()) {
@@ -23,9 +29,12 @@ public final class FieldMarkup {
         }
         html.tag("<div class=\"entry\">");
         if (field instanceof QuantityField quantity) {
-            quantity(html, id, quantity, text);
+            quantity(html, id, quantity, text, described);
         } else if (field instanceof ChoiceField choice) {
-            choice(html, id, choice, text);
+            choice(html, id, choice, text, described);
+        }
+        if (mark != null) {
+            html.tag("<span class=\"assumed\"").attribute("id", markId(id)).tag(">").text(mark).tag("</span>");
         }
         return html.tag("</div></div>").toString();
     }
@@ -34,6 +43,11 @@ public final class FieldMarkup {
     public static String error(String inputId, String message) {
         Html html = new Html().tag("<p class=\"error\"").attribute("id", inputId + "-error");
         return html.tag("><strong>Look again:</strong> ").text(Words.sentence(message)).tag("</p>").toString();
+    }
+
+    /** The id of the place beside a field that says whether it is assumed. */
+    public static String markId(String inputId) {
+        return inputId + "-assumed";
     }
 
     private static String label(Field field) {
@@ -45,14 +59,14 @@ public final class FieldMarkup {
         return symbol.isEmpty() ? field.label() : field.label() + ", in " + symbol;
     }
 
-    private static void quantity(Html html, String id, QuantityField field, String text) {
+    private static void quantity(Html html, String id, QuantityField field, String text, String described) {
         TypedQuantity typed = TypedQuantity.of(text);
         boolean apart = typed.unit() != null && (field.units().size() > 1 || field.units().contains(typed.unit()));
         boolean gauge = field.units().contains(Units.AWG);
         html.tag("<input").attribute("id", id).attribute("name", field.key());
         html.tag(" type=\"text\" inputmode=\"" + (gauge ? "text" : "decimal") + "\" autocomplete=\"off\" spellcheck=\"false\"");
         html.attribute("value", apart ? typed.number() : text);
-        describedBy(html, id, field);
+        describedBy(html, described);
         html.tag(">");
         if (field.units().size() > 1) {
             unitSelect(html, id + "-unit", "Unit of " + Words.small(field.label()), field.units(), typed.unit());
@@ -80,9 +94,9 @@ public final class FieldMarkup {
         return false;
     }
 
-    private static void choice(Html html, String id, ChoiceField field, String text) {
+    private static void choice(Html html, String id, ChoiceField field, String text, String described) {
         html.tag("<select").attribute("id", id).attribute("name", field.key());
-        describedBy(html, id, field);
+        describedBy(html, described);
         html.tag(">");
         for (Option option : field.options()) {
             html.tag("<option").attribute("value", option.key()).tag(option.key().equals(text) ? " selected>" : ">");
@@ -91,9 +105,14 @@ public final class FieldMarkup {
         html.tag("</select>");
     }
 
-    private static void describedBy(Html html, String id, Field field) {
-        if (!field.help().isEmpty()) {
-            html.attribute("aria-describedby", id + "-help");
+    private static String described(String id, Field field, boolean marked) {
+        String help = field.help().isEmpty() ? "" : id + "-help";
+        return marked ? (help + " " + markId(id)).strip() : help;
+    }
+
+    private static void describedBy(Html html, String described) {
+        if (!described.isEmpty()) {
+            html.attribute("aria-describedby", described);
         }
     }
 }

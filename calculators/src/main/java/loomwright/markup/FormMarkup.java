@@ -10,20 +10,21 @@ import loomwright.worked.Field;
 public final class FormMarkup {
     private FormMarkup() {}
 
-    /** The form, filled with {@code entries}. */
-    public static String of(Place place, Description description, Map<String, String> entries) {
+    /** The form, filled with {@code entries} and with what is taken where there is none. */
+    public static String of(Place place, Description description, Map<String, String> entries, Assumed assumed) {
         Html html = new Html().tag("<form class=\"try\" novalidate");
         html.attribute("aria-labelledby", place.id("try") + " " + place.id("title")).tag("><h4");
         html.attribute("id", place.id("try")).tag(">Put in your own figures</h4><div class=\"summary\"");
         html.attribute("id", place.id("summary")).tag(" tabindex=\"-1\" hidden></div>");
-        fields(html, place, description.fields(), entries);
-        html.tag("<p class=\"actions\"><button type=\"reset\" class=\"quiet\">Back to the printed example</button></p>");
+        fields(html, place, description.fields(), entries, assumed);
+        html.tag("<p class=\"actions\"><button type=\"button\" class=\"quiet\" data-empties>Empty what is assumed</button>");
+        html.tag(" <button type=\"reset\" class=\"quiet\">Back to the printed example</button></p>");
         html.tag("<p class=\"unseen\" role=\"status\"").attribute("id", place.id("status")).tag("></p>");
         return html.tag("</form>").toString();
     }
 
     /** All fields in order. Loads or ports that are not in use wait in a fold, so that the form is no longer than the example. */
-    private static void fields(Html html, Place place, List<Field> fields, Map<String, String> entries) {
+    private static void fields(Html html, Place place, List<Field> fields, Map<String, String> entries, Assumed assumed) {
         boolean folded = false;
         FieldGroup group;
         for (int at = 0; at < fields.size(); at = group.to()) {
@@ -36,7 +37,8 @@ public final class FormMarkup {
             }
             folded = folds;
             for (int i = at; i < group.to(); i++) {
-                html.tag(FieldMarkup.of(place, fields.get(i), Entered.text(fields.get(i), entries)));
+                Field field = fields.get(i);
+                html.tag(FieldMarkup.of(place, field, Entered.text(field, entries), assumed.mark(field, entries)));
             }
         }
         html.tag(folded ? "</details>" : "");

@@ -16,13 +16,23 @@ import loomwright.worked.QuantityField;
 public final class GivenMarkup {
     private GivenMarkup() {}
 
-    /** The block {@code div.given}. */
+    /** The block {@code div.given} of an example with a story of its own. */
     public static String of(Description description, Map<String, String> given) {
-        return "<div class=\"given\">" + inside("Given", description, given) + "</div>";
+        return of(description, given, Assumed.OWN_STORY);
     }
 
-    /** The inside of the block. */
-    public static String inside(String heading, Description description, Map<String, String> given) {
+    /** The block {@code div.given}. */
+    public static String of(Description description, Map<String, String> given, Assumed assumed) {
+        return "<div class=\"given\">" + inside("Given", description, given, Map.of(), assumed) + "</div>";
+    }
+
+    /**
+     * The inside of the block.
+     *
+     * @param own what the reader typed, of {@code given}
+     */
+    public static String inside(
+            String heading, Description description, Map<String, String> given, Map<String, String> own, Assumed assumed) {
         Html html = new Html().tag("<h4>").text(heading).tag("</h4><dl>");
         List<Field> fields = description.fields();
         FieldGroup group;
@@ -30,18 +40,21 @@ public final class GivenMarkup {
             group = FieldGroup.at(fields, at);
             if (!group.isEmpty(fields, given)) {
                 for (int i = at; i < group.to(); i++) {
-                    line(fields.get(i), Entered.text(fields.get(i), given), html);
+                    line(fields.get(i), given, own.containsKey(fields.get(i).key()) ? Assumed.OWN_STORY : assumed, html);
                 }
             }
         }
         return html.tag("</dl>").toString();
     }
 
-    private static void line(Field field, String text, Html html) {
+    private static void line(Field field, Map<String, String> given, Assumed assumed, Html html) {
+        String text = Entered.text(field, given);
         if (!text.isEmpty()) {
+            String mark = assumed.mark(field, given);
             html.tag("<div").attribute("data-input", field.key()).attribute("data-given", text);
-            html.tag("><dt>").text(field.label()).tag("</dt><dd>");
+            html.tag(Assumed.isUnsaid(field, given) ? " data-unsaid" : "").tag("><dt>").text(field.label()).tag("</dt><dd>");
             entry(field, text, html);
+            html.tag(mark.isEmpty() ? "" : " <span class=\"assumed\">").text(mark).tag(mark.isEmpty() ? "" : "</span>");
             html.tag("</dd></div>");
         }
     }

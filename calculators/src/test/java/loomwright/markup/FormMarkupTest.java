@@ -22,7 +22,7 @@ class FormMarkupTest {
         assertContains(
                 form("500 mA", "2/0 AWG"),
                 "<input id=\"bench-current\" name=\"current\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" spellcheck=\"false\""
-                        + " value=\"500\" aria-describedby=\"bench-current-help\"><select id=\"bench-current-unit\""
+                        + " value=\"500\" aria-describedby=\"bench-current-help bench-current-assumed\"><select id=\"bench-current-unit\""
                         + " aria-label=\"Unit of design current\"><option>A</option><option selected>mA</option></select>");
         assertContains(
                 form("500 mA", "2/0 AWG"),
@@ -56,7 +56,7 @@ class FormMarkupTest {
     void foldsAwayTheLoadsThatAreNotInUse() {
         Description day = new DayEnergy().description();
         Map<String, String> entries = new HashMap<>(Map.of("load-1-power", "75 W", "load-1-hours", "4 h", "load-3-power", "5 W"));
-        String form = FormMarkup.of(Sample.PLACE, day, entries);
+        String form = FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY);
         assertFolded(form, "load-2-power", true);
         assertFolded(form, "load-3-power", false);
         assertFolded(form, "load-4-power", true);
@@ -65,7 +65,7 @@ class FormMarkupTest {
         assertContains(form, "<summary>Load 4 and on, if you need it</summary>");
         assertFalse(GivenMarkup.of(day, entries).contains("Load 2"));
         entries.clear();
-        assertFolded(FormMarkup.of(Sample.PLACE, day, entries), "load-1-power", false);
+        assertFolded(FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY), "load-1-power", false);
     }
 
     private static void assertFolded(String form, String field, boolean folded) {
@@ -90,9 +90,27 @@ class FormMarkupTest {
         assertContains(
                 given,
                 "<div data-input=\"size\" data-given=\"2,5 mm2\"><dt>Size</dt><dd><span class=\"value\">2.5\u00a0mm²</span></dd></div>");
-        assertContains(given, "data-given=\"20 °C\"");
-        assertContains(given, "<div data-input=\"counts\" data-given=\"one-way\"><dt>The length is</dt><dd>one way</dd></div>");
+        assertContains(given, "data-given=\"20 °C\" data-unsaid>");
+        assertContains(
+                given,
+                "<div data-input=\"counts\" data-given=\"one-way\" data-unsaid><dt>The length is</dt><dd>one way"
+                        + " <span class=\"assumed\">assumed</span></dd></div>");
         assertFalse(given.contains("spare"), given);
+    }
+
+    @Test
+    void marksWhatNobodySaidAndWhatALessonLends() {
+        assertContains(form("8 A", "2.5"), "<span class=\"assumed\" id=\"bench-temperature-assumed\">assumed</span>");
+        assertContains(form("8 A", "2.5"), "<span class=\"assumed\" id=\"bench-current-assumed\"></span>");
+        Map<String, String> entries = Sample.entries("8 A", "2.5");
+        Assumed lent = new Assumed("Lesson 8");
+        String form = FormMarkup.of(Sample.PLACE, description, entries, lent);
+        assertContains(form, "id=\"bench-current-assumed\">assumed, as in Lesson 8</span>");
+        assertContains(form, "id=\"bench-temperature-assumed\">assumed</span>");
+        assertContains(form, "id=\"bench-spare-assumed\"></span>");
+        assertContains(GivenMarkup.of(description, entries, lent), "<span class=\"assumed\">assumed, as in Lesson 8</span>");
+        String typed = GivenMarkup.inside("Given", description, entries, Map.of("current", "8 A"), lent);
+        assertContains(typed, "<dd><span class=\"value\">8\u00a0A</span></dd>");
     }
 
     @Test
@@ -120,7 +138,7 @@ class FormMarkupTest {
     }
 
     private String form(String current, String size) {
-        return FormMarkup.of(Sample.PLACE, description, Sample.entries(current, size));
+        return FormMarkup.of(Sample.PLACE, description, Sample.entries(current, size), Assumed.OWN_STORY);
     }
 
     private static void assertContains(String html, String part) {

@@ -26,7 +26,9 @@ final class AnswerForm {
         this.units = (HTMLSelectElement) form.querySelector("select");
         form.addEventListener("submit", event -> {
             event.preventDefault();
-            reply.setInnerHTML(AnswerMarkup.reply(check()));
+            AnswerCheck answer = check();
+            reply.setInnerHTML(AnswerMarkup.reply(answer));
+            FaultNotes.tie(box, reply.getId(), answer.kind() == AnswerCheck.Kind.UNREADABLE);
         });
     }
 
@@ -41,8 +43,10 @@ final class AnswerForm {
         show(() -> null);
     }
 
-    private void clear() {
+    /** An earlier reply goes. */
+    void clear() {
         reply.setInnerHTML("");
+        FaultNotes.tie(box, reply.getId(), false);
     }
 
     private AnswerCheck check() {

@@ -27,7 +27,7 @@ final class CircuitEntries {
         if (edit.circuit() != null) {
             desk.record(edit.circuit(), desk.chosen() + "/" + key);
         }
-        if (left && (form.isChoice(key) || form.isFilledAnew(key))) {
+        if (left && form.isChoice(key)) {
             form.show(desk.now(), desk.chosen(), desk.drafts());
         } else {
             form.follow(desk.now());

@@ -27,6 +27,7 @@ final class CircuitInputs {
         document.addEventListener("keydown", this::key);
         HTMLElement form = document.querySelector("#circuit-form form");
         listen(form, this::part);
+        form.addEventListener("focusout", event -> Window.setTimeout(() -> desk.form().fillUp(), 0));
         listen(desk.drilling().element(), this::panel);
         HTMLInputElement name = desk.nameBox().box();
         name.addEventListener("input", event -> entries.name(name.getValue()));

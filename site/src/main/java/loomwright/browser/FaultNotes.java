@@ -88,6 +88,17 @@ final class FaultNotes {
         control.setAttribute("aria-describedby", help == null ? error : help + " " + error);
     }
 
+    /** Marks a control as one to look at again, described by what says why; or takes that away. */
+    static void tie(HTMLElement control, String describing, boolean isWrong) {
+        if (isWrong) {
+            control.setAttribute("aria-invalid", "true");
+            control.setAttribute("aria-describedby", describing);
+        } else {
+            control.removeAttribute("aria-invalid");
+            control.removeAttribute("aria-describedby");
+        }
+    }
+
     private void removeMessages() {
         NodeList<? extends HTMLElement> controls = form.querySelectorAll("[aria-invalid]");
         for (int i = 0; i < controls.getLength(); i++) {

@@ -2,6 +2,7 @@ package loomwright.browser;
 
 import java.util.HashMap;
 import java.util.Map;
+import loomwright.markup.Assumed;
 import loomwright.markup.GivenMarkup;
 import loomwright.worked.Description;
 import org.teavm.jso.browser.Window;
@@ -14,16 +15,24 @@ final class GivenList {
     private final Description description;
     private final String printedMarkup;
     private final Map<String, String> printed = new HashMap<>();
+    private final Map<String, String> said = new HashMap<>();
+    private final Assumed assumed;
+    private Map<String, String> now;
     private Map<String, String> own;
 
-    GivenList(HTMLElement element, Description description) {
+    GivenList(HTMLElement element, Description description, Assumed assumed) {
+        this.assumed = assumed;
         this.element = element;
         this.description = description;
         this.printedMarkup = element.getInnerHTML();
         Window.current().addEventListener("beforeprint", event -> write());
         NodeList<? extends HTMLElement> entries = element.querySelectorAll("[data-input]");
         for (int i = 0; i < entries.getLength(); i++) {
-            printed.put(entries.get(i).getAttribute("data-input"), entries.get(i).getAttribute("data-given"));
+            HTMLElement entry = entries.get(i);
+            printed.put(entry.getAttribute("data-input"), entry.getAttribute("data-given"));
+            if (!entry.hasAttribute("data-unsaid")) {
+                said.put(entry.getAttribute("data-input"), entry.getAttribute("data-given"));
+            }
         }
     }
 
@@ -31,20 +40,31 @@ final class GivenList {
         return element;
     }
 
+    /** What the example was printed with. */
     Map<String, String> printed() {
         return printed;
+    }
+
+    /** What of it was said; the rest is assumed. */
+    Map<String, String> said() {
+        return said;
     }
 
     void hide() {
         element.setHidden(true);
     }
 
-    /** From now on these entries are given. They are written down when the page is printed; until then the form shows them. */
-    void show(Map<String, String> entries, boolean isPrinted) {
-        own = isPrinted ? null : entries;
+    /**
+     * From now on these entries are given. They are written down when the page is printed; until then the form shows them.
+     *
+     * @param typed what of them is the reader's
+     */
+    void show(Map<String, String> entries, Map<String, String> typed, boolean isPrinted) {
+        now = isPrinted ? null : entries;
+        own = typed;
     }
 
     private void write() {
-        element.setInnerHTML(own == null ? printedMarkup : GivenMarkup.inside("Given, with your own figures", description, own));
+        element.setInnerHTML(now == null ? printedMarkup : GivenMarkup.inside("Given, with your own figures", description, now, own, assumed));
     }
 }

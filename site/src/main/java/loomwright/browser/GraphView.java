@@ -15,12 +15,14 @@ final class GraphView {
 
     private final HTMLElement figure;
     private final Calculator calculator;
+    private final OldMark old;
     private int timer;
 
     /** @param figure null if the example has no graph */
     GraphView(HTMLElement figure, Calculator calculator) {
         this.figure = figure;
         this.calculator = calculator;
+        this.old = figure == null ? null : new OldMark(figure);
     }
 
     /** From now on the graph is that of these entries, which gave that working. */
@@ -31,9 +33,29 @@ final class GraphView {
         }
     }
 
+    /** An entry is being typed. */
+    void typing() {
+        if (old != null) {
+            Window.clearTimeout(timer);
+            old.typing();
+        }
+    }
+
+    /** An entry cannot be used. */
+    void refused() {
+        if (old != null) {
+            Window.clearTimeout(timer);
+            old.refused();
+        }
+    }
+
+    /** A graph that cannot be drawn of these entries leaves the one from before, and its mark. */
     private void draw(Map<String, String> entries, Working working) {
         Picture picture = Graphs.draw(calculator, entries, working);
-        if (picture != null) {
+        if (picture == null) {
+            old.typing();
+        } else {
+            old.clear();
             Repaint.inside(figure, PictureMarkup.inside(figure.getAttribute("id"), picture));
         }
     }

@@ -2,6 +2,7 @@ package loomwright.browser;
 
 import java.util.Map;
 import loomwright.markup.AnswerMarkup;
+import loomwright.markup.Assumed;
 import loomwright.markup.FormMarkup;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
@@ -29,12 +30,15 @@ final class LiveExample {
     /** Worked out when it is first needed: the page shows it already. */
     private Working printed;
 
-    private LiveExample(HTMLElement section, Calculator calculator, Place place, GivenList given, Output asked) {
+    private final Pause pause = new Pause();
+
+    private LiveExample(
+            HTMLElement section, Calculator calculator, Place place, GivenList given, Assumed assumed, Output asked) {
         this.calculator = calculator;
         this.place = place;
         this.given = given;
         HTMLElement formElement = section.querySelector("form.try");
-        this.form = new EntryForm(formElement, place, calculator.description());
+        this.form = new EntryForm(formElement, place, calculator.description(), assumed, given.said());
         this.notes = new FaultNotes(formElement, place);
         this.outcome = new OutcomeView(section.querySelector(".outcome"), place);
         this.graph = new GraphView(section.querySelector(".graph"), calculator);
@@ -49,17 +53,19 @@ final class LiveExample {
     /** Puts the rungs and the forms in; the outcome stays as it was printed until something changes. */
     static LiveExample takeOver(HTMLElement section, Calculator calculator, Links links) {
         Place place = new Place(section.getAttribute("data-key"), links, ShownFirst.of(section));
-        GivenList given = new GivenList(section.querySelector(".given"), calculator.description());
+        String lender = section.getAttribute("data-lender");
+        Assumed assumed = lender == null ? Assumed.OWN_STORY : new Assumed(lender);
+        GivenList given = new GivenList(section.querySelector(".given"), calculator.description(), assumed);
         Output asked = calculator.description().output(section.getAttribute("data-check"));
         given.hide();
-        Dom.insertAfter(given.element(), FormMarkup.of(place, calculator.description(), given.printed()));
+        Dom.insertAfter(given.element(), FormMarkup.of(place, calculator.description(), given.said(), assumed));
         Dom.append(section, AnswerMarkup.form(place, asked));
-        return new LiveExample(section, calculator, place, given, asked);
+        return new LiveExample(section, calculator, place, given, assumed, asked);
     }
 
     private Working printed() {
         if (printed == null) {
-            printed = Outcome.of(calculator, given.printed()).working();
+            printed = Outcome.of(calculator, given.said()).working();
         }
         return printed;
     }
@@ -73,16 +79,33 @@ final class LiveExample {
 
     private void listen(HTMLElement element) {
         element.addEventListener("input", event -> {
-            form.followUnits(event.getTarget());
-            work(false);
+            form.changed((HTMLElement) event.getTarget());
+            typing();
         });
         element.addEventListener("change", event -> work(true));
+        element.addEventListener("focusout", event -> pause.finish(() -> work(true)));
+        element.querySelector("[data-empties]").addEventListener("click", event -> {
+            form.emptyAssumed();
+            lookAgain();
+        });
         element.addEventListener("submit", event -> {
             event.preventDefault();
             lookAgain();
         });
         Dom.onEnter(element, this::lookAgain);
-        element.addEventListener("reset", event -> Window.setTimeout(() -> work(true), 0));
+        element.addEventListener("reset", event -> Window.setTimeout(() -> {
+            form.asPrinted();
+            work(true);
+        }, 0));
+    }
+
+    /** A key was pressed in a field. What the page shows is from before, and says so; the entry counts once it is finished. */
+    private void typing() {
+        outcome.old().typing();
+        graph.typing();
+        answer.clear();
+        status.hush();
+        pause.begin(() -> work(false));
     }
 
     private void lookAgain() {
@@ -93,26 +116,36 @@ final class LiveExample {
     /**
      * Works the example out with what the fields hold.
      *
-     * @param leftField whether the reader has left the field: while typing, no new complaint is made
+     * @param leftField whether the reader has left the field: after a pause in typing, no new complaint is made
      */
     private void work(boolean leftField) {
+        pause.end();
         Map<String, String> entries = form.entries();
         Outcome worked = Outcome.of(calculator, entries);
         Working own = worked.working();
         if (own == null) {
-            outcome.markOld();
+            outcome.old().refused();
+            graph.refused();
             answer.showFaults();
             notes.show(worked.faults(), leftField);
-            status.say(notes.spoken());
+            say(notes.spoken(), leftField);
             return;
         }
         notes.clear();
         boolean isPrinted = isPrinted(entries);
         outcome.show(isPrinted ? printed() : own, printed());
         graph.show(entries, own);
-        given.show(entries, isPrinted);
+        given.show(entries, form.own(entries), isPrinted);
         answer.show(() -> own);
-        status.say(StatusText.of(place, own));
+        say(StatusText.of(place, own), leftField);
+    }
+
+    private void say(String words, boolean leftField) {
+        if (leftField) {
+            status.sayNow(words);
+        } else {
+            status.saySoon(words);
+        }
     }
 
     private boolean isPrinted(Map<String, String> entries) {

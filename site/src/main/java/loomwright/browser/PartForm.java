@@ -66,10 +66,19 @@ final class PartForm {
         return at >= 0 && part.kind().fields().get(at) instanceof ChoiceField;
     }
 
-    /** Whether a field was left empty that now holds what is usual. */
-    boolean isFilledAnew(String key) {
-        int at = part.kind().indexOf(key);
-        Field field = at < 0 ? null : part.kind().fields().get(at);
-        return field != null && !(field instanceof ChoiceField) && fields.text(key).isBlank() && !part.text(key).isEmpty();
+    /** Shows what is usual in the boxes that were left empty. The box that has the focus is the reader's: nothing is written into it. */
+    void fillUp() {
+        String focused = Focus.idWithin(form);
+        for (Field field : part.kind().fields()) {
+            String key = field.key();
+            if (isShown(key) && !isChoice(key) && !PartFormMarkup.PLACE.id(key).equals(focused)
+                    && fields.text(key).isBlank() && !part.text(key).isEmpty()) {
+                fields.show(key, part.text(key));
+            }
+        }
+    }
+
+    private boolean isShown(String key) {
+        return form.querySelector("[data-input='" + key + "']") != null;
     }
 }

@@ -56,15 +56,22 @@ final class SheetMaker {
     private void make() {
         error.setInnerHTML("");
         fine = true;
+        HTMLElement group = form.querySelector(".kit-lessons");
+        group.removeAttribute("aria-describedby");
         int seed = number(SEED, SheetCode.LARGEST_SEED, "The set number");
         int people = number(PEOPLE, SheetCode.MOST_PEOPLE, "The number of people");
         int each = number(EACH, Selection.ALL, "The number of questions");
         List<Integer> places = chosen();
         if (places.isEmpty()) {
+            group.setAttribute("aria-describedby", "kit-lessons-error");
             fault("kit-lessons", "No lesson with a question is chosen: tick at least one.");
         }
         if (fine) {
             show(new Handout(Selection.ofLessons(lessons, places, each), seed), people, seed);
+        }
+        HTMLElement wrong = form.querySelector("[aria-invalid]");
+        if (wrong != null) {
+            wrong.focus();
         }
     }
 
@@ -111,10 +118,8 @@ final class SheetMaker {
             number = c < '0' || c > '9' ? most + 1 : number * 10 + c - '0';
         }
         boolean good = number >= 1 && number <= most;
-        if (good) {
-            box.removeAttribute("aria-invalid");
-        } else {
-            box.setAttribute("aria-invalid", "true");
+        FaultNotes.tie(box, id + "-error", !good);
+        if (!good) {
             fault(id, name + " must be a whole number from 1 to " + most + ".");
         }
         return number;

@@ -49,6 +49,16 @@ final class TypedFields {
         }
     }
 
+    /** Shows a text in a box, its unit beside it where that can be chosen. */
+    void show(String key, String text) {
+        TypedQuantity typed = TypedQuantity.of(text);
+        HTMLSelectElement units = units(key);
+        box(key).setValue(typed.unit() == null ? text : typed.number());
+        if (units != null && typed.unit() != null) {
+            units.setValue(typed.unit().symbol());
+        }
+    }
+
     HTMLInputElement box(String key) {
         return (HTMLInputElement) element(key);
     }

@@ -18,6 +18,11 @@ final class Form {
         browser.overwrite(text);
     }
 
+    /** Waits until what was typed counts: no key has been pressed for a moment. */
+    void settle() {
+        browser.until(() -> !isThere(".typing"));
+    }
+
     /** Types over what a field holds, and leaves it. */
     void enter(String field, String text) {
         type(field, text);

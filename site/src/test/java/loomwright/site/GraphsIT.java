@@ -36,6 +36,8 @@ class GraphsIT {
             box.dispatchEvent(new InputEvent('input', {bubbles: true}));
             """;
 
+    private static final String MARKED = "return document.getElementById(arguments[0]).matches('.typing, .old')";
+
     @TestFactory
     Stream<DynamicTest> followsTheEntries(Browser browser) {
         return CHANGES.keySet().stream().sorted().map(calculator -> DynamicTest.dynamicTest(calculator, () -> {
@@ -47,7 +49,7 @@ class GraphsIT {
             String before = inside(browser, graph);
             List<String> change = CHANGES.get(calculator);
             browser.run(TYPE, key + "-" + change.get(0), change.get(1));
-            browser.until(() -> !inside(browser, graph).equals(before));
+            browser.until(() -> !(boolean) browser.run(MARKED, graph) && !inside(browser, graph).equals(before));
             assertEquals(List.of(), browser.messages());
             Map<String, String> entries = new LinkedHashMap<>(entries(browser, key));
             Calculator drawn = Catalogue.find(calculator);

@@ -45,10 +45,11 @@ class JourneyIT {
     }
 
     @Test
-    void doublingTheCurrentDoublesTheDropWhileTyping() {
+    void doublingTheCurrentDoublesTheDropAfterAPause() {
         form.enter("current", "3");
         double three = number(form.own("drop"));
         form.type("current", "6");
+        form.settle();
         assertEquals(2 * three, number(form.own("drop")), 0.0006 * three);
         assertTrue(form.isHidden(".given"));
     }
@@ -68,7 +69,9 @@ class JourneyIT {
     @Test
     void aBadEntryKeepsTheTextAndSaysWhatToDo() {
         form.type("current", "5000000");
-        String drop = form.own("drop");
+        form.settle();
+        String drop = form.printed("drop");
+        assertTrue(form.isThere(".graph.old > .oldnote:first-child"), "the old graph is marked");
         assertTrue(form.isThere(".outcome.old > .oldnote:first-child"), "the old outcome is marked");
         assertFalse(form.isThere(".error"), "no complaint while typing");
         form.press(Keys.TAB);
@@ -77,9 +80,10 @@ class JourneyIT {
         assertEquals("true", form.attribute("current", "aria-invalid"));
         assertTrue(form.attribute("current", "aria-describedby").endsWith("current-error"));
         assertFalse(form.isHidden(".summary"));
-        assertEquals(drop, form.own("drop"), "the last good outcome stays");
+        assertEquals(drop, form.printed("drop"), "the last good outcome stays");
 
         form.type("current", "6");
+        form.settle();
         assertFalse(form.isThere(".error"), "the complaint goes as soon as the entry is good");
         assertFalse(form.isThere(".oldnote"));
         assertTrue(form.isHidden(".summary"));
@@ -139,6 +143,44 @@ class JourneyIT {
         browser.run("document.querySelector('#" + KEY + " .outcome details.slips').open = true");
         form.enter("current", "7");
         assertTrue(form.isThere(".outcome details.slips[open]"));
+    }
+
+    /** Whatever is shown or said while the keys 2 and 0 are pressed is written down by the page. */
+    @Test
+    void halfANumberIsNoEntry() {
+        browser.run(
+                """
+                const section = document.getElementById(arguments[0]);
+                const outcome = section.querySelector('.outcome');
+                window.seen = [];
+                const write = () => window.seen.push((section.querySelector('tr[data-result=drop] td.own') || {}).textContent
+                  + '|' + section.querySelector('form.try [role=status]').textContent
+                  + '|' + section.querySelectorAll('.typing > .oldnote').length);
+                new MutationObserver(write).observe(section, {subtree: true, childList: true, characterData: true});
+                """,
+                KEY);
+        double printed = number(form.printed("drop"));
+        form.type("current", "20");
+        form.settle();
+        browser.until(() -> !form.text("form.try [role=status].unseen").isEmpty());
+        assertEquals(2 * printed, number(form.own("drop")), 0.001, "20 A through what was printed for 10 A");
+        List<?> seen = (List<?>) browser.run("return window.seen");
+        assertTrue(seen.stream().anyMatch(each -> each.equals("undefined||2")), "graph and outcome are marked at the first key: " + seen);
+        String own = form.own("drop");
+        for (Object each : seen) {
+            String[] parts = ((String) each).replace('\u00a0', ' ').split("\\|");
+            assertTrue(parts[0].equals("undefined") || parts[0].equals(own), "shown in between: " + each);
+            assertTrue(parts[1].isEmpty() || parts[1].contains(own), "said in between: " + each);
+        }
+    }
+
+    @Test
+    void anAnswerThatCannotBeReadIsTiedToItsReply() {
+        answer("many");
+        assertEquals("true", form.attribute("answer", "aria-invalid"));
+        assertEquals(KEY + "-reply", form.attribute("answer", "aria-describedby"));
+        answer("1");
+        assertEquals(null, form.attribute("answer", "aria-invalid"));
     }
 
     @Test

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
 /**
- * The time from a keystroke to the working laid out again.
+ * The time from a keystroke to the marks that what stands there is from before, and from the end of an entry to the working laid out again.
  *
  * <p>The best of five medians counts: what is measured is the page, not what else the machine is doing.
  */
@@ -18,48 +18,60 @@ class KeystrokeIT {
     private static final double MEDIAN_MILLISECONDS_SLOWED = 50;
     private static final int MOST_ROUNDS = 30;
 
-    /** Each stroke changes the number, is handled, and has its layout forced, before the clock is read. */
+    /** Each stroke changes the number, is handled, and has its layout forced, before the clock is read; then the entry is finished likewise. */
     private static final String STROKES =
             """
             const section = document.getElementById('voltage-drop');
             const box = section.querySelector('#voltage-drop-current');
             const outcome = section.querySelector('.outcome');
-            const times = [];
-            for (let i = 0; i < 60; i++) {
-              box.value = String(5 + i / 100);
+            const strokes = [];
+            const repaints = [];
+            const timed = (times, event) => {
               const start = performance.now();
-              box.dispatchEvent(new InputEvent('input', {bubbles: true}));
+              box.dispatchEvent(event);
               outcome.getBoundingClientRect();
               document.body.offsetHeight;
               times.push(performance.now() - start);
+            };
+            for (let i = 0; i < 60; i++) {
+              box.value = String(5 + i / 100);
+              timed(strokes, new InputEvent('input', {bubbles: true}));
+              if (!outcome.matches('.typing')) { throw new Error('not marked'); }
+              timed(repaints, new Event('change', {bubbles: true}));
+              if (outcome.matches('.typing')) { throw new Error('not repainted'); }
             }
-            return times.slice(10);
+            return [strokes.slice(10), repaints.slice(10)];
             """;
 
     @Test
     void isShort(Browser browser) {
-        double median = median(browser, 1, MEDIAN_MILLISECONDS);
-        System.out.println("[keystroke] median " + rounded(median) + " ms from keystroke to layout");
-        assertTrue(median < MEDIAN_MILLISECONDS, "median " + rounded(median) + " ms");
+        check(browser, 1, MEDIAN_MILLISECONDS, "");
     }
 
     @Test
     void isBearableOnASlowMachine(Browser browser) {
-        double median = median(browser, 6, MEDIAN_MILLISECONDS_SLOWED);
-        System.out.println("[keystroke] median " + rounded(median) + " ms at a sixth of the speed");
-        assertTrue(median < MEDIAN_MILLISECONDS_SLOWED, "median " + rounded(median) + " ms");
+        check(browser, 6, MEDIAN_MILLISECONDS_SLOWED, " at a sixth of the speed");
+    }
+
+    private static void check(Browser browser, int slowing, double limit, String speed) {
+        double[] medians = medians(browser, slowing, limit);
+        String words = "median " + rounded(medians[0]) + " ms from keystroke to mark, " + rounded(medians[1]) + " ms from entry to layout" + speed;
+        System.out.println("[keystroke] " + words);
+        assertTrue(Math.max(medians[0], medians[1]) < limit, words);
     }
 
     /** The best of several rounds: other work on the machine can only slow a round down. Ends once a round is within the limit. */
-    private static double median(Browser browser, int slowing, double limit) {
+    private static double[] medians(Browser browser, int slowing, double limit) {
         browser.open("calculators/voltage-drop.html");
         browser.command("Emulation.setCPUThrottlingRate", Map.of("rate", slowing));
         try {
-            double best = Double.MAX_VALUE;
-            for (int round = 0; round < MOST_ROUNDS && (round < 5 || best >= limit); round++) {
-                List<?> times = (List<?>) browser.run(STROKES);
-                double[] sorted = times.stream().mapToDouble(time -> ((Number) time).doubleValue()).sorted().toArray();
-                best = Math.min(best, sorted[sorted.length / 2]);
+            double[] best = {Double.MAX_VALUE, Double.MAX_VALUE};
+            for (int round = 0; round < MOST_ROUNDS && (round < 5 || Math.max(best[0], best[1]) >= limit); round++) {
+                List<?> both = (List<?>) browser.run(STROKES);
+                for (int i = 0; i < best.length; i++) {
+                    double[] sorted = ((List<?>) both.get(i)).stream().mapToDouble(time -> ((Number) time).doubleValue()).sorted().toArray();
+                    best[i] = Math.min(best[i], sorted[sorted.length / 2]);
+                }
             }
             return best;
         } finally {

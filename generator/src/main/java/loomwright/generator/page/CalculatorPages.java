@@ -76,7 +76,7 @@ final class CalculatorPages {
             careful = ours && (careful == null || ventures(example) < ventures(careful)) ? example : careful;
         }
         if (careful != null) {
-            return markup.write(careful, description.key());
+            return markup.lent(careful);
         }
         String usual = markup.usual(calculator);
         return usual.isEmpty() ? "<p>No lesson works an example of this yet.</p>\n" : usual;

@@ -2,11 +2,13 @@ package loomwright.generator.page;
 
 import java.util.List;
 import java.util.Map;
+import loomwright.generator.content.Lesson;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
 import loomwright.generator.problem.Span;
 import loomwright.graph.Graphs;
+import loomwright.markup.Assumed;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
@@ -34,15 +36,28 @@ final class ExampleMarkup {
         relies(example);
         article.places().id(example.key(), at);
         article.places().id(example.key() + "-title", at);
-        return write(example, example.key());
+        return write(example, example.key(), Assumed.OWN_STORY);
     }
 
-    /** The example under another key, as on the page of its calculator. */
-    String write(Example example, String key) {
+    /** The example on the page of its calculator: its figures are lent to a reader who has others. */
+    String lent(Example example) {
+        return write(example, example.calculator().description().key(), new Assumed(lender(example)));
+    }
+
+    private String lender(Example example) {
+        for (Lesson lesson : site.content().lessons()) {
+            if (lesson.address().equals(example.article().address()) && !lesson.number().isEmpty()) {
+                return "Lesson " + lesson.number();
+            }
+        }
+        return "the example";
+    }
+
+    private String write(Example example, String key, Assumed assumed) {
         loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        return open(key, example.calculator().description(), example.check(), example.keep(), example.title())
+        return open(key, example.calculator().description(), example.check(), example.keep(), example.title(), assumed)
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
-                + GivenMarkup.of(example.calculator().description(), example.given()) + "\n"
+                + GivenMarkup.of(example.calculator().description(), example.given(), assumed) + "\n"
                 + PictureMarkup.graph(key, Graphs.draw(example.calculator(), example.given(), example.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
                 + pins(example) + misprint(example.misprint()) + "</section>\n";
@@ -56,17 +71,18 @@ final class ExampleMarkup {
             return "";
         }
         loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
-        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title())
+        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title(), Assumed.OWN_STORY)
                 + GivenMarkup.of(description, Map.of()) + "\n"
                 + PictureMarkup.graph(description.key(), Graphs.draw(calculator, Map.of(), outcome.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
     }
 
-    private static String open(String key, Description description, String check, List<String> keep, String title) {
+    private static String open(String key, Description description, String check, List<String> keep, String title, Assumed assumed) {
         String id = Html.escape(key);
         return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
                 + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
-                + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep))) + "\" aria-labelledby=\"" + id
+                + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep)))
+                + (assumed.lender().isEmpty() ? "" : "\" data-lender=\"" + Html.escape(assumed.lender())) + "\" aria-labelledby=\"" + id
                 + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
     }
