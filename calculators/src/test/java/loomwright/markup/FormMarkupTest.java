@@ -26,7 +26,7 @@ class FormMarkupTest {
                         + " aria-label=\"Unit of design current\"><option>A</option><option selected>mA</option></select>");
         assertContains(
                 form("500 mA", "2/0 AWG"),
-                "name=\"size\" type=\"text\" inputmode=\"text\" autocomplete=\"off\" spellcheck=\"false\" value=\"2/0\"><select");
+                "name=\"size\" type=\"text\" inputmode=\"text\" autocomplete=\"off\" spellcheck=\"false\" value=\"2/0\" aria-describedby=\"bench-size-assumed\"><select");
     }
 
     @Test
