@@ -83,7 +83,7 @@ class JourneyIT {
         assertEquals(drop, form.printed("drop"), "the last good outcome stays");
 
         form.type("current", "6");
-        form.settle();
+        browser.until(() -> !form.isThere(".old"));
         assertFalse(form.isThere(".error"), "the complaint goes as soon as the entry is good");
         assertFalse(form.isThere(".oldnote"));
         assertTrue(form.isHidden(".summary"));
