@@ -91,7 +91,7 @@ class RungStructureTest {
         assertEquals(List.of("Other numbers", "Again"), actions.select("button").eachText());
         Element head = read(RungMarkup.head(Sample.PLACE, "Fill in", "Do the last step.", Sample.CALCULATOR.description(), Sample.entries("8 A", "2.5 mm2")));
         assertEquals("bench-rung", head.selectFirst("h4").id());
-        assertEquals(List.of("Design current 8 A", "Size 2.5 mm²", "Temperature 20 °C", "The length is one way"), head.select(".given dl > div").eachText());
+        assertEquals(List.of("Design current 8 A", "Size 2.5 mm²", "Temperature 20 °C assumed", "The length is one way assumed"), head.select(".given dl > div").eachText());
     }
 
     @Test
