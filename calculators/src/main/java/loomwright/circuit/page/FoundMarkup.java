@@ -28,17 +28,25 @@ final class FoundMarkup {
     private final Circuit circuit;
     private final Designations designations;
     private final boolean live;
+    private final boolean opening;
 
-    private FoundMarkup(Links links, Examination examination, boolean live) {
+    private FoundMarkup(Links links, Examination examination, boolean live, boolean opening) {
         this.links = links;
         this.examination = examination;
         this.circuit = examination.circuit();
         this.designations = Designations.of(circuit);
         this.live = live;
+        this.opening = opening;
     }
 
+    /** On the page of a whole circuit, where each finding opens its working. */
     static String of(Links links, Examination examination, boolean live) {
-        return new FoundMarkup(links, examination, live).written();
+        return new FoundMarkup(links, examination, live, true).written();
+    }
+
+    /** In a lesson: it may stand in a site, or on paper, without the other lessons. */
+    static String alone(Links links, Examination examination) {
+        return new FoundMarkup(links, examination, false, false).written();
     }
 
     private String written() {
@@ -110,7 +118,7 @@ final class FoundMarkup {
         html.text(Words.sentence(finding.words())).tag("</p>");
         FindingsMarkup.remedy(html, "What to change: ", finding);
         html.tag(SourceMarkup.paragraph(links, finding.source()));
-        if (links.root() != null) {
+        if (opening) {
             working(html, found);
         }
         if (live && finding.verdict() != Verdict.PASSED) {

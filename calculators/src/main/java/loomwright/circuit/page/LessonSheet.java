@@ -31,7 +31,7 @@ public final class LessonSheet {
     public static String markup(Sheet sheet, Links links, Examination examination, Extent extent) {
         return switch (sheet) {
             case DRAWING -> CircuitMarkup.legend() + PlanMarkup.printed(examination, extent);
-            case FINDINGS -> FoundMarkup.of(links, extent.of(examination), false);
+            case FINDINGS -> FoundMarkup.alone(links, extent.of(examination));
             case SCHEDULE -> ListSheets.schedule(examination, extent);
             case PARTS -> ListSheets.partsAndCuts(links, examination.circuit(), extent);
             case LABELS -> ListSheets.labels(examination.circuit(), extent);
