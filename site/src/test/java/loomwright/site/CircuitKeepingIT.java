@@ -105,7 +105,7 @@ class CircuitKeepingIT {
         browser.find("#circuit-upload-beside").sendKeys(punt.toString());
         browser.until(() -> page.said().contains("at a place of its own"));
         assertEquals("2", page.value("circuit-shelf"));
-        assertTrue(page.row("lead").contains("6 mm²"), page.row("lead"));
+        assertTrue(page.row("lead").contains("4 mm²"), page.row("lead"));
         page.fill("circuit-shelf", "1");
         assertTrue(page.row("bench-run").contains("6.25 m"), page.row("bench-run"));
     }
@@ -219,17 +219,17 @@ class CircuitKeepingIT {
     void twoCircuitsStandSideBySide(Browser browser) {
         page.press("punt");
         page.press("beside");
-        page.choose("lead");
-        page.enter("size", "10 mm2");
+        page.choose("pump-run");
+        page.enter("size", "12 AWG");
         browser.until(() -> browser.text("#circuit-beside").contains("2: Reedmere punt, copy (on the desk)"));
         String drops = (String) browser.run(
                 "return [...document.querySelectorAll('#circuit-beside tr')].find(row => row.textContent.startsWith('Largest drop')).textContent");
         assertTrue(drops.matches("Largest drop to a load([0-9.]+).V(?!\\1)[0-9.]+.V"), drops);
         page.again();
         assertEquals("2", page.value("circuit-shelf"), "the one used last");
-        assertTrue(page.row("lead").contains("10 mm2"));
+        assertTrue(page.row("pump-run").contains("12 AWG"));
         page.fill("circuit-shelf", "1");
-        assertTrue(page.row("lead").contains("6 mm²"), page.row("lead"));
+        assertTrue(page.row("pump-run").contains("10 AWG"), page.row("pump-run"));
         page.press("discard");
         page.press("take");
         assertEquals("2", page.value("circuit-shelf"));
