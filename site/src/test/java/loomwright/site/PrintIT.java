@@ -65,7 +65,7 @@ class PrintIT {
         Element main = BuiltSite.page(page).selectFirst("main");
         words.add(main.selectFirst("h1").text());
         main.select("details > summary").forEach(each -> words.add(each.text()));
-        main.select("details p, details li").forEach(each -> words.add(start(each)));
+        main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
         main.select("p, li").stream()
                 .filter(each -> each.closest("nav, .on-screen") == null && each.select("math, svg").isEmpty())

@@ -130,7 +130,7 @@ final class FoundMarkup {
     /** Plain links, so that they lead on without a script too. */
     private void working(Html html, CircuitFinding found) {
         NextQuestion working = Workings.of(examination, found);
-        html.tag("<p class=\"working\">");
+        html.tag("<p class=\"working on-screen\">");
         if (working != null) {
             html.tag("<a").attribute("href", links.calculator(working.calculatorKey(), working.carried())).tag(">Open the working<span class=\"unseen\"> of ");
             html.text(found.check().label()).text(", ").text(designations.of(found.partId())).tag("</span></a> ");

@@ -29,9 +29,18 @@ final class TableWriter {
         }
         String rows = out.substring(start);
         out.setLength(start);
-        String label = "Table: " + firstRow(table);
+        String label = unlikeOthers("Table: " + firstRow(table));
         out.append("<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"").append(label).append("\">\n");
         out.append("<table aria-label=\"").append(label).append("\">\n").append(rows).append("</table>\n</div>\n");
+    }
+
+    /** With a number, if a table before it on the page has the same head. */
+    private String unlikeOthers(String label) {
+        String unlike = label;
+        for (int number = 2; out.indexOf("<table aria-label=\"" + unlike + "\"") >= 0; number++) {
+            unlike = label + ", " + number;
+        }
+        return unlike;
     }
 
     private void part(String element, Node part) {
