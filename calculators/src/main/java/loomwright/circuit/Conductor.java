@@ -4,7 +4,6 @@ import loomwright.conductor.AmpacityRuleSet;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
-import loomwright.conductor.RatedCurrent;
 import loomwright.conductor.Surroundings;
 import loomwright.protection.ShortCircuitInsulation;
 import loomwright.quantity.Quantity;
@@ -44,17 +43,6 @@ public record Conductor(
                 ShortCircuitInsulation.of(entries.option("short-circuit-insulation")),
                 ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), route).base(),
                 ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), route).base());
-    }
-
-    /**
-     * What it may carry by its rule set. A size that Table 5 of 33 CFR does not list is held against a thinner one.
-     *
-     * @return null if the rule set lists no figure for the size
-     * @throws loomwright.worked.Refusal if the rule set does not cover the surroundings
-     */
-    public RatedCurrent ampacity() {
-        Row row = rules.row(copper());
-        return row == null ? null : rules.at(row, around);
     }
 
     /** What it may carry where it lies; always an answer, by a harder row if its own is not in the table. */

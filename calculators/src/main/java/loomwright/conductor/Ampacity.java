@@ -5,7 +5,6 @@ import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.table.Row;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;

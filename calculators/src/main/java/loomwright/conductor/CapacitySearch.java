@@ -3,7 +3,6 @@ package loomwright.conductor;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.Row;
-import loomwright.table.Table;
 
 /** Finds what one rule set says of a conductor, with harder rows where its own are missing. */
 final class CapacitySearch {

@@ -7,7 +7,6 @@ import loomwright.circuit.Node;
 import loomwright.circuit.PartKind;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;

@@ -8,10 +8,9 @@ import loomwright.circuit.PartKind;
 import loomwright.circuit.Protection;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Solved;
-import loomwright.conductor.RatedCurrent;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.worked.Refusal;
 
 /** The schedule of circuits: one row a fuse-link or breaker, in the order of the circuit. */
 public final class Schedule {
@@ -63,12 +62,8 @@ public final class Schedule {
     }
 
     private static Quantity ampacity(Conductor conductor) {
-        try {
-            RatedCurrent rated = conductor.ampacity();
-            return rated == null ? null : rated.value();
-        } catch (Refusal notCovered) {
-            return null;
-        }
+        CarryingCapacity capacity = conductor.capacity();
+        return capacity.isRated() ? capacity.value() : null;
     }
 
     private static Quantity smaller(Quantity one, Quantity other) {

@@ -8,7 +8,6 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
-import loomwright.circuit.PartRead;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
