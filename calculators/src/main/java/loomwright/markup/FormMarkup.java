@@ -17,10 +17,20 @@ public final class FormMarkup {
         html.attribute("id", place.id("try")).tag(">Put in your own figures</h4><div class=\"summary\"");
         html.attribute("id", place.id("summary")).tag(" tabindex=\"-1\" hidden></div>");
         fields(html, place, description.fields(), entries, assumed);
-        html.tag("<p class=\"actions\"><button type=\"button\" class=\"quiet\" data-empties>Empty what is assumed</button>");
+        html.tag("<p class=\"actions\"><button type=\"button\" class=\"quiet\" data-empties").tag(
+                isAnyAssumed(description.fields(), entries, assumed) ? "" : " hidden").tag(">Empty what is assumed</button>");
         html.tag(" <button type=\"reset\" class=\"quiet\">Back to the printed example</button></p>");
         html.tag("<p class=\"unseen\" role=\"status\"").attribute("id", place.id("status")).tag("></p>");
         return html.tag("</form>").toString();
+    }
+
+    private static boolean isAnyAssumed(List<Field> fields, Map<String, String> entries, Assumed assumed) {
+        for (Field field : fields) {
+            if (!assumed.mark(field, entries).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** All fields in order. Loads or ports that are not in use wait in a fold, so that the form is no longer than the example. */
