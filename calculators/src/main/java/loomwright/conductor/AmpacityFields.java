@@ -27,7 +27,7 @@ final class AmpacityFields {
                     "Temperature around the conductor",
                     "Where the conductor is warmest: 40 °C for a closed vehicle in summer, more under a roof in the sun.",
                     -40, 150, Units.CELSIUS, Units.FAHRENHEIT)
-            .usually(USUAL_AMBIENT.text());
+            .usually("40 °C");
 
     static final QuantityField TOGETHER = QuantityField.of(
                     "conductors-together",

@@ -33,7 +33,7 @@ public final class ConductorFigures {
     /** The fields of what decides the ampacity: the rule set first, then the surroundings. */
     public static List<Field> ampacityFields() {
         return List.of(
-                AmpacityRuleSet.field(), Insulation.field(Insulation.values()), AmpacityFields.ENGINE_SPACE, AmpacityFields.AMBIENT.optional(),
+                AmpacityRuleSet.field(), Insulation.field(Insulation.values()), AmpacityFields.ENGINE_SPACE, AmpacityFields.AMBIENT,
                 AmpacityFields.TOGETHER);
     }
 

@@ -61,7 +61,7 @@ class CircuitTest {
         assertEquals("14 AWG", run("size=14 AWG").text("size"));
         assertEquals("2.5 mm2", run("size=2.5 mm2").text("size"));
         assertEquals("40 °C", run().text("temperature"));
-        assertEquals("", run().text("ambient"));
+        assertEquals("40 °C", run().text("ambient"));
     }
 
     @Test

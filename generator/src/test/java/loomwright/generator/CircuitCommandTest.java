@@ -32,7 +32,7 @@ class CircuitCommandTest {
             {"format": "loomwright-circuit", "version": 1, "name": "Ann's hut", "parts": [
               {"id": "battery", "kind": "supply", "battery": "given", "battery-resistance-low": "8 mΩ", "battery-resistance-high": "25 mΩ"},
               {"id": "fuse", "kind": "protection", "name": "F7 Main fuse", "fed-by": "battery", "device": "large-strip", "rating": "30 A"},
-              {"id": "run", "kind": "conductor", "name": "4/6 Run to the lamp", "fed-by": "fuse", "size": "2.5 mm²", "route-length": "3 m"},
+              {"id": "run", "kind": "conductor", "name": "4/6 Run to the lamp", "fed-by": "fuse", "ambient": "30 °C", "size": "2.5 mm²", "route-length": "3 m"},
               {"id": "lamp", "kind": "load", "name": "Lamp", "fed-by": "run", "power": "12 W"}
             ]}
             """;

@@ -56,15 +56,15 @@ class ExaminationTest {
 
     @Test
     void stopsWhereTheDeviceIsAboveTheAmpacity() {
-        // Table 5: 16 AWG with 105 °C insulation carries 25 A and stands in for 1.5 mm² (1.31 ≤ 0.95 × 1.5 = 1.425 mm²)
+        // Table 5: 16 AWG with 105 °C insulation carries 25 A and stands in for 1.5 mm²; at 40 °C × 0.91 (1.31 ≤ 0.95 × 1.5 = 1.425 mm²)
         CircuitFinding finding = one(changed(punt, "lamp-fuse", "rating", "30 A"), Check.CONDUCTOR_PROTECTED, "lamp-fuse");
         assertEquals(Verdict.STOP, finding.finding().verdict());
-        assertEquals(25, finding.finding().limit().value(), 1e-9);
-        // 33 CFR 183.455(c)(1): 150 % of 25 A is 37.5 A
+        assertEquals(22.75, finding.finding().limit().value(), 1e-9);
+        // 33 CFR 183.455(c)(1): 150 % of 22.75 A is 34.125 A
         Circuit more = changed(changed(punt, "lamp-fuse", "rating", "30 A"), "battery", "fuse-rule", "33-cfr-183");
         finding = one(more, Check.CONDUCTOR_PROTECTED, "lamp-run");
         assertEquals(Verdict.PASSED, finding.finding().verdict());
-        assertEquals(37.5, finding.finding().limit().value(), 1e-9);
+        assertEquals(34.125, finding.finding().limit().value(), 1e-9);
     }
 
     @Test
