@@ -106,6 +106,15 @@ public final class Node {
         }
     }
 
+    /** All that is fed from it, near or far. */
+    public List<Node> behind() {
+        List<Node> behind = new ArrayList<>(children);
+        for (int i = 0; i < behind.size(); i++) {
+            behind.addAll(behind.get(i).children);
+        }
+        return behind;
+    }
+
     /** Whether it lies on the way from the battery to another, or is that other. */
     public boolean isOnTheWayTo(Node other) {
         Node at = other;

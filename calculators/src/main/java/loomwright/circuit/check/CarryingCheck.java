@@ -1,7 +1,5 @@
 package loomwright.circuit.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import loomwright.circuit.Isolator;
 import loomwright.circuit.Load;
 import loomwright.circuit.Node;
@@ -59,11 +57,8 @@ final class CarryingCheck implements PartCheck {
     private static Quantity lasting(Node node, Context context) {
         double all = 0;
         double lasting = 0;
-        List<Node> waiting = new ArrayList<>(node.children());
         double volts = context.battery().lowest().base();
-        while (!waiting.isEmpty()) {
-            Node next = waiting.remove(waiting.size() - 1);
-            waiting.addAll(next.children());
+        for (Node next : node.behind()) {
             if (next.figures() instanceof Load load) {
                 double amperes = load.current(volts).base();
                 all += amperes;

@@ -1,7 +1,5 @@
 package loomwright.circuit.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import loomwright.circuit.Load;
 import loomwright.circuit.Node;
 import loomwright.circuit.Switching;
@@ -29,10 +27,7 @@ final class DutyCheck implements PartCheck {
 
     private static double amperes(Node node, SwitchedLoad kind, double volts) {
         double amperes = 0;
-        List<Node> waiting = new ArrayList<>(node.children());
-        while (!waiting.isEmpty()) {
-            Node next = waiting.remove(waiting.size() - 1);
-            waiting.addAll(next.children());
+        for (Node next : node.behind()) {
             amperes += next.figures() instanceof Load load && load.switchedAs() == kind ? load.current(volts).base() : 0;
         }
         return amperes;
