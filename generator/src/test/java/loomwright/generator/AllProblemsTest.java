@@ -14,7 +14,7 @@ class AllProblemsTest {
     @Test
     void listsTheMistakesOfAllFilesInOneRun() {
         TestSite site = new TestSite(folder);
-        site.write("lessons/02-second/lesson.md", TestSite.FRONT.replace("minutes: 20", "minutes: 0") + "[x](term:amp)\n");
+        site.write("lessons/02-second/lesson.md", TestSite.FRONT.replace(TestSite.CARD, "card: Only this.") + "[x](term:amp)\n");
         site.write("tables/rods.csv", "# title: Rods\nsize (mm²)\n1\n");
         site.write("glossary.md", "## ohm\n\n## volt\n\nA <i>unit</i>.\n");
         site.write("scenario.yaml", "bench-route: {value: \"4.2 m\"}\n");
@@ -44,9 +44,9 @@ class AllProblemsTest {
                 content/lessons/01-first/lesson.md:10:1: the figure block has no "title". Add a line title: with its text.
                    key: x
                    ^
-                content/lessons/02-second/lesson.md:4:10: "minutes" must be a whole number from 1 to 240 but is "0". Write the number alone.
-                   minutes: 0
-                            ^
+                content/lessons/02-second/lesson.md:4:1: the card has 1 line. It fits one screen with 5 to 8.
+                   card: Only this.
+                   ^
                 content/lessons/02-second/lesson.md:7:10: no term is called "amp". Add it to content/glossary.md.
                    [x](term:amp)
                             ^

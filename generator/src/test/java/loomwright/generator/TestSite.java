@@ -16,12 +16,15 @@ public final class TestSite {
     public static final Path PARTS = Path.of("src/test/resources/parts");
     public static final String LESSON = "lessons/01-first/lesson.md";
 
+    /** The card of a lesson. */
+    public static final String CARD = "card: [Keep one., Keep two., Keep three., Keep four., Keep five.]";
+
     /** The front matter of a lesson; its text begins in line 7. */
     public static final String FRONT = """
             ---
             title: First
             goal: do it
-            minutes: 20
+            card: [Keep one., Keep two., Keep three., Keep four., Keep five.]
             summary: A first lesson.
             ---
             """;

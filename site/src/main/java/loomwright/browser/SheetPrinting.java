@@ -4,7 +4,7 @@ import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 
-/** Prints all sheets of the circuit, or one alone. */
+/** Prints all sheets of a page, or one alone. */
 final class SheetPrinting {
     private static final String ALONE = "sheet-alone";
     private static final String CHOSEN = "chosen-sheet";

@@ -9,6 +9,7 @@ final class SiteProgram {
     public static void main(String[] arguments) {
         HTMLDocument document = HTMLDocument.current();
         LessonMarks.mount(document);
+        CardButton.mount(document);
         ForgetButton.mount(document);
         Workshop.mount(document);
         Printing.prepare(document);

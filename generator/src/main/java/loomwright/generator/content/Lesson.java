@@ -8,11 +8,12 @@ import java.util.List;
  * @param key its folder, such as {@code 08-voltage-drop}
  * @param article its text
  * @param goal what the reader can do afterwards; completes "You can ..."
- * @param minutes how long it takes
+ * @param card what to keep of it, a line each; it stands at its end and is printed as a card
+ * @param words how many words its text has, without its worked examples
  * @param summary one sentence for lists and search
  * @param needs the lessons to read before
  */
-public record Lesson(String key, Article article, String goal, int minutes, String summary, List<Scalar> needs) {
+public record Lesson(String key, Article article, String goal, List<Scalar> card, int words, String summary, List<Scalar> needs) {
 
     /** Its key without the number in front, so that a link outlives a new number. */
     public String name() {

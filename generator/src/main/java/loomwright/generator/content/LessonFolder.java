@@ -10,8 +10,6 @@ import loomwright.generator.problem.SourceFile;
 
 /** Reads {@code lessons/KEY/lesson.md}. */
 final class LessonFolder {
-    private static final int LONGEST_MINUTES = 240;
-
     private final Folder folder;
     private final Problems problems;
 
@@ -35,15 +33,18 @@ final class LessonFolder {
         ArticleText text = new ArticleText(file, front.bodyStart(), problems);
         String address = "lessons/" + key + ".html";
         if (front.map() == null) {
-            return new Lesson(key, text.article(address, key), "", 0, "", List.of());
+            return new Lesson(key, text.article(address, key), "", List.of(), 0, "", List.of());
         }
         YamlMap map = front.map();
         String title = text(map.required("title"));
+        Article article = text.article(address, title);
+        List<Scalar> card = new CardReader(problems).read(map);
         Lesson lesson = new Lesson(
                 key,
-                text.article(address, title),
+                article,
                 text(map.required("goal")),
-                minutes(map.required("minutes")),
+                card,
+                Words.of(article) + card.stream().mapToInt(line -> Words.in(line.text())).sum(),
                 text(map.required("summary")),
                 map.texts("needs"));
         map.finish();
@@ -65,20 +66,6 @@ final class LessonFolder {
             }
             before.add(lesson.key());
         }
-    }
-
-    private int minutes(Scalar scalar) {
-        if (scalar == null) {
-            return 0;
-        }
-        boolean digits = !scalar.text().isEmpty() && scalar.text().length() <= 3 && scalar.text().chars().allMatch(Character::isDigit);
-        int minutes = digits ? Integer.parseInt(scalar.text()) : 0;
-        if (minutes < 1 || minutes > LONGEST_MINUTES) {
-            problems.add(scalar.problem(
-                    "\"minutes\" must be a whole number from 1 to " + LONGEST_MINUTES + " but is \"" + scalar.text() + "\"",
-                    "Write the number alone."));
-        }
-        return minutes;
     }
 
     private static String text(Scalar scalar) {

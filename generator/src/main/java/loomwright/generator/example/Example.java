@@ -25,6 +25,8 @@ import loomwright.worked.Working;
  * @param pins what the results are held against
  * @param misprint a wrong figure to find, or null
  * @param uses what its working relies on
+ * @param further whether a reader can pass it over: it is left out of the time of its lesson
+ * @param words how many words its story and the steps of its working have
  */
 public record Example(
         String key,
@@ -39,7 +41,9 @@ public record Example(
         Map<String, Quantity> results,
         List<Pin> pins,
         Misprint misprint,
-        Uses uses) {
+        Uses uses,
+        boolean further,
+        int words) {
 
     /** The whole working. */
     public Working working() {

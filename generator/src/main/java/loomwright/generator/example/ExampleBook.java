@@ -18,6 +18,9 @@ import loomwright.worked.Calculator;
 
 /** Every worked example of the site, by key. */
 public final class ExampleBook {
+    /** The examples of a lesson that belong to its time; those after them can be passed over. */
+    private static final int FIRST = 2;
+
     private final Map<String, Example> examples = new LinkedHashMap<>();
     private final Map<Span, Example> byPlace = new HashMap<>();
     private final Map<String, Scalar> keys = new LinkedHashMap<>();
@@ -31,21 +34,25 @@ public final class ExampleBook {
     public static ExampleBook of(Content content, Map<String, Calculator> calculators, Problems problems) {
         ExampleBook book = new ExampleBook(problems);
         ExampleReader reader = new ExampleReader(calculators, content, problems);
-        Stream<Article> articles = Stream.concat(
-                content.lessons().stream().map(Lesson::article), content.pages().stream().map(PlainPage::article));
+        Stream<Reader> readers = Stream.concat(
+                content.lessons().stream().map(lesson -> new Reader(lesson.article(), FIRST, reader)),
+                content.pages().stream().map(page -> new Reader(page.article(), Integer.MAX_VALUE, reader)));
         // worked side by side, taken in their order
-        articles.toList().parallelStream().map(article -> readings(article, reader)).toList().forEach(book::add);
+        readers.toList().parallelStream().map(Reader::readings).toList().forEach(book::add);
         return book;
     }
 
-    private static Map<Block, ExampleReader.Reading> readings(Article article, ExampleReader reader) {
-        Map<Block, ExampleReader.Reading> readings = new LinkedHashMap<>();
-        for (Block block : article.blocks()) {
-            if (block.kind().equals("example")) {
-                readings.put(block, reader.read(article, block));
+    /** The examples of one article; those after the first ones can be passed over. */
+    private record Reader(Article article, int first, ExampleReader reader) {
+        Map<Block, ExampleReader.Reading> readings() {
+            Map<Block, ExampleReader.Reading> readings = new LinkedHashMap<>();
+            for (Block block : article.blocks()) {
+                if (block.kind().equals("example")) {
+                    readings.put(block, reader.read(article, block, readings.size() >= first));
+                }
             }
+            return readings;
         }
-        return readings;
     }
 
     private void add(Map<Block, ExampleReader.Reading> readings) {

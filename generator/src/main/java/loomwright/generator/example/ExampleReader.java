@@ -8,6 +8,7 @@ import loomwright.generator.content.Article;
 import loomwright.generator.content.Block;
 import loomwright.generator.content.Content;
 import loomwright.generator.content.Scalar;
+import loomwright.generator.content.Words;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.content.YamlReader;
 import loomwright.generator.problem.Problems;
@@ -41,7 +42,8 @@ final class ExampleReader {
      */
     record Reading(Scalar key, Example example) {}
 
-    Reading read(Article article, Block block) {
+    /** @param passedOver whether the example can be passed over, unless its author says otherwise */
+    Reading read(Article article, Block block, boolean passedOver) {
         YamlMap map = YamlReader.read("example block", block.body(), problems);
         if (map == null) {
             return new Reading(null, null);
@@ -53,6 +55,7 @@ final class ExampleReader {
         Scalar check = map.text("check");
         List<YamlMap> pins = map.maps("pins");
         YamlMap misprint = map.map("misprint");
+        boolean further = further(map.text("further"), passedOver);
         Trial trial = Trial.of(map, calculators, problems);
         map.finish();
         if (pins.isEmpty()) {
@@ -66,7 +69,16 @@ final class ExampleReader {
         return new Reading(key, new Example(
                 key.text(), article, title.text(), story, trial.calculator(), trial.given(), trial.keep(), outputs(show, trial),
                 check(check, show, trial), results(trial), pins(key.text(), pins, trial), misprint(misprint, trial),
-                Uses.of(trial.working())));
+                Uses.of(trial.working()), further, Words.in(story.text()) + StepWords.of(trial.working())));
+    }
+
+    private boolean further(Scalar said, boolean passedOver) {
+        if (said != null && !said.text().equals("yes") && !said.text().equals("no")) {
+            problems.add(said.problem(
+                    "\"further\" must be \"yes\" or \"no\" but is \"" + said.text() + "\"",
+                    "Write further: \"yes\" for an example that can be passed over, further: \"no\" for one that cannot."));
+        }
+        return said == null ? passedOver : said.text().equals("yes");
     }
 
     private List<String> outputs(List<Scalar> names, Trial trial) {

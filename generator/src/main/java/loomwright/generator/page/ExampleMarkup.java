@@ -55,7 +55,8 @@ final class ExampleMarkup {
 
     private String write(Example example, String key, Assumed assumed) {
         loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        return open(key, example.calculator().description(), example.check(), example.keep(), example.title(), assumed)
+        boolean further = example.further() && assumed.lender().isEmpty();
+        return open(key, example.calculator().description(), example.check(), example.keep(), example.title(), assumed, further)
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
                 + GivenMarkup.of(example.calculator().description(), example.given(), assumed) + "\n"
                 + PictureMarkup.graph(key, Graphs.draw(example.calculator(), example.given(), example.working()))
@@ -71,19 +72,21 @@ final class ExampleMarkup {
             return "";
         }
         loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
-        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title(), Assumed.OWN_STORY)
+        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title(), Assumed.OWN_STORY, false)
                 + GivenMarkup.of(description, Map.of()) + "\n"
                 + PictureMarkup.graph(description.key(), Graphs.draw(calculator, Map.of(), outcome.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
     }
 
-    private static String open(String key, Description description, String check, List<String> keep, String title, Assumed assumed) {
+    private static String open(
+            String key, Description description, String check, List<String> keep, String title, Assumed assumed, boolean further) {
         String id = Html.escape(key);
         return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
                 + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
                 + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep)))
-                + (assumed.lender().isEmpty() ? "" : "\" data-lender=\"" + Html.escape(assumed.lender())) + "\" aria-labelledby=\"" + id
-                + "-title\">\n<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
+                + (assumed.lender().isEmpty() ? "" : "\" data-lender=\"" + Html.escape(assumed.lender()))
+                + (further ? "\" data-further=\"yes" : "") + "\" aria-labelledby=\"" + id
+                + "-title\">\n<p class=\"label\">" + (further ? "Further example" : "Worked example") + "</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
                 + Html.escape(title) + "</h3>\n";
     }
 

@@ -44,7 +44,7 @@ final class LessonList {
         } else {
             front.paths().forEach(path -> paths.add(new Path(path.key(), path.title(), path.words(), entries(path.lessons()))));
         }
-        List<Entry> own = site.content().lessons().stream().filter(site.content()::isOfClub).map(LessonList::entry).toList();
+        List<Entry> own = site.content().lessons().stream().filter(site.content()::isOfClub).map(this::entry).toList();
         if (!own.isEmpty()) {
             paths.add(new Path(CLUB, ClubOnStart.titleOfLessons(site.content().club()), "Written for this copy of the site.", own));
         }
@@ -69,7 +69,7 @@ final class LessonList {
         return entries;
     }
 
-    private static Entry entry(Lesson lesson) {
-        return new Entry(lesson.number(), lesson.title(), lesson.address(), lesson.goal(), lesson.minutes());
+    private Entry entry(Lesson lesson) {
+        return new Entry(lesson.number(), lesson.title(), lesson.address(), lesson.goal(), LessonTime.minutes(lesson, site.book()));
     }
 }

@@ -61,7 +61,7 @@ public final class LessonMemory {
                 site.content().pages().stream().map(each -> each.article().file().text()).toList(),
                 site.content().fronts().values().stream().map(each -> each.article().file().text()).toList(),
                 site.content().terms().values().stream().map(each -> each.meaning().file().text()).distinct().toList(),
-                site.content().lessons().stream().map(each -> List.of(each.goal(), each.summary(), each.minutes(), each.number())).toList());
+                site.content().lessons().stream().map(each -> List.of(each.goal(), each.summary(), each.number())).toList());
         int before = site.problems().count();
         others.write(shown, site, search, sink, writing);
         others.forgetIf(site.problems().count() > before);

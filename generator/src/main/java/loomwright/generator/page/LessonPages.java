@@ -22,6 +22,7 @@ final class LessonPages {
             Links contents,
             String projector,
             String body,
+            Card card,
             Link previous,
             Link next) {}
 
@@ -69,16 +70,18 @@ final class LessonPages {
         Site apart = site.apart();
         ArticleWriter writer = ArticleWriter.of(apart, Site.numbered(lesson), lesson.article());
         Markup markup = writer.write(lesson.article().body());
+        Card card = Card.of(lesson, writer);
         Page page = new Page(
                 frames.of(lesson.title(), lesson.summary(), address),
                 lesson.number(),
                 lesson.title(),
                 lesson.goal(),
-                lesson.minutes(),
+                LessonTime.minutes(lesson, site.book()),
                 needs(lesson),
-                contents(markup.headings()),
+                contents(markup.headings(), card),
                 Address.from(address, Address.projector(lesson.key())),
                 markup.html(),
+                card,
                 neighbour(address, at - 1),
                 neighbour(address, at + 1));
         return new Written(
@@ -109,9 +112,13 @@ final class LessonPages {
                         .toList());
     }
 
-    private static Links contents(List<Heading> headings) {
+    private static Links contents(List<Heading> headings, Card card) {
         List<Link> links = new ArrayList<>();
-        for (Heading heading : headings) {
+        List<Heading> all = new ArrayList<>(headings);
+        if (card != null) {
+            all.add(card.heading());
+        }
+        for (Heading heading : all) {
             if (heading.level() == 2) {
                 links.add(new Link(heading.text(), "#" + heading.id(), false));
             }

@@ -19,7 +19,7 @@ final class ProjectorPage {
                 lesson.number(),
                 lesson.title(),
                 lesson.goal(),
-                lesson.minutes(),
+                LessonTime.minutes(lesson, site.book()),
                 Address.from(address, lesson.address()),
                 screens.size() + 2,
                 screens);

@@ -59,7 +59,7 @@ final class StartPage {
                         .filter(each -> path.lessons().isEmpty()
                                 || path.lessons().stream().anyMatch(key -> key.text().equals(each.key())))
                         .toList();
-                int minutes = taken.stream().mapToInt(Lesson::minutes).sum();
+                int minutes = taken.stream().mapToInt(lesson -> LessonTime.minutes(lesson, site.book())).sum();
                 return taken.size() + (taken.size() == 1 ? " lesson, about " : " lessons, about ") + time(minutes);
             }
         }

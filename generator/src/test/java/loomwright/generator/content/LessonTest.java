@@ -17,7 +17,7 @@ class LessonTest {
             tide-table, '', tide-table
             """)
     void hasItsNumberAndNameInItsKey(String key, String number, String name) {
-        Lesson lesson = new Lesson(key, null, "", 0, "", List.of());
+        Lesson lesson = new Lesson(key, null, "", List.of(), 0, "", List.of());
         assertEquals(number, lesson.number());
         assertEquals(name, lesson.name());
     }

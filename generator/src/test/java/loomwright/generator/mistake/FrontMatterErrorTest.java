@@ -11,7 +11,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 ---
                 title: First
                 gaol: do it
-                minutes: soon
+                card: [One.]
                 summary: A first lesson.
                 ---
                 """);
@@ -22,10 +22,44 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:3:1: the front matter has an unknown key "gaol". Did you mean "goal"?
                    gaol: do it
                    ^
-                content/lessons/01-first/lesson.md:4:10: "minutes" must be a whole number from 1 to 240 but is "soon". Write the number alone.
-                   minutes: soon
-                            ^
+                content/lessons/01-first/lesson.md:4:1: the card has 1 line. It fits one screen with 5 to 8.
+                   card: [One.]
+                   ^
                 3 problems
+                """);
+    }
+
+    @Test
+    void rejectsLessonWithoutCard() {
+        site.write(TestSite.LESSON, TestSite.FRONT.replace(TestSite.CARD, "minutes: 20") + "Some text.\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:2:1: the front matter has no "card", the summary at the end of the lesson. Add a line card: and below it 5 to 8 lines that begin with a dash.
+                   title: First
+                   ^
+                content/lessons/01-first/lesson.md:4:1: the front matter has an unknown key "minutes". Use one of: card, goal, needs, summary, title.
+                   minutes: 20
+                   ^
+                2 problems
+                """);
+    }
+
+    @Test
+    void rejectsLinesOfTheCardThatAreEmptyOrTooLong() {
+        site.write(TestSite.LESSON, TestSite.FRONT.replace(TestSite.CARD, """
+                card:
+                - a a a a a a a a a a a a a a a a a a a a a a a a a a a a a
+                - Two.
+                - Three.
+                - Four.
+                - ''"""));
+        rejects("""
+                content/lessons/01-first/lesson.md:5:3: a line of the card has 29 words. Keep each to 28: split it, or leave the reason to the text.
+                   - a a a a a a a a a a a a a a a a a a a a a a a a a a a a a
+                     ^
+                content/lessons/01-first/lesson.md:9:3: a line of the card is empty. Write it or take it out.
+                   - ''
+                     ^
+                2 problems
                 """);
     }
 
@@ -71,7 +105,7 @@ class FrontMatterErrorTest extends MistakeTest {
 
     @Test
     void rejectsLessonThatNeedsALaterOne() {
-        site.write(TestSite.LESSON, site.read(TestSite.LESSON).replace("minutes: 20", "minutes: 20\nneeds: [02-second, 03-third]"));
+        site.write(TestSite.LESSON, site.read(TestSite.LESSON).replace(TestSite.CARD, TestSite.CARD + "\nneeds: [02-second, 03-third]"));
         site.write("lessons/02-second/lesson.md", TestSite.FRONT);
         rejects("""
                 content/lessons/01-first/lesson.md:5:9: the lesson "02-second" does not come before this one. Name an earlier lesson.
