@@ -9,8 +9,8 @@ public final class Words {
     /** What stands in a figure, a table or a question besides words to read, is told by its keys. */
     private static final Set<String> READ = Set.of("title", "caption", "ask", "answer", "because");
 
-    private static final Pattern ADDRESS = Pattern.compile("\\]\\([^)]*\\)");
-    private static final Pattern VALUE = Pattern.compile("\\{\\{[^}]*}}");
+    private static final Pattern ADDRESS = Pattern.compile("\\]\\([^)\\s]{0,300}\\)");
+    private static final Pattern VALUE = Pattern.compile("\\{\\{[^}\\s]{0,300}}}");
 
     private Words() {}
 
