@@ -57,7 +57,14 @@ final class EntryReader {
             fault(field, reading.fault() + ". Enter " + wanted(field));
             return;
         }
-        Quantity quantity = reading.quantity();
+        take(field, reading.quantity(), text);
+    }
+
+    void take(QuantityField field, Quantity quantity) {
+        take(field, quantity, quantity.text());
+    }
+
+    private void take(QuantityField field, Quantity quantity, String text) {
         // Any unit of the right kind is taken, offered or not, so that a label can be copied as it stands.
         Limits limits = field.limits(quantity.unit());
         if (limits != null && Gauges.isNone(quantity)) {

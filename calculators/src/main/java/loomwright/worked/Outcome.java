@@ -2,6 +2,7 @@ package loomwright.worked;
 
 import java.util.List;
 import java.util.Map;
+import loomwright.quantity.Quantity;
 
 /**
  * What came of running a calculator: a working, or the faults that stand in its way.
@@ -17,13 +18,29 @@ public record Outcome(Working working, List<EntryFault> faults) {
      * @param typed text by field key; a missing or blank text is an empty field
      */
     public static Outcome of(Calculator calculator, Map<String, String> typed) {
-        Description description = calculator.description();
         EntryReader reader = new EntryReader();
-        reader.read(description, typed);
+        reader.read(calculator.description(), typed);
+        return of(calculator, reader);
+    }
+
+    /** The same with a figure of full precision in one field, in place of what was typed there. */
+    public static Outcome with(Calculator calculator, Map<String, String> typed, QuantityField field, Quantity figure) {
+        EntryReader reader = new EntryReader();
+        for (Field each : calculator.description().fields()) {
+            if (each.key().equals(field.key())) {
+                reader.take(field, figure);
+            } else {
+                reader.read(each, typed.get(each.key()));
+            }
+        }
+        return of(calculator, reader);
+    }
+
+    private static Outcome of(Calculator calculator, EntryReader reader) {
         if (!reader.faults().isEmpty()) {
             return new Outcome(null, List.copyOf(reader.faults()));
         }
-        WorkingBuilder builder = new WorkingBuilder(description);
+        WorkingBuilder builder = new WorkingBuilder(calculator.description());
         try {
             calculator.work(reader.entries(), builder);
         } catch (Refusal refusal) {

@@ -44,7 +44,7 @@ public record QuantityField(String key, String label, String help, List<Unit> un
     }
 
     /** The limits for quantities in {@code unit}; null if the field takes no such kind. */
-    Limits limits(Unit unit) {
+    public Limits limits(Unit unit) {
         for (Limits some : limits) {
             if (some.isFor(unit)) {
                 return some;
