@@ -10,10 +10,12 @@ import java.util.stream.Stream;
 
 /**
  * Short work is done by a second Java with the options for it. A program that ends after two seconds gains nothing from the second
- * compiler: it takes more of the processors than the work itself. A jar cannot ask for options, so this one starts itself again.
+ * compiler: it takes more of the processors than the work itself. A jar cannot ask for options, so this one starts itself again, with the
+ * classes as the build of the site left them beside the jar, if they are there and fit this Java (if not, Java goes on without a word).
  */
 final class Restart {
-    private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+    private static final List<String> QUICK = List.of(
+            "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xlog:cds=off", "-Xlog:cds+dynamic=off");
     private static final Set<String> SHORT = Set.of("build", "proof", "pack", "handout", "names", "circuit");
     /** With more lessons than this the second compiler pays. */
     private static final int MANY_LESSONS = 500;
@@ -34,10 +36,15 @@ final class Restart {
 
     /** Runs the second Java and gives the number it ends with. */
     static int run(String[] arguments) throws IOException, InterruptedException {
+        Path jar = Path.of(System.getProperty("java.class.path")).toAbsolutePath().normalize();
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(QUICK);
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), Loomwright.class.getName()));
+        Path classes = jar.resolveSibling("loomwright.jsa");
+        if (Files.isRegularFile(classes)) {
+            command.add("-XX:SharedArchiveFile=" + classes);
+        }
+        command.addAll(List.of("-cp", jar.toString(), Loomwright.class.getName()));
         command.addAll(List.of(arguments));
         Process second = new ProcessBuilder(command).inheritIO().start();
         Runtime.getRuntime().addShutdownHook(new Thread(second::destroy));
