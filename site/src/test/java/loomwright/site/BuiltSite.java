@@ -86,6 +86,21 @@ final class BuiltSite {
         return examples;
     }
 
+    /** Every question whose answer was held against a figure from elsewhere; the section is the list of those figures. */
+    static List<Example> checkedQuestions() {
+        List<Example> questions = new ArrayList<>();
+        for (String page : pages()) {
+            for (Element pins : page(page).select(".question .pins[data-calculator]")) {
+                Map<String, String> given = new LinkedHashMap<>();
+                for (String entry : pins.attr("data-given").split("\\|")) {
+                    given.put(entry.substring(0, entry.indexOf('=')), entry.substring(entry.indexOf('=') + 1));
+                }
+                questions.add(new Example(page, pins.closest(".question").id(), pins.attr("data-calculator"), given, pins));
+            }
+        }
+        return questions;
+    }
+
     /** The first example of a calculator. */
     static Example exampleOf(String calculator) {
         for (Example example : examples()) {

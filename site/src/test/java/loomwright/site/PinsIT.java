@@ -17,7 +17,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 
-/** Every figure an example was held against is met by what the browser works out. */
+/** Every figure an example or a question was held against is met by what the browser works out. */
 @ExtendWith(WithBrowser.class)
 class PinsIT {
     @TestFactory
@@ -28,6 +28,12 @@ class PinsIT {
             for (Element pin : example.section().select(".pins li")) {
                 String name = example.name() + ": " + pin.attr("data-result") + " " + pin.attr("data-expect");
                 tests.add(DynamicTest.dynamicTest(name, () -> isMet(page, example, pin)));
+            }
+        }
+        for (BuiltSite.Example question : BuiltSite.checkedQuestions()) {
+            for (Element pin : question.section().select("li")) {
+                String name = question.name() + ": " + pin.attr("data-result") + " " + pin.attr("data-expect");
+                tests.add(DynamicTest.dynamicTest(name, () -> isMet(page, question, pin)));
             }
         }
         assertFalse(tests.isEmpty(), "no example is pinned");

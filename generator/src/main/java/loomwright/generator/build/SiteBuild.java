@@ -77,7 +77,7 @@ public final class SiteBuild {
             checked.file(OfflineFiles.WORKER, checked.kept.worker(worker));
         }
         checked.check.finish();
-        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), pages.questions(), read.house(), read.owner());
+        return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), book.pins(), pages.questions(), read.house(), read.owner());
     }
 
     /**
@@ -87,17 +87,13 @@ public final class SiteBuild {
      * @param pages how many pages were written
      * @param lessons how many lessons there are
      * @param examples the worked examples
+     * @param pins how many figures from elsewhere their results were held against
      * @param questions what the sheets of a workshop day can ask, lesson by lesson
      * @param house whose sheets they are
      * @param owner whose copy it is: the club, or an empty text
      */
     public record Outcome(
-            Problems problems, int pages, int lessons, List<Example> examples, List<LessonQuestions> questions, String house, String owner) {
-        /** How many figures from elsewhere the examples were held against. */
-        public int pins() {
-            return examples.stream().mapToInt(example -> example.pins().size()).sum();
-        }
-    }
+            Problems problems, int pages, int lessons, List<Example> examples, int pins, List<LessonQuestions> questions, String house, String owner) {}
 
     /** Checks each page on its way to the output. */
     private static final class Checked implements PageSink {

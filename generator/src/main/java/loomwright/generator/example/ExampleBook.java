@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import loomwright.generator.content.Article;
 import loomwright.generator.content.Block;
@@ -23,6 +24,7 @@ public final class ExampleBook {
 
     private final Map<String, Example> examples = new LinkedHashMap<>();
     private final Map<Span, Example> byPlace = new HashMap<>();
+    private final Map<String, CheckedQuestion> questions = new LinkedHashMap<>();
     private final Map<String, Scalar> keys = new LinkedHashMap<>();
     private final Problems problems;
 
@@ -38,7 +40,10 @@ public final class ExampleBook {
                 content.lessons().stream().map(lesson -> new Reader(lesson.article(), FIRST, reader)),
                 content.pages().stream().map(page -> new Reader(page.article(), Integer.MAX_VALUE, reader)));
         // worked side by side, taken in their order
-        readers.toList().parallelStream().map(Reader::readings).toList().forEach(book::add);
+        List<Reader> all = readers.toList();
+        all.parallelStream().map(Reader::readings).toList().forEach(book::add);
+        all.parallelStream().map(Reader::questions).toList().forEach(
+                each -> each.forEach(question -> book.questions.putIfAbsent(question.key(), question)));
         return book;
     }
 
@@ -52,6 +57,14 @@ public final class ExampleBook {
                 }
             }
             return readings;
+        }
+
+        List<CheckedQuestion> questions() {
+            return article.blocks().stream()
+                    .filter(block -> block.kind().equals("question"))
+                    .map(block -> reader.question(article, block))
+                    .filter(Objects::nonNull)
+                    .toList();
         }
     }
 
@@ -94,6 +107,21 @@ public final class ExampleBook {
     /** The keys, in the order of the lessons. */
     public List<String> keys() {
         return new ArrayList<>(keys.keySet());
+    }
+
+    /** The question of that key, or null if its answer is held against nothing. */
+    public CheckedQuestion question(String key) {
+        return questions.get(key);
+    }
+
+    /** The questions whose answers are held against figures from elsewhere, in the order of the lessons. */
+    public List<CheckedQuestion> questions() {
+        return new ArrayList<>(questions.values());
+    }
+
+    /** How many figures from elsewhere the examples and questions are held against. */
+    public int pins() {
+        return Stream.concat(all().stream().map(Example::pins), questions.values().stream().map(CheckedQuestion::pins)).mapToInt(List::size).sum();
     }
 
     /** The sound examples, in the order of the lessons. */

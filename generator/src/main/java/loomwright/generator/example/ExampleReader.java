@@ -68,7 +68,7 @@ final class ExampleReader {
         builtInRows.compare(trial.working());
         return new Reading(key, new Example(
                 key.text(), article, title.text(), story, trial.calculator(), trial.given(), trial.keep(), outputs(show, trial),
-                check(check, show, trial), results(trial), pins(key.text(), pins, trial), misprint(misprint, trial),
+                check(check, show, trial), results(trial), pins("example", key.text(), pins, trial), misprint(misprint, trial),
                 Uses.of(trial.working()), further, Words.in(story.text()) + StepWords.of(trial.working())));
     }
 
@@ -79,6 +79,20 @@ final class ExampleReader {
                     "Write further: \"yes\" for an example that can be passed over, further: \"no\" for one that cannot."));
         }
         return said == null ? passedOver : said.text().equals("yes");
+    }
+
+    /** A computed question with pins, or null if it has none or does not run. */
+    CheckedQuestion question(Article article, Block block) {
+        YamlMap map = YamlReader.read("question block", block.body(), problems);
+        if (map == null || !map.has("pins") || !map.has("calculator")) {
+            return null;
+        }
+        Scalar key = map.required("key");
+        List<YamlMap> pins = map.maps("pins");
+        Trial trial = Trial.of(map, calculators, problems);
+        return trial == null || key == null
+                ? null
+                : new CheckedQuestion(key.text(), article, trial.calculator(), trial.given(), pins("question", key.text(), pins, trial));
     }
 
     private List<String> outputs(List<Scalar> names, Trial trial) {
@@ -109,10 +123,10 @@ final class ExampleReader {
         return results;
     }
 
-    private List<Pin> pins(String example, List<YamlMap> maps, Trial trial) {
+    private List<Pin> pins(String kind, String name, List<YamlMap> maps, Trial trial) {
         List<Pin> pins = new ArrayList<>();
         for (YamlMap map : maps) {
-            Pin pin = pinReader.read(example, map, trial);
+            Pin pin = pinReader.read(kind + " \"" + name + "\"", map, trial);
             if (pin != null) {
                 pins.add(pin);
             }

@@ -28,7 +28,7 @@ final class PinReader {
     }
 
     /** The pin, or null if it cannot be read. A pin that does not hold is reported too. */
-    Pin read(String example, YamlMap map, Trial trial) {
+    Pin read(String whose, YamlMap map, Trial trial) {
         Scalar result = map.required("result");
         Scalar expectText = map.required("expect");
         Scalar toleranceText = map.required("tolerance");
@@ -45,11 +45,11 @@ final class PinReader {
         Pin pin = new Pin(
                 expectText.at(), output, trial.working().result(output.key()).quantity(), expect, glued(expectText), tolerance,
                 glued(toleranceText), kind, source, arithmetic == null ? "" : arithmetic.text());
-        check(example, map, pin);
+        check(whose, map, pin);
         return pin;
     }
 
-    private void check(String example, YamlMap map, Pin pin) {
+    private void check(String whose, YamlMap map, Pin pin) {
         boolean unpublished = pin.source().standing() != Standing.PUBLISHED && pin.source().standing() != Standing.SECOND_HAND
                 && pin.source().standing() != Standing.COMPUTED;
         boolean claimsPrint = pin.kind() == PinKind.PRINTED || pin.kind() == PinKind.FROM_TABLE;
@@ -67,7 +67,7 @@ final class PinReader {
         checkArithmetic(map, pin);
         if (!pin.holds()) {
             problems.add(pin.at().problem(
-                    "\"" + pin.output().key() + "\" of example \"" + example + "\" comes out as " + plain(pin.computed(), pin)
+                    "\"" + pin.output().key() + "\" of " + whose + " comes out as " + plain(pin.computed(), pin)
                             + ", but the pin expects " + pin.expectText() + " within "
                             + pin.toleranceText() + "; the difference is " + plain(pin.difference(), pin),
                     "Look for the slip in the entries, in the source or in the calculator; do not widen the tolerance to hide it."));

@@ -61,7 +61,7 @@ final class ExampleMarkup {
                 + GivenMarkup.of(example.calculator().description(), example.given(), assumed) + "\n"
                 + PictureMarkup.graph(key, Graphs.draw(example.calculator(), example.given(), example.working()))
                 + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
-                + pins(example) + misprint(example.misprint()) + "</section>\n";
+                + PinMarkup.of(example.pins(), links) + misprint(example.misprint()) + "</section>\n";
     }
 
     /** A calculator with its usual entries, for want of an example; empty if it cannot run on those. */
@@ -96,24 +96,6 @@ final class ExampleMarkup {
             site.reliance().onDocument(pin.source().document().key(), page);
         }
         site.reliance().onCalculator(example.calculator().description().key(), page);
-    }
-
-    private String pins(Example example) {
-        if (example.pins().isEmpty()) {
-            return "";
-        }
-        StringBuilder out = new StringBuilder("<div class=\"pins\"><h4>Checked against</h4><ul>\n");
-        for (Pin pin : example.pins()) {
-            out.append("<li data-result=\"").append(pin.output().key()).append("\" data-expect=\"").append(Html.escape(pin.expectText()));
-            out.append("\" data-tolerance=\"").append(Html.escape(pin.toleranceText())).append("\">");
-            out.append(Html.escape(pin.output().label())).append(' ').append(value(pin.expectText()));
-            out.append(", within ").append(value(pin.toleranceText())).append(": ").append(pin.kind().words()).append(".\n");
-            if (!pin.arithmetic().isEmpty()) {
-                out.append("<span class=\"arithmetic\">").append(Html.escape(pin.arithmetic())).append("</span>\n");
-            }
-            out.append(SourceMarkup.inLine(links, pin.source())).append("</li>\n");
-        }
-        return out.append("</ul></div>\n").toString();
     }
 
     private String misprint(Misprint misprint) {

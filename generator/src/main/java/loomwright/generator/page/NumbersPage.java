@@ -2,6 +2,7 @@ package loomwright.generator.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.generator.example.CheckedQuestion;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Pin;
 import loomwright.source.Document;
@@ -18,6 +19,7 @@ final class NumbersPage {
             String intro,
             int pinCount,
             int exampleCount,
+            int questionCount,
             int outsideCount,
             List<PinRow> pins,
             List<SourceEntry> sources) {}
@@ -55,21 +57,27 @@ final class NumbersPage {
         int outside = 0;
         for (Example example : site.book().all()) {
             for (Pin pin : example.pins()) {
-                pins.add(row(example, pin));
+                pins.add(row(example.address(), example.title(), pin));
+                outside += pin.holds() ? 0 : 1;
+            }
+        }
+        for (CheckedQuestion question : site.book().questions()) {
+            for (Pin pin : question.pins()) {
+                pins.add(row(question.address(), "Question: " + question.key().replace('-', ' '), pin));
                 outside += pin.holds() ? 0 : 1;
             }
         }
         List<SourceEntry> sources = site.content().documents().values().stream().map(each -> entry(site, each)).toList();
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), intro.html(), pins.size(),
-                site.book().all().size(), outside, pins, sources);
+                site.book().all().size(), site.book().questions().size(), outside, pins, sources);
         sink.page(ADDRESS, templates.fill("numbers", page), intro.places());
     }
 
-    private static PinRow row(Example example, Pin pin) {
+    private static PinRow row(String address, String title, Pin pin) {
         return new PinRow(
-                Address.from(ADDRESS, example.address()),
-                example.title(),
+                Address.from(ADDRESS, address),
+                title,
                 pin.output().label(),
                 pin.computed().in(pin.expect().unit()).text(),
                 pin.expectText(),

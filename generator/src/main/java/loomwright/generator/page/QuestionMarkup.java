@@ -3,6 +3,8 @@ package loomwright.generator.page;
 import java.util.List;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
+import loomwright.generator.example.CheckedQuestion;
+import loomwright.generator.example.Pin;
 import loomwright.generator.example.Trial;
 import loomwright.generator.example.Uses;
 import loomwright.markup.Html;
@@ -23,7 +25,7 @@ final class QuestionMarkup {
     }
 
     /** A question and its answer, as they are found in a block. */
-    private record Asked(String key, String ask, String answer) {}
+    private record Asked(String key, String ask, String answer, String pins) {}
 
     String write(YamlMap map) {
         Asked asked = read(map);
@@ -32,7 +34,7 @@ final class QuestionMarkup {
         }
         return "<div class=\"question\" id=\"" + Html.escape(asked.key()) + "\">\n<p class=\"label\">Question " + count + "</p>\n"
                 + "<div class=\"ask\">" + asked.ask() + "</div>\n<details><summary>Answer</summary><div class=\"answer\">"
-                + asked.answer() + "</div></details>\n</div>\n";
+                + asked.answer() + asked.pins() + "</div></details>\n</div>\n";
     }
 
     /** The question, and the question with its answer: what is shown first and what after it. Empty if the block has a mistake. */
@@ -56,7 +58,17 @@ final class QuestionMarkup {
         }
         article.places().id(key.text(), key.at());
         count++;
-        return new Asked(key.text(), article.write(ask), answer);
+        return new Asked(key.text(), article.write(ask), answer, pins(site.book().question(key.text())));
+    }
+
+    private String pins(CheckedQuestion question) {
+        if (question == null) {
+            return "";
+        }
+        for (Pin pin : question.pins()) {
+            site.reliance().onDocument(pin.source().document().key(), page);
+        }
+        return PinMarkup.of(question, new Links(Address.root(page.address())));
     }
 
     private String written(YamlMap map) {
@@ -68,6 +80,7 @@ final class QuestionMarkup {
         Trial trial = Trial.of(map, site.calculators(), site.problems());
         Scalar result = map.required("result");
         Scalar because = map.text("because");
+        map.maps("pins");
         Output output = trial == null || result == null ? null : trial.output(result, site.problems());
         if (output == null) {
             return "";
