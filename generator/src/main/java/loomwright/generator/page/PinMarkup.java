@@ -13,7 +13,7 @@ final class PinMarkup {
     private PinMarkup() {}
 
     static String of(List<Pin> pins, Links links) {
-        return pins.isEmpty() ? "" : "<div class=\"pins\">" + list(pins, links);
+        return pins.isEmpty() ? "" : "<div class=\"pins\"><h4>Checked against</h4>" + list(pins, links);
     }
 
     /** The pins of a question, with what it was worked from: no form beside it says so. */
@@ -23,11 +23,11 @@ final class PinMarkup {
             given.append(given.isEmpty() ? "" : "|").append(entry.getKey()).append('=').append(entry.getValue());
         }
         return "<div class=\"pins\" data-calculator=\"" + Html.escape(question.calculator().description().key()) + "\" data-given=\""
-                + Html.escape(given.toString()) + "\">" + list(question.pins(), links);
+                + Html.escape(given.toString()) + "\"><p class=\"label\">Checked against</p>" + list(question.pins(), links);
     }
 
     private static String list(List<Pin> pins, Links links) {
-        StringBuilder out = new StringBuilder("<h4>Checked against</h4><ul>\n");
+        StringBuilder out = new StringBuilder("<ul>\n");
         for (Pin pin : pins) {
             out.append("<li data-result=\"").append(pin.output().key()).append("\" data-expect=\"").append(Html.escape(pin.expectText()));
             out.append("\" data-tolerance=\"").append(Html.escape(pin.toleranceText())).append("\">");
