@@ -14,7 +14,7 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The current a conductor may carry without pause, by one rule set.
  *
- * <p>I_z = I_t × k_a × k_b: the current of the table, the factor for warm surroundings and the factor for conductors together. Holds under
+ * <p>I_z = I_t × k_a × k_b × k_own: the current of the table, the factors for warm surroundings and for conductors together, and one of the reader's own. Holds under
  * the conditions of the table chosen. Where the table does not go so far, the working says what the conductor carries at most.
  *
  * @source 33 CFR 183.425 Table 5; FAA AC 43.13-1B Table 11-9; Lessons in Electric Circuits, chapter 12, with NEC factors; BS 7671 Table
@@ -31,7 +31,7 @@ public final class Ampacity implements Calculator {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
         Surroundings around = Surroundings.of(entries);
         Quantity size = entries.quantity("size");
-        CarryingCapacity capacity = CarryingCapacity.of(size, rules, around);
+        CarryingCapacity capacity = CarryingCapacity.of(size, rules, around).times(entries.quantity("own-factor"));
         if (capacity.kind() == CarryingCapacity.Kind.NOTHING) {
             throw new Refusal(
                     "ambient",
@@ -48,6 +48,9 @@ public final class Ampacity implements Calculator {
         }
         if (rated.bundle() != null) {
             working.result("bundle-factor", rated.values().of(AmpacitySymbols.BUNDLE_FACTOR));
+        }
+        if (entries.has("own-factor")) {
+            working.result("own-factor", entries.quantity("own-factor"));
         }
         if (entries.has("design-current")) {
             load(working, entries.quantity("design-current"), capacity, ampacity);

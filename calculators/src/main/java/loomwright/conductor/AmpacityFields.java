@@ -36,6 +36,13 @@ final class AmpacityFields {
                     1, 1000, Units.ONE)
             .usually("2");
 
+    static final QuantityField OWN_FACTOR = QuantityField.of(
+                    "own-factor",
+                    "Factor of your own",
+                    "If a data sheet or a rule of yours asks for a further factor, such as 0.8: the current is multiplied by it. It can only take away.",
+                    0.05, 1, Units.ONE, Units.PERCENT)
+            .optional();
+
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
                     "design-current",
                     "Design current",
@@ -62,6 +69,7 @@ final class AmpacityFields {
                     ENGINE_SPACE,
                     AMBIENT,
                     TOGETHER,
+                    OWN_FACTOR,
                     DESIGN_CURRENT),
             List.of(
                     new Output("ampacity", "Ampacity", Units.AMPERE),
@@ -69,11 +77,13 @@ final class AmpacityFields {
                     new Output("table-current", "Current in the table", Units.AMPERE),
                     new Output("warmth-factor", "Factor for warm surroundings", Units.ONE),
                     new Output("bundle-factor", "Factor for conductors together", Units.ONE),
+                    new Output("own-factor", "Factor of your own", Units.ONE),
                     new Output("loading-percent", "Design current as a share of the ampacity", Units.PERCENT)),
             List.of(
                     new NamedFormula("warm", AmpacityFormulas.WARM),
                     new NamedFormula("bundled", AmpacityFormulas.BUNDLED),
                     new NamedFormula("warm-and-bundled", AmpacityFormulas.WARM_AND_BUNDLED),
+                    new NamedFormula("own-factor", AmpacityFormulas.OWN),
                     new NamedFormula("loading", AmpacityFormulas.LOADING)));
 
     private AmpacityFields() {}

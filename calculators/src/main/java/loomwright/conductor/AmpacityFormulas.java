@@ -11,6 +11,8 @@ final class AmpacityFormulas {
     static final Formula WARM_AND_BUNDLED =
             of(AmpacitySymbols.TABLE_CURRENT.times(AmpacitySymbols.WARMTH_FACTOR).times(AmpacitySymbols.BUNDLE_FACTOR));
 
+    static final Formula OWN = of(AmpacitySymbols.TABLE_CURRENT.times(AmpacitySymbols.OWN_FACTOR));
+
     static final Formula LOADING =
             new Formula(AmpacitySymbols.LOAD_SHARE, Symbols.CURRENT.over(AmpacitySymbols.AMPACITY));
 
@@ -33,6 +35,12 @@ final class AmpacityFormulas {
             return bundled ? WARM_AND_BUNDLED : WARM;
         }
         return bundled ? BUNDLED : UNCHANGED;
+    }
+
+    /** The same with the reader's own factor behind it, if there is one. */
+    static Formula of(boolean warm, boolean bundled, boolean own) {
+        Formula formula = of(warm, bundled);
+        return own ? of(formula.body().times(AmpacitySymbols.OWN_FACTOR)) : formula;
     }
 
     private static Formula of(Expression body) {

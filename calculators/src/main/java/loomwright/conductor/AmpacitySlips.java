@@ -13,6 +13,12 @@ final class AmpacitySlips {
     private AmpacitySlips() {}
 
     static void add(WorkingBuilder working, AmpacityRuleSet rules, RatedCurrent rated, Quantity ampacity) {
+        if (rated.own() != null) {
+            slip(
+                    working, "own-factor-left-out", "Your own factor left out", "It takes its share of the current as the others do.",
+                    AmpacityFormulas.of(rated.warmth() != null, rated.bundleBinds()), rated.values());
+            return;
+        }
         Values values = rated.values();
         slip(
                 working, "conductors-added", "The currents of both conductors added",

@@ -45,6 +45,15 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         return CapacitySearch.of(size, rules, around);
     }
 
+    /** The same with a factor of the reader's own, which takes current away; as it is if there is none. */
+    CarryingCapacity times(Quantity ownFactor) {
+        if (ownFactor == null || kind == Kind.NOTHING) {
+            return this;
+        }
+        RatedCurrent reduced = rated.times(ownFactor);
+        return new CarryingCapacity(size, reduced.value(), kind, reduced, words, assumed);
+    }
+
     /** Whether the value may pass a check. */
     public boolean isRated() {
         return kind == Kind.RATED;

@@ -16,8 +16,21 @@ import loomwright.worked.WorkingBuilder;
  * @param warmthColumn the column of that factor
  * @param bundle the row of the factor for bundled conductors, or null if there is none
  * @param bundleBinds whether the rule set makes that factor compulsory here
+ * @param own a factor that the reader entered, or null if there is none
  */
-public record RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds) {
+public record RatedCurrent(
+        Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds, Quantity own) {
+
+    /** The current by the rule set alone. */
+    RatedCurrent(Row row, String column, Row warmth, String warmthColumn, Row bundle, boolean bundleBinds) {
+        this(row, column, warmth, warmthColumn, bundle, bundleBinds, null);
+    }
+
+    /** The same times a factor of the reader's own; as it is if there is none. */
+    RatedCurrent times(Quantity ownFactor) {
+        return new RatedCurrent(row, column, warmth, warmthColumn, bundle, bundleBinds, ownFactor);
+    }
+
 
     /** The current, without a step. */
     public Quantity value() {
@@ -31,7 +44,8 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
     /** The factors behind the current of the table, such as {@code  × 0.82 × 0.60}; empty if there are none. */
     String factorsText() {
         String warm = warmth == null ? "" : " × " + warmth.quantity(warmthColumn, Units.ONE).text();
-        return warm + (bundleBinds ? " × " + bundle.quantity("factor", Units.ONE).text() : "");
+        String bundled = bundleBinds ? " × " + bundle.quantity("factor", Units.ONE).text() : "";
+        return warm + bundled + (own == null ? "" : " × " + own.text());
     }
 
     /** The figures for the formulas; factors that do not apply are absent. */
@@ -43,7 +57,7 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
         if (bundle != null) {
             values = values.with(AmpacitySymbols.BUNDLE_FACTOR, bundle.quantity("factor", Units.ONE));
         }
-        return values;
+        return own == null ? values : values.with(AmpacitySymbols.OWN_FACTOR, own);
     }
 
     /** Adds the steps that lead to the current. */
@@ -53,7 +67,7 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
 
     /** The same, for a figure that is the ampacity or only above it. */
     Quantity show(WorkingBuilder working, boolean isRated) {
-        boolean unchanged = warmth == null && !bundleBinds;
+        boolean unchanged = warmth == null && !bundleBinds && own == null;
         Quantity current = working.lookUp(
                 "Read the current of " + row.name() + " from the table",
                 unchanged ? AmpacitySymbols.AMPACITY : AmpacitySymbols.TABLE_CURRENT, row, column,
@@ -78,6 +92,6 @@ public record RatedCurrent(Row row, String column, Row warmth, String warmthColu
     }
 
     private Formula formula() {
-        return AmpacityFormulas.of(warmth != null, bundleBinds);
+        return AmpacityFormulas.of(warmth != null, bundleBinds, own != null);
     }
 }

@@ -15,10 +15,11 @@ import loomwright.worked.Refusal;
  * @param need the check of the drop
  * @param rules the rule set on ampacity, or null if ampacity is left out
  * @param around what decides the ampacity besides the size
+ * @param ownFactor a factor of the reader's own on the ampacity, or null
  * @param fuse the rating of the fuse-link, or null if none is entered
  * @param fuseShare the share of the ampacity that it may be rated at
  */
-record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quantity fuse, Quantity fuseShare) {
+record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quantity ownFactor, Quantity fuse, Quantity fuseShare) {
     private static final double HAIR = 1e-9;
 
     static RunChecks of(Entries entries, RunNeed need) {
@@ -28,7 +29,7 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
         Quantity fuse = entries.quantity("fuse-rating");
         check(rules, fuse, allowsMore, need.current(), around);
         Quantity share = allowsMore ? RunFindings.fuseRule().quantity("limit") : Quantity.of(100, Units.PERCENT);
-        return new RunChecks(need, rules, around, fuse, share);
+        return new RunChecks(need, rules, around, entries.quantity("own-factor"), fuse, share);
     }
 
     private static void check(AmpacityRuleSet rules, Quantity fuse, boolean allowsMore, Quantity current, Surroundings around) {
@@ -56,7 +57,7 @@ record RunChecks(RunNeed need, AmpacityRuleSet rules, Surroundings around, Quant
 
     /** What a size may carry. A wire thinner than the rule set lists is not for a run of its own, whatever other tables say. */
     CarryingCapacity capacity(RunSize size) {
-        return CarryingCapacity.of(size.ampacitySize(), rules, around);
+        return CarryingCapacity.of(size.ampacitySize(), rules, around).times(ownFactor);
     }
 
     /** Whether the rule set has an ampacity for a size. */

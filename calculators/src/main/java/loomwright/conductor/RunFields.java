@@ -67,6 +67,7 @@ final class RunFields {
                     AmpacityFields.ENGINE_SPACE,
                     AmpacityFields.AMBIENT,
                     AmpacityFields.TOGETHER,
+                    AmpacityFields.OWN_FACTOR,
                     FUSE_RATING,
                     FUSE_RULE),
             List.of(

@@ -149,7 +149,7 @@ public final class FusingCurrent implements Calculator {
 
     private static void warnOfLongTime(WorkingBuilder working, Quantity time) {
         HeatingFindings.warnOfLongTime(
-                working, "The time for Onderdonk's equation", time, PublishedTables.kValues().rows().get(0),
+                working, "The time for Onderdonk's equation", time, PublishedTables.kValues().rows().get(0).source(),
                 "Do not use this figure: heat leaves the wire meanwhile, and it may not melt at all.");
     }
 }

@@ -18,7 +18,9 @@ final class HeatingSlips {
     private HeatingSlips() {}
 
     static void add(WorkingBuilder working, Entries entries, Values values, ShortCircuitInsulation insulation) {
-        Quantity otherK = insulation.mistaken().row().quantity("k", Units.AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE);
+        // An entered constant may be mistaken for that of the insulation chosen.
+        ShortCircuitInsulation mistaken = entries.has("k") ? insulation : insulation.mistaken();
+        Quantity otherK = mistaken.row().quantity("k", Units.AMPERE_ROOT_SECOND_PER_SQUARE_MILLIMETRE);
         if (entries.has("clearing-time")) {
             timed(working, entries, values, otherK);
         }

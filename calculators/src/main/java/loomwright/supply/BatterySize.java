@@ -28,8 +28,7 @@ public final class BatterySize implements Calculator {
     private static final Formula HOURS_AS_CHARGE =
             new Formula(Symbols.CHARGE, Symbols.ENERGY.over(Expression.fixed(Quantity.of(1, Units.VOLT))));
 
-    private static final QuantityField ENERGY = QuantityField.of(
-            "energy-per-day", "Energy used in a day", "From the energy of your day.", 0.001, 10_000_000, Units.WATT_HOUR, Units.KILOWATT_HOUR);
+    private static final QuantityField ENERGY = DayUse.field("From the energy of your day.");
 
     private static final QuantityField DAYS = QuantityField.of(
                     "days", "Days without charging", "How many days the battery must last when nothing charges it.", 0.25, 60, Units.ONE)
@@ -43,15 +42,20 @@ public final class BatterySize implements Calculator {
                     "Nothing charges the battery on these days, and every day takes the same.",
                     "The usable depth is for planning; the maker's figure rules.",
                     "Cold is counted for lead-acid only. For LiFePO4 we found no published table."),
-            List.of(ENERGY, YieldFields.BATTERY_VOLTAGE, DAYS, Chemistry.field(), UsableDepth.FIELD, Cold.TEMPERATURE),
+            List.of(ENERGY, YieldFields.BATTERY_VOLTAGE, DAYS, Chemistry.field(), UsableDepth.FIELD, Cold.TEMPERATURE,
+                    DayUse.RESERVE_FIELD),
             List.of(
                     new Output("capacity", "Capacity needed", Units.AMPERE_HOUR),
+                    new Output("capacity-with-reserve", "Capacity with the reserve", Units.AMPERE_HOUR),
+                    new Output("capacity-energy", "Watt-hours of such a battery", Units.WATT_HOUR),
                     new Output("charge-per-day", "Ampere-hours of a day", Units.AMPERE_HOUR),
                     new Output("rule-of-five", "Capacity by the rule of five", Units.AMPERE_HOUR)),
             List.of(
                     new NamedFormula("charge", SizeFormulas.CHARGE),
                     new NamedFormula("capacity", SizeFormulas.CAPACITY),
                     new NamedFormula("capacity-cold", SizeFormulas.CAPACITY_COLD),
+                    new NamedFormula("capacity-with-reserve", SizeFormulas.WITH_RESERVE),
+                    new NamedFormula("capacity-energy", SizeFormulas.CAPACITY_ENERGY),
                     new NamedFormula("rule-of-five", SizeFormulas.RULE_OF_FIVE)));
 
     @Override
@@ -62,12 +66,12 @@ public final class BatterySize implements Calculator {
     @Override
     public void work(Entries entries, WorkingBuilder working) {
         Chemistry chemistry = Chemistry.of(entries);
-        Quantity energy = working.convert(
-                "Turn the energy into watt-hours", entries.quantity("energy-per-day"), Units.WATT_HOUR, "Volts times ampere-hours are watt-hours.");
+        Quantity entered = entries.quantity("energy-per-day");
+        Quantity energy = DayUse.wattHours(working, entered, entries.quantity("battery-voltage"));
         Values values = Values.of(Symbols.ENERGY, energy)
                 .with(Symbols.VOLTAGE, entries.quantity("battery-voltage"))
                 .with(SizeFormulas.DAYS, entries.quantity("days"));
-        Quantity charge = working.compute(
+        Quantity charge = DayUse.isCharge(entered) ? entered : working.compute(
                 "Divide by the battery voltage", SizeFormulas.CHARGE, values, Units.AMPERE_HOUR, "A battery is sold by its ampere-hours.");
         values = values.with(Symbols.CHARGE, charge).with(Symbols.DEPTH, UsableDepth.of(entries, working, chemistry));
         boolean cold = chemistry == Chemistry.LEAD_ACID && entries.has("temperature");
@@ -78,10 +82,18 @@ public final class BatterySize implements Calculator {
                 cold ? "Multiply by the days and for the cold, and divide by the depth" : "Multiply by the days and divide by the depth",
                 cold ? SizeFormulas.CAPACITY_COLD : SizeFormulas.CAPACITY, values, Units.AMPERE_HOUR,
                 "The battery must hold more than you take, because a part of it stays in.", Source.of(Documents.batterySizingWorksheet(), ""));
+        Quantity withReserve = withReserve(entries, working, values.with(SizeFormulas.NEEDED, capacity));
+        Quantity whole = working.compute(
+                "Turn the ampere-hours of the battery into watt-hours", SizeFormulas.CAPACITY_ENERGY,
+                values.with(SizeFormulas.NEEDED, withReserve), Units.WATT_HOUR, "Some batteries are sold by their watt-hours.");
         Quantity byFive = working.compute(
                 "Compare with the rule of five", SizeFormulas.RULE_OF_FIVE, values, Units.AMPERE_HOUR,
                 "A rule of thumb that has days, depth and cold in one number.", Source.of(Documents.batteryRuleOfFive(), ""));
         working.result("capacity", capacity);
+        if (entries.has("reserve")) {
+            working.result("capacity-with-reserve", withReserve);
+        }
+        working.result("capacity-energy", whole);
         working.result("charge-per-day", charge);
         working.result("rule-of-five", byFive);
         if (chemistry == Chemistry.LIFEPO4 && entries.has("temperature")) {
@@ -94,7 +106,16 @@ public final class BatterySize implements Calculator {
                         entries.choice("chemistry")));
         working.next(
                 "run-time", "How long does it last at my current?",
-                Map.of("capacity", capacity.text(), "chemistry", entries.choice("chemistry")));
+                Map.of("capacity", withReserve.text(), "chemistry", entries.choice("chemistry")));
+    }
+
+    private static Quantity withReserve(Entries entries, WorkingBuilder working, Values values) {
+        if (!entries.has("reserve")) {
+            return values.of(SizeFormulas.NEEDED);
+        }
+        return working.compute(
+                "Add the reserve", SizeFormulas.WITH_RESERVE, values.with(DayUse.RESERVE, entries.quantity("reserve")), Units.AMPERE_HOUR,
+                "A battery loses capacity as it grows old, and a day may take more than planned.");
     }
 
     private static void addSlips(WorkingBuilder working, Values values, boolean cold) {

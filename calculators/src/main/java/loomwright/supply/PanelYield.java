@@ -9,6 +9,7 @@ import loomwright.table.Documents;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
+import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -26,21 +27,38 @@ public final class PanelYield implements Calculator {
 
     @Override
     public void work(Entries entries, WorkingBuilder working) {
+        if (!entries.has("panel-power") && !entries.has("energy-per-day")) {
+            throw new Refusal(
+                    "panel-power",
+                    "Rated power of the solar panel and Energy used in a day are both empty: enter the panel to see its yield, or the energy to "
+                            + "find the panel");
+        }
         Quantity efficiency = YieldEfficiency.of(entries, working);
-        Values values = Values.of(YieldFormulas.PANEL, entries.quantity("panel-power"))
-                .with(YieldFormulas.SUN, entries.quantity("peak-sun-hours"))
+        working.result("efficiency-in-all", efficiency);
+        Values values = Values.of(YieldFormulas.SUN, entries.quantity("peak-sun-hours"))
                 .with(YieldFormulas.EFFICIENCY, efficiency)
                 .with(Symbols.VOLTAGE, entries.quantity("battery-voltage"));
+        if (entries.has("panel-power")) {
+            ofPanel(entries, working, values.with(YieldFormulas.PANEL, entries.quantity("panel-power")));
+        } else {
+            Values used = needed(entries, working, used(entries, working, values));
+            YieldChecks.addNeededSlips(working, used);
+            working.next(
+                    "panel-yield", "What does a panel of that size give, and how soon is the battery full?",
+                    Map.of("panel-power", used.of(YieldFormulas.NEEDED).text(), "peak-sun-hours", entries.quantity("peak-sun-hours").text()));
+        }
+    }
+
+    private static void ofPanel(Entries entries, WorkingBuilder working, Values given) {
         Quantity yield = working.compute(
-                "Multiply power, peak sun hours and efficiency", YieldFormulas.DAY_YIELD, values, Units.WATT_HOUR,
+                "Multiply power, peak sun hours and efficiency", YieldFormulas.DAY_YIELD, given, Units.WATT_HOUR,
                 "The sun of a day is counted as so many hours of full sun.", Source.of(Documents.peakSunHourPage(), ""));
-        values = values.with(YieldFormulas.YIELD, yield);
+        Values values = given.with(YieldFormulas.YIELD, yield);
         Quantity charge = working.compute(
                 "Divide by the battery voltage", YieldFormulas.DAY_CHARGE, values, Units.AMPERE_HOUR,
                 "A battery is sold by its ampere-hours.");
         working.result("yield-per-day", yield);
         working.result("charge-per-day", charge);
-        working.result("efficiency-in-all", efficiency);
         values = entries.has("energy-per-day") ? balance(entries, working, values) : values;
         values = entries.has("deficit") ? recover(entries, working, values) : values;
         Quantity current = working.compute(
@@ -52,19 +70,33 @@ public final class PanelYield implements Calculator {
         working.next("voltage-drop", "What does the cable of the panel lose?", Map.of("current", current.text()));
     }
 
+    private static Values used(Entries entries, WorkingBuilder working, Values values) {
+        return values.with(
+                YieldFormulas.USED, DayUse.wattHours(working, entries.quantity("energy-per-day"), entries.quantity("battery-voltage")));
+    }
+
     private static Values balance(Entries entries, WorkingBuilder working, Values given) {
-        Quantity used = working.convert(
-                "Turn the energy used into watt-hours", entries.quantity("energy-per-day"), Units.WATT_HOUR, "The yield is in watt-hours.");
-        Values values = given.with(YieldFormulas.USED, used);
+        Values values = used(entries, working, given);
         Quantity balance = working.compute(
                 "Take the energy used from the yield", YieldFormulas.DAY_BALANCE, values, Units.WATT_HOUR,
                 "Only what is left over can fill the battery.");
-        Quantity needed = working.compute(
-                "Find the panel that would cover the day", YieldFormulas.POWER_NEEDED, values, Units.WATT,
-                "The same formula the other way round.");
         working.result("balance", balance);
+        return needed(entries, working, values.with(YieldFormulas.BALANCE, balance));
+    }
+
+    /** The panel that would cover the day, with the reserve if there is one. */
+    private static Values needed(Entries entries, WorkingBuilder working, Values given) {
+        Quantity needed = working.compute(
+                "Find the panel that would cover the day", YieldFormulas.POWER_NEEDED, given, Units.WATT,
+                "The energy used, divided by what each watt of panel gives in a day.");
         working.result("panel-needed", needed);
-        return values.with(YieldFormulas.BALANCE, balance);
+        Values values = given.with(YieldFormulas.NEEDED, needed);
+        if (entries.has("reserve")) {
+            working.result("panel-with-reserve", working.compute(
+                    "Add the reserve", YieldFormulas.WITH_RESERVE, values.with(DayUse.RESERVE, entries.quantity("reserve")), Units.WATT,
+                    "Dull weeks, dirt and age take more than the mean of a month shows."));
+        }
+        return values;
     }
 
     /** Without an energy used, the whole yield goes into the battery. */

@@ -53,15 +53,18 @@ public final class RunTime implements Calculator {
                     "The capacity is taken as printed. A lead-acid battery gives less at more than its rated current: see Peukert's law.",
                     "Lead-acid loses capacity in the cold by the table chosen. For LiFePO4 we found no published table, so nothing is taken off."),
             List.of(
-                    Chemistry.field(), SupplyFields.CAPACITY, SupplyFields.LOAD_CURRENT, UsableDepth.FIELD, Cold.TEMPERATURE, Cold.TABLE,
+                    Chemistry.field(), SupplyFields.CAPACITY, SupplyFields.LOAD_CURRENT, UsableDepth.FIELD, SupplyFields.SYSTEM_VOLTAGE, Cold.TEMPERATURE, Cold.TABLE,
                     BATTERY_LIMIT, RESTING_VOLTAGE, INTERNAL_RESISTANCE),
             List.of(
                     new Output("run-time", "Run time", Units.HOUR),
                     new Output("usable-capacity", "Usable ampere-hours", Units.AMPERE_HOUR),
+                    new Output("capacity-energy", "Watt-hours of the battery", Units.WATT_HOUR),
+                    new Output("usable-energy", "Usable watt-hours", Units.WATT_HOUR),
                     new Output("voltage-under-load", "Voltage under load at the end", Units.VOLT)),
             List.of(
                     new NamedFormula("usable-capacity", RunTimeFormulas.USABLE),
                     new NamedFormula("usable-capacity-cold", RunTimeFormulas.USABLE_COLD),
+                    new NamedFormula("usable-energy", RunTimeFormulas.USABLE_ENERGY),
                     new NamedFormula("run-time", RunTimeFormulas.RUN_TIME),
                     new NamedFormula("voltage-under-load", RunTimeFormulas.VOLTAGE_UNDER_LOAD)));
 
@@ -84,11 +87,19 @@ public final class RunTime implements Calculator {
                 cold == null ? "Multiply capacity and depth" : "Multiply capacity, depth and the share left in the cold",
                 cold == null ? RunTimeFormulas.USABLE : RunTimeFormulas.USABLE_COLD, values, Units.AMPERE_HOUR,
                 "Only this part of the printed capacity is yours to plan with.");
-        values = values.with(Symbols.USABLE, usable);
+        values = values.with(Symbols.USABLE, usable).with(Symbols.VOLTAGE, entries.quantity("system-voltage"));
+        Quantity whole = working.compute(
+                "Turn the ampere-hours of the battery into watt-hours", RunTimeFormulas.WHOLE_ENERGY, values, Units.WATT_HOUR,
+                "Volts times ampere-hours are watt-hours; some batteries are sold by them.");
+        Quantity usableEnergy = working.compute(
+                "Turn the usable part into watt-hours", RunTimeFormulas.USABLE_ENERGY, values, Units.WATT_HOUR,
+                "The loads of a day are added up in watt-hours.");
         Quantity time = working.compute(
                 "Divide by the current", RunTimeFormulas.RUN_TIME, values, Units.HOUR, "Ampere-hours are amperes times hours.");
         working.result("run-time", time);
         working.result("usable-capacity", usable);
+        working.result("capacity-energy", whole);
+        working.result("usable-energy", usableEnergy);
         boolean loaded = entries.has("internal-resistance");
         values = loaded ? underLoad(entries, working, values) : values;
         RunTimeChecks.addFindings(working, entries, chemistry, values);

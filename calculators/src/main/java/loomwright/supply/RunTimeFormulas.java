@@ -9,6 +9,8 @@ import loomwright.quantity.Units;
 
 /** The formulas of run time, right and wrong. */
 final class RunTimeFormulas {
+    static final Symbol WHOLE = Symbol.of("E", "C", "energy of a full battery", Dimension.ENERGY);
+    static final Symbol USABLE_WHOLE = Symbol.of("E", "u", "usable watt-hours", Dimension.ENERGY);
     static final Symbol RESTING = Symbol.of("E", "voltage at rest", Dimension.VOLTAGE);
     static final Symbol RESISTANCE = Symbol.of("R", "i", "internal resistance", Dimension.RESISTANCE);
     static final Symbol UNDER_LOAD = Symbol.of("U", "voltage under load", Dimension.VOLTAGE);
@@ -17,6 +19,8 @@ final class RunTimeFormulas {
     static final Formula USABLE = new Formula(Symbols.USABLE, Symbols.CAPACITY.times(Symbols.DEPTH));
     static final Formula USABLE_COLD =
             new Formula(Symbols.USABLE, Symbols.CAPACITY.times(Symbols.DEPTH).times(Symbols.COLD_SHARE));
+    static final Formula WHOLE_ENERGY = new Formula(WHOLE, Symbols.VOLTAGE.times(Symbols.CAPACITY));
+    static final Formula USABLE_ENERGY = new Formula(USABLE_WHOLE, Symbols.VOLTAGE.times(Symbols.USABLE));
     static final Formula RUN_TIME = new Formula(Symbols.RUN_TIME, Symbols.USABLE.over(Symbols.CURRENT));
     static final Formula VOLTAGE_UNDER_LOAD = new Formula(UNDER_LOAD, RESTING.minus(Symbols.CURRENT.times(RESISTANCE)));
     static final Formula TWENTY_HOUR_CURRENT =

@@ -9,6 +9,8 @@ import loomwright.quantity.Dimension;
 final class SizeFormulas {
     static final Symbol DAYS = Symbol.of("n", "days without charging", Dimension.NUMBER);
     static final Symbol NEEDED = Symbol.of("C", "capacity needed", Dimension.CHARGE);
+    static final Symbol WITH = Symbol.of("C", "r", "capacity with the reserve", Dimension.CHARGE);
+    static final Symbol WHOLE = Symbol.of("E", "C", "energy of a full battery", Dimension.ENERGY);
     static final Symbol BY_FIVE = Symbol.of("C", "5", "capacity by the rule of five", Dimension.CHARGE);
 
     private static final Expression TAKEN = Symbols.CHARGE.times(DAYS);
@@ -16,6 +18,8 @@ final class SizeFormulas {
     static final Formula CHARGE = new Formula(Symbols.CHARGE, Symbols.ENERGY.over(Symbols.VOLTAGE));
     static final Formula CAPACITY = new Formula(NEEDED, TAKEN.over(Symbols.DEPTH));
     static final Formula CAPACITY_COLD = new Formula(NEEDED, TAKEN.times(Symbols.MULTIPLIER).over(Symbols.DEPTH));
+    static final Formula WITH_RESERVE = new Formula(WITH, NEEDED.times(Expression.number(1).plus(DayUse.RESERVE)));
+    static final Formula CAPACITY_ENERGY = new Formula(WHOLE, Symbols.VOLTAGE.times(NEEDED));
     static final Formula RULE_OF_FIVE = new Formula(BY_FIVE, Expression.number(5).times(Symbols.ENERGY).over(Symbols.VOLTAGE));
 
     static final Formula DEPTH_LEFT_OUT = new Formula(NEEDED, TAKEN);

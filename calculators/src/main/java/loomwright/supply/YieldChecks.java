@@ -62,6 +62,16 @@ final class YieldChecks {
                 .finding());
     }
 
+    /** The mistakes with the panel that a day needs. */
+    static void addNeededSlips(WorkingBuilder working, Values values) {
+        working.slip(
+                "multiplied-by-the-efficiency", "panel-needed", "Multiplied by the efficiency",
+                "The panel must make up for the losses, so divide here.", YieldFormulas.NEED_MULTIPLIED, values);
+        working.slip(
+                "efficiency-left-out-of-the-panel", "panel-needed", "The efficiency left out",
+                "The panel must make up for the losses too.", YieldFormulas.NEED_WITHOUT_EFFICIENCY, values);
+    }
+
     static void addSlips(WorkingBuilder working, Values values, boolean used, boolean recovers) {
         working.slip(
                 "efficiency-left-out", "yield-per-day", "The efficiency left out", "Heat, dirt, cables and charging take a share.",
@@ -73,12 +83,7 @@ final class YieldChecks {
                 "daylight-for-peak-sun", "yield-per-day", "Twelve hours of daylight used in place of peak sun hours",
                 "Most of the day the sun is far below full strength.", YieldFormulas.DAYLIGHT, values);
         if (used) {
-            working.slip(
-                    "multiplied-by-the-efficiency", "panel-needed", "Multiplied by the efficiency",
-                    "The panel must make up for the losses, so divide here.", YieldFormulas.NEED_MULTIPLIED, values);
-            working.slip(
-                    "efficiency-left-out-of-the-panel", "panel-needed", "The efficiency left out",
-                    "The panel must make up for the losses too.", YieldFormulas.NEED_WITHOUT_EFFICIENCY, values);
+            addNeededSlips(working, values);
         }
         if (used && recovers) {
             working.slip(

@@ -40,13 +40,15 @@ final class YieldFields {
                     new Output("efficiency-in-all", "Efficiency in all", Units.PERCENT),
                     new Output("balance", "Energy left over in a day", Units.WATT_HOUR),
                     new Output("panel-needed", "Panel power that would cover the day", Units.WATT),
+                    new Output("panel-with-reserve", "Panel power with the reserve", Units.WATT),
                     new Output("days-to-recover", "Days to put back what was taken", Units.DAY),
                     new Output("full-sun-current", "Charging current in full sun, at most", Units.AMPERE)),
             List.of(
                     new NamedFormula("yield", YieldFormulas.DAY_YIELD),
                     new NamedFormula("balance", YieldFormulas.DAY_BALANCE),
                     new NamedFormula("days-to-recover", YieldFormulas.DAYS_TO_RECOVER),
-                    new NamedFormula("panel-needed", YieldFormulas.POWER_NEEDED)));
+                    new NamedFormula("panel-needed", YieldFormulas.POWER_NEEDED),
+                    new NamedFormula("panel-with-reserve", YieldFormulas.WITH_RESERVE)));
 
     private YieldFields() {}
 
@@ -60,7 +62,10 @@ final class YieldFields {
 
     private static List<Field> fields() {
         List<Field> fields = new ArrayList<>();
-        fields.add(PANEL_POWER);
+        fields.add(QuantityField.of(
+                        PANEL_POWER.key(), PANEL_POWER.label(), PANEL_POWER.help() + " Empty finds the panel that your day needs.", 1, 20_000, Units.WATT,
+                        Units.KILOWATT)
+                .optional());
         fields.add(PEAK_SUN_HOURS);
         fields.add(QuantityField.of(
                         "efficiency", "Efficiency in all",
@@ -74,10 +79,8 @@ final class YieldFields {
                             Units.PERCENT)
                     .optional());
         }
-        fields.add(QuantityField.of(
-                        "energy-per-day", "Energy used in a day", "Empty leaves the balance out.", 0.001, 10_000_000, Units.WATT_HOUR,
-                        Units.KILOWATT_HOUR)
-                .optional());
+        fields.add(DayUse.field("Empty leaves the balance out.").optional());
+        fields.add(DayUse.RESERVE_FIELD);
         fields.add(QuantityField.of(
                         "deficit", "Ampere-hours to put back", "What was taken out of the battery. Empty leaves the days out.", 0.0001, 1_000_000,
                         Units.AMPERE_HOUR)

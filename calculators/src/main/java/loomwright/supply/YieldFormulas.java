@@ -20,6 +20,7 @@ final class YieldFormulas {
     static final Symbol DEFICIT_ENERGY = Symbol.of("E", "d", "energy to put back", Dimension.ENERGY);
     static final Symbol DAYS = Symbol.of("n", "time to put it back", Dimension.TIME);
     static final Symbol NEEDED = Symbol.of("P", "n", "panel power needed", Dimension.POWER);
+    static final Symbol WITH = Symbol.of("P", "r", "panel power with the reserve", Dimension.POWER);
     static final Symbol LARGEST_CURRENT = Symbol.of("I", "p", "charging current in full sun, at most", Dimension.CURRENT);
 
     static final Expression ONE_DAY = Expression.fixed(Quantity.of(1, Units.DAY));
@@ -30,6 +31,7 @@ final class YieldFormulas {
     static final Formula ENERGY_TO_PUT_BACK = new Formula(DEFICIT_ENERGY, Symbols.VOLTAGE.times(DEFICIT));
     static final Formula DAYS_TO_RECOVER = new Formula(DAYS, ONE_DAY.times(DEFICIT_ENERGY).over(BALANCE));
     static final Formula POWER_NEEDED = new Formula(NEEDED, USED.over(SUN.times(EFFICIENCY)));
+    static final Formula WITH_RESERVE = new Formula(WITH, NEEDED.times(Expression.number(1).plus(DayUse.RESERVE)));
     static final Formula FULL_SUN_CURRENT = new Formula(LARGEST_CURRENT, PANEL.over(Symbols.VOLTAGE));
 
     static final Formula EFFICIENCY_LEFT_OUT = new Formula(YIELD, PANEL.times(SUN));

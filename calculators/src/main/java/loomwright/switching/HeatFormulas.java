@@ -16,6 +16,7 @@ final class HeatFormulas {
     static final Symbol SINK_AIR = Symbol.of("R", "sa", "thermal resistance from heat sink to air", PER_WATT);
     static final Symbol AMBIENT = Symbol.of("θ", "a", "temperature of the air", Dimension.TEMPERATURE);
     static final Symbol JUNCTION = Symbol.of("θ", "j", "temperature of the junction", Dimension.TEMPERATURE);
+    static final Symbol CASE = Symbol.of("θ", "c", "temperature of the case", Dimension.TEMPERATURE);
     static final Symbol SINK = Symbol.of("θ", "s", "temperature of the heat sink", Dimension.TEMPERATURE);
     static final Symbol LIMIT = Symbol.of("θ", "j,max", "highest temperature the junction may have", Dimension.TEMPERATURE);
     static final Symbol HIGHEST_AMBIENT = Symbol.of("θ", "a,max", "highest temperature of the air", Dimension.TEMPERATURE);
@@ -25,6 +26,7 @@ final class HeatFormulas {
 
     static final Formula HEAT_OF_DROP = new Formula(HEAT, SwitchSymbols.CURRENT.times(DROP));
     static final Formula JUNCTION_TEMPERATURE = new Formula(JUNCTION, AMBIENT.plus(HEAT.times(CHAIN)));
+    static final Formula CASE_TEMPERATURE = new Formula(CASE, AMBIENT.plus(HEAT.times(CASE_SINK.plus(SINK_AIR))));
     static final Formula SINK_TEMPERATURE = new Formula(SINK, AMBIENT.plus(HEAT.times(SINK_AIR)));
     static final Formula AMBIENT_ALLOWED = new Formula(HIGHEST_AMBIENT, LIMIT.minus(HEAT.times(CHAIN)));
     static final Formula SINK_RESISTANCE =

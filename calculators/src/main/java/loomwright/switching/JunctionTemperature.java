@@ -65,12 +65,14 @@ public final class JunctionTemperature implements Calculator {
             List.of(
                     new Output("heat", "Heat in the switch", Units.WATT),
                     new Output("junction", "Temperature of the junction", Units.CELSIUS),
+                    new Output("case", "Temperature of the case", Units.CELSIUS),
                     new Output("sink", "Temperature of the heat sink", Units.CELSIUS),
                     new Output("highest-ambient", "Warmest air it may stand in", Units.CELSIUS),
                     new Output("sink-needed", "Largest thermal resistance the heat sink may have", Units.KELVIN_PER_WATT)),
             List.of(
                     new NamedFormula("heat", HeatFormulas.HEAT_OF_DROP),
                     new NamedFormula("junction", HeatFormulas.JUNCTION_TEMPERATURE),
+                    new NamedFormula("case", HeatFormulas.CASE_TEMPERATURE),
                     new NamedFormula("highest-ambient", HeatFormulas.AMBIENT_ALLOWED),
                     new NamedFormula("sink-needed", HeatFormulas.SINK_RESISTANCE)));
 
@@ -101,6 +103,9 @@ public final class JunctionTemperature implements Calculator {
         Quantity junction = working.compute(
                 "Climb from the air to the junction", HeatFormulas.JUNCTION_TEMPERATURE, values, Units.CELSIUS,
                 "Each part of the way holds the heat back; the three add up like resistors in a row.", pages);
+        Quantity housing = working.compute(
+                "Find the temperature of the case", HeatFormulas.CASE_TEMPERATURE, values, Units.CELSIUS,
+                "A thermometer on the case reads this; the junction inside is warmer.", pages);
         Quantity sink = working.compute(
                 "Find the temperature of the heat sink", HeatFormulas.SINK_TEMPERATURE, values, Units.CELSIUS, "That is the part a hand can touch.");
         Quantity ambient = working.compute(
@@ -111,6 +116,7 @@ public final class JunctionTemperature implements Calculator {
                 "What is left of the climb after junction and joint have had their part.", pages);
         working.result("heat", heat);
         working.result("junction", junction);
+        working.result("case", housing);
         working.result("sink", sink);
         working.result("highest-ambient", ambient);
         working.result("sink-needed", needed);

@@ -52,12 +52,13 @@ class WorkingStructureTest {
         assertEquals(
                 List.of("P = I × U_on | P = 10 A × 1.2 V = 12 W",
                         "θ_j = θ_a + P × (R_jc + R_cs + R_sa) | θ_j = 40 °C + 12 W × (1.3 K/W + 0.1 K/W + 1 K/W) = 68.8 °C",
+                        "θ_c = θ_a + P × (R_cs + R_sa) | θ_c = 40 °C + 12 W × (0.1 K/W + 1 K/W) = 53.2 °C",
                         "θ_s = θ_a + P × R_sa | θ_s = 40 °C + 12 W × 1 K/W = 52 °C",
                         "θ_a,max = θ_j,max − P × (R_jc + R_cs + R_sa) | θ_a,max = 150 °C − 12 W × (1.3 K/W + 0.1 K/W + 1 K/W) = 121.2 °C",
                         // 110 K ÷ 12 W = 9.1667 K/W, less 1.4 K/W
                         "R_sa,max = (θ_j,max − θ_a) ÷ P − R_jc − R_cs | R_sa,max = (150 °C − 40 °C) ÷ 12 W − 1.3 K/W − 0.1 K/W = 7.767 K/W"),
                 lines(junction));
-        Element fraction = junction.select("math").get(8).selectFirst("mfrac");
+        Element fraction = junction.select("math").get(10).selectFirst("mfrac");
         assertEquals(2, fraction.childrenSize());
         assertEquals("block", junction.selectFirst("math").attr("display"));
     }
