@@ -52,7 +52,7 @@ class LayersTest {
     @ArchTest
     static final ArchRule NO_CALCULATOR_KNOWS_THE_CIRCUIT = noClasses()
             .that()
-            .resideOutsideOfPackage("loomwright.circuit..")
+            .resideOutsideOfPackages("loomwright.circuit..", "loomwright.plan..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("loomwright.circuit..");

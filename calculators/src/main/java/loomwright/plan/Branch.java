@@ -1,0 +1,51 @@
+package loomwright.plan;
+
+/** One load with what leads to it: the parts of its circuit that are being chosen. */
+final class Branch {
+    private final Need need;
+    private final DeviceChoice device;
+    private final RunChoice run;
+    private final SwitchChoice ownSwitch;
+    private final int number;
+
+    Branch(Need need, int number, DeviceChoice device, boolean byGauge, SwitchChoice ownSwitch) {
+        this.need = need;
+        this.number = number;
+        this.device = device;
+        this.ownSwitch = ownSwitch;
+        this.run = new RunChoice("Run to " + need.name(), need.route(), need.place(), need.beside().together(), need.sheathed(), byGauge);
+    }
+
+    Need need() {
+        return need;
+    }
+
+    DeviceChoice device() {
+        return device;
+    }
+
+    RunChoice run() {
+        return run;
+    }
+
+    /** The switch of this branch alone; null if it has none. */
+    SwitchChoice ownSwitch() {
+        return ownSwitch;
+    }
+
+    String loadId() {
+        return "load-" + number;
+    }
+
+    String runId() {
+        return "run-" + number;
+    }
+
+    String deviceId() {
+        return "fuse-" + number;
+    }
+
+    String switchId() {
+        return "switch-" + number;
+    }
+}

@@ -1,0 +1,126 @@
+package loomwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
+import loomwright.circuit.PartKind;
+import loomwright.protection.DeviceKind;
+import loomwright.quantity.Quantity;
+
+/** A circuit while its parts are being chosen: what there is of it, and the circuit that it makes. */
+final class Draft {
+    static final String LEAD = "lead";
+    static final String MAIN = "main-fuse";
+    static final String ISOLATOR = "isolator";
+    static final String FEED = "feed";
+    static final String BOX = "fuse-box";
+    static final String SWITCH = "switch";
+    static final String TRIGGER_FUSE = "trigger-fuse";
+    static final String ON_SWITCH = "on-switch";
+
+    final Battery battery;
+    final List<Branch> branches = new ArrayList<>();
+    /** The first device behind the battery; that of the only branch if there is one alone. Null where a panel is there already. */
+    DeviceChoice main;
+    RunChoice lead;
+    /** The run to the fuse box; null if there is one branch alone, or the panel that is there has a feed of no known size. */
+    RunChoice feed;
+    /** What the fuse box may carry. */
+    Quantity box;
+    Quantity isolator;
+    /** The switch of all that is new; null if there is none, or each branch has its own. */
+    SwitchChoice allSwitch;
+    DeviceChoice triggerFuse;
+    /** The panel that is there already; null if the circuit is its own. */
+    Feeding panel;
+
+    Draft(Battery battery) {
+        this.battery = battery;
+    }
+
+    boolean isSingle() {
+        return feed == null && panel == null;
+    }
+
+    /** The rating of the first device behind the battery. */
+    Quantity mainRating() {
+        return panel == null ? main.rating() : panel.rating();
+    }
+
+    boolean hasRelay() {
+        if (allSwitch != null && allSwitch.isRelay()) {
+            return true;
+        }
+        for (Branch branch : branches) {
+            if (branch.ownSwitch() != null && branch.ownSwitch().isRelay()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    Circuit circuit() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(battery.part());
+        parts.add(lead.part(LEAD, "battery"));
+        if (panel != null) {
+            parts.add(device(MAIN, "Main fuse of the panel", LEAD, DeviceKind.CLASS_T, panel.rating()));
+        } else {
+            parts.add(device(MAIN, isSingle() ? "Fuse of " + branches.get(0).need().name() : "Main fuse", LEAD, main.kind(), main.rating()));
+        }
+        parts.add(Part.read(ISOLATOR, PartKind.ISOLATOR, "Isolating switch", MAIN, "", "", Map.of("continuous-current", Plain.text(isolator))).partOrRefuse());
+        String end = ISOLATOR;
+        if (panel == null && hasRelay()) {
+            addTrigger(parts, ISOLATOR);
+        }
+        if (allSwitch != null) {
+            parts.add(allSwitch.part(SWITCH, end, ON_SWITCH));
+            end = SWITCH;
+        }
+        if (isSingle()) {
+            addRun(parts, branches.get(0), end);
+        } else {
+            parts.add(feed.part(FEED, end));
+            addBox(parts);
+        }
+        return new Circuit("First job", parts);
+    }
+
+    private void addBox(List<Part> parts) {
+        Map<String, String> texts = panel == null
+                ? Map.of("panel-limit", Plain.text(box))
+                : Map.of("panel-limit", Plain.text(panel.limit()), "present-load", Plain.text(panel.present()));
+        parts.add(Part.read(BOX, PartKind.PANEL, panel == null ? "New fuse box" : "Fuse panel", FEED, "", "", texts).partOrRefuse());
+        if (panel != null && hasRelay()) {
+            addTrigger(parts, BOX);
+        }
+        for (Branch branch : branches) {
+            parts.add(device(branch.deviceId(), "Fuse of " + branch.need().name(), BOX, branch.device().kind(), branch.device().rating()));
+            String end = branch.deviceId();
+            if (branch.ownSwitch() != null) {
+                parts.add(branch.ownSwitch().part(branch.switchId(), end, ON_SWITCH));
+                end = branch.switchId();
+            }
+            addRun(parts, branch, end);
+        }
+    }
+
+    private static void addRun(List<Part> parts, Branch branch, String fedBy) {
+        parts.add(branch.run().part(branch.runId(), fedBy));
+        parts.add(branch.need().part(branch.loadId(), branch.runId()));
+    }
+
+    private void addTrigger(List<Part> parts, String fedBy) {
+        parts.add(device(TRIGGER_FUSE, "Fuse of the trigger", fedBy, triggerFuse.kind(), triggerFuse.rating()));
+        Quantity rating = Sold.ratings("switch").get(0);
+        parts.add(Part.read(
+                        ON_SWITCH, PartKind.SWITCH, "On switch", TRIGGER_FUSE, "", "", Map.of("switching", "manual", "continuous-current", Plain.text(rating)))
+                .partOrRefuse());
+    }
+
+    private static Part device(String id, String name, String fedBy, DeviceKind kind, Quantity rating) {
+        return Part.read(id, PartKind.PROTECTION, name, fedBy, "", "", Map.of("device", kind.key(), "rating", Plain.text(rating))).partOrRefuse();
+    }
+}
