@@ -36,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         readings.forEach((lesson, reading) -> System.out.printf(
                 Locale.ROOT, "%-32s %5d words, reading ease %.0f%n", lesson, reading.words(), reading.ease()));
-        System.out.println("No problem in " + Counted.of(outcome) + ".");
+        System.out.println("No mistake in " + Counted.of(outcome) + ".");
         return Loomwright.FINE;
     }
 }

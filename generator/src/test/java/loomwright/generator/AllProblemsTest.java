@@ -14,7 +14,7 @@ class AllProblemsTest {
     @Test
     void listsTheMistakesOfAllFilesInOneRun() {
         TestSite site = new TestSite(folder);
-        site.write("lessons/02-second/lesson.md", TestSite.FRONT.replace(TestSite.CARD, "card: Only this.") + "[x](term:amp)\n");
+        site.write("lessons/02-second/lesson.md", TestSite.FRONT.replace(TestSite.CARD, "card: Only this.") + "[x](word:amp)\n");
         site.write("tables/rods.csv", "# title: Rods\nsize (mm²)\n1\n");
         site.write("glossary.md", "## ohm\n\n## volt\n\nA <i>unit</i>.\n");
         site.write("scenario.yaml", "bench-route: {value: \"4.2 m\"}\n");
@@ -47,8 +47,8 @@ class AllProblemsTest {
                 content/lessons/02-second/lesson.md:4:1: the card has 1 line. It fits one screen with 5 to 8.
                    card: Only this.
                    ^
-                content/lessons/02-second/lesson.md:7:10: no term is called "amp". Add it to content/glossary.md.
-                   [x](term:amp)
+                content/lessons/02-second/lesson.md:7:10: no word is called "amp". Add it to content/glossary.md.
+                   [x](word:amp)
                             ^
                 content/scenario.yaml:1:14: the "bench-route" of the scenario has no "says". Add a line says: with its text.
                    bench-route: {value: "4.2 m"}
@@ -56,7 +56,7 @@ class AllProblemsTest {
                 content/tables/rods.csv:2:1: the table has no source. Add a line such as # title: ... at the top.
                    size (mm²)
                    ^
-                12 problems
+                12 mistakes
                 """, site.problems());
     }
 }

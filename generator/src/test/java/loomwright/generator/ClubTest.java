@@ -61,7 +61,7 @@ class ClubTest {
 
     @Test
     void itsLessonsComeAfterOursAndStandInTheListsAndInTheSearch() {
-        reports("0 problems\n");
+        reports("0 mistakes\n");
         Map<String, String> files = files();
         assertTrue(files.get("lessons/20-shed.html").contains("Text of ours."));
         assertTrue(files.get("lessons/01-first.html").contains("The shed"), "the lesson after ours");
@@ -75,14 +75,14 @@ class ClubTest {
     @Test
     void itMayHaveNoNameButAnEmptyOneIsAMistake() throws IOException {
         Files.delete(folder.resolve("club/club.yaml"));
-        reports("0 problems\n");
+        reports("0 mistakes\n");
         assertTrue(files().get("lessons.html").contains("More lessons"));
         own("club.yaml", "name:\n");
         reports("""
                 club/club.yaml:1:1: "name" is empty. Write its text after the colon.
                    name:
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -93,7 +93,7 @@ class ClubTest {
                 club/lessons/20-shed/lesson.md:7:18: no figure of the scenario is called "nothing". Use one of: bench-route.
                    It is {{scenario.nothing}}.
                                     ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -102,7 +102,7 @@ class ClubTest {
         own("lessons/01-first/lesson.md", TestSite.FRONT + "Text.\n");
         reports("""
                 club/lessons/01-first: the lesson "01-first" is there already: content/lessons/01-first/lesson.md. Give yours another name.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -114,7 +114,7 @@ class ClubTest {
                 club/lessons/20-shed/lesson.md:8:6: the key "lamp" is taken by the question in content/lessons/01-first/lesson.md:8. Choose another key.
                    key: lamp
                         ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -123,7 +123,7 @@ class ClubTest {
         own("pages/index.md", "---\ntitle: Ours\nsummary: Ours.\nrevised: 2026\nlicence: None.\nsafety: page:search\n---\nText.\n");
         reports("""
                 club/pages/index.md: the page "index" is filled by the site itself. Give the file another name.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -147,7 +147,7 @@ class ClubTest {
                    rod-book,The rod makers,The Rod Book,2001,published,the book,
                    ^
                 club/tables/rods.csv: the table "rods" is there already: content/tables/rods.csv. Give yours another name.
-                5 problems
+                5 mistakes
                 """);
     }
 
@@ -158,7 +158,7 @@ class ClubTest {
         own("drawings/wire.svg", drawing);
         reports("""
                 club/drawings/wire.svg: the drawing "wire" is there already: content/drawings/wire.svg. Give yours another name.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -173,7 +173,7 @@ class ClubTest {
                 club/tables/poles.csv:2:1: no document has the key "pole-book". Add it to club/sources.csv.
                    # source: pole-book
                    ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -182,7 +182,7 @@ class ClubTest {
         own("pages/a#b.md", "---\ntitle: Ours\nsummary: Ours.\n---\nText.\n");
         reports("""
                 club/pages/a#b.md: the name "a#b" cannot be part of an address. Use small letters a to z, digits and single hyphens, at most 60 of them, such as a-b.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -191,7 +191,7 @@ class ClubTest {
         Files.move(folder.resolve("club/lessons"), folder.resolve("club/lesson"));
         reports("""
                 club/lesson: a club's folder has no such place, so it would not be read. Did you mean "lessons"?
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -200,7 +200,7 @@ class ClubTest {
         Files.move(folder.resolve("club"), folder.resolve("elsewhere"));
         reports("""
                 club: there is no such folder. Name the folder of the club with --club.
-                1 problem
+                1 mistake
                 """);
     }
 }

@@ -39,7 +39,7 @@ class GoldenFolderTest {
                 site.write(content.relativize(file).toString(), Files.readString(file));
             }
         }
-        assertEquals("0 problems\n", site.problems());
+        assertEquals("0 mistakes\n", site.problems());
         Map<String, String> pages = site.files();
         for (String address : Files.readAllLines(feature.resolve("pages.txt"))) {
             compare(feature.resolve("expected").resolve(address), pages.get(address));

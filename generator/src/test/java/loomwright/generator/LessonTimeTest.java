@@ -62,7 +62,8 @@ class LessonTimeTest {
         site.lesson("""
                 %s
 
-                ```caution Mind [this](term:ohm)
+                ```caution
+                title: Mind [this](word:ohm)
                 Five words stand right here.
                 ```
 
@@ -103,7 +104,7 @@ class LessonTimeTest {
                 content/lessons/01-first/lesson.md:15:10: "further" must be "yes" or "no" but is "perhaps". Write further: "yes" for an example that can be passed over, further: "no" for one that cannot.
                    further: perhaps
                             ^
-                1 problem
+                1 mistake
                 """, site.problems());
     }
 }

@@ -101,7 +101,7 @@ class LoomwrightTest {
         assertFalse(Files.exists(folder.resolve("site")));
         site.lesson("A <b>bold</b> word.\n");
         assertEquals(1, run("proof"));
-        assertTrue(err.toString(StandardCharsets.UTF_8).endsWith("2 problems\n"));
+        assertTrue(err.toString(StandardCharsets.UTF_8).endsWith("2 mistakes\n"));
     }
 
     @Test

@@ -51,7 +51,7 @@ class TemplateErrorTest {
                 site/parts/templates/lesson.mustache:7:1: no variable is called "titel" in Page. See VARIABLES.md for the names of each page.
                    <p>{{titel}}</p>
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -62,7 +62,7 @@ class TemplateErrorTest {
                 site/parts/templates/lesson.mustache:7:1: Failed to close 'needs' tag. Correct the template.
                    {{#needs}}
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -71,7 +71,7 @@ class TemplateErrorTest {
         Files.delete(lesson);
         rejects("""
                 site/parts/templates/lesson.mustache: the template is missing. Add it, or check how its name is spelt.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -80,7 +80,7 @@ class TemplateErrorTest {
         put("<a href=\"../nowhere.html\">x</a>");
         rejects("""
                 page lessons/01-first.html: the link "../nowhere.html": it leads to "nowhere.html", which is not in the site. Correct the link.
-                1 problem
+                1 mistake
                 """);
     }
 

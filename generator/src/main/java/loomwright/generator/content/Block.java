@@ -6,10 +6,10 @@ import loomwright.generator.problem.Span;
 /**
  * A fenced block of ours.
  *
- * @param kind the first word after the fence, such as {@code example}
- * @param title the words after it, or an empty text
- * @param info the place of both
- * @param body the lines between the fences
+ * @param kind the word after the fence, such as {@code example}
+ * @param title the title of a caution or a task, from its first line, or an empty text
+ * @param info the place of the kind
+ * @param body the lines between the fences, without that of the title
  */
 public record Block(String kind, String title, Span info, Span body) {
     /** The kinds there are. */

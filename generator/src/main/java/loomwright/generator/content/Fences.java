@@ -12,6 +12,11 @@ import loomwright.generator.problem.Span;
 final class Fences {
     private static final Set<String> CODE = Set.of("", "text", "markdown", "yaml", "csv", "sh", "java", "json", "svg");
 
+    /** The blocks of text that begin with a line for their title. */
+    private static final Set<String> TITLED = Set.of("caution", "task");
+
+    private static final String TITLE = "title:";
+
     private final SourceFile file;
     private final Problems problems;
     private final List<Block> blocks = new ArrayList<>();
@@ -138,10 +143,22 @@ final class Fences {
         int wordsStart = file.text().indexOf(words, infoStart);
         Span info = file.span(wordsStart, wordsStart + words.length());
         if (Block.KINDS.contains(kind)) {
-            blocks.add(new Block(kind, space < 0 ? "" : words.substring(space).strip(), info, file.span(bodyStart, bodyEnd)));
+            if (space >= 0) {
+                problems.add(info.find(words.substring(space).strip()).problem(
+                        "words stand beside \"" + kind + "\"", "Only the word of the block stands there; a title is its first line: title: ..."));
+            }
+            int titleEnd = TITLED.contains(kind) ? titleEnd(bodyEnd) : -1;
+            String title = titleEnd < 0 ? "" : file.text().substring(bodyStart + TITLE.length(), titleEnd).strip();
+            blocks.add(new Block(kind, title, info, file.span(titleEnd < 0 ? bodyStart : Math.min(titleEnd + 1, bodyEnd), bodyEnd)));
         } else if (!CODE.contains(kind)) {
             problems.add(info.problem("no block is called \"" + kind + "\"", remedy(kind)));
         }
+    }
+
+    /** The end of the first line of the block that is open, if that line is its title, or -1. */
+    private int titleEnd(int bodyEnd) {
+        int lineFeed = file.text().indexOf('\n', bodyStart);
+        return file.text().startsWith(TITLE, bodyStart) && bodyStart < bodyEnd ? (lineFeed < 0 || lineFeed > bodyEnd ? bodyEnd : lineFeed) : -1;
     }
 
     private static String remedy(String kind) {

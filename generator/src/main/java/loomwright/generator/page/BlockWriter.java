@@ -83,7 +83,7 @@ final class BlockWriter {
     private String title(Block block) {
         if (block.title().isEmpty()) {
             problems.add(block.info().problem(
-                    "the " + block.kind() + " has no title", "Write it on the same line, after the word " + block.kind() + "."));
+                    "the " + block.kind() + " has no title", "Write it as the first line of the block: title: ..."));
         }
         return block.title();
     }

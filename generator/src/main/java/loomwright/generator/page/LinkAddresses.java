@@ -13,7 +13,7 @@ import loomwright.generator.problem.Span;
 
 /** Finds where the links of a page lead. */
 final class LinkAddresses {
-    private static final List<String> SCHEMES = List.of("lesson:", "term:", "source:", "calculator:", "table:", "page:", "schema:");
+    private static final List<String> SCHEMES = List.of("lesson:", "word:", "source:", "calculator:", "table:", "page:", "schema:");
 
     private final Site site;
     private final Place page;
@@ -33,7 +33,7 @@ final class LinkAddresses {
         String anchor = hash < 0 ? "" : rest.substring(hash);
         return switch (scheme) {
             case "lesson:" -> lesson(key, anchor, place);
-            case "term:" -> known("term", key, site.content().terms().keySet(), place) ? to(Address.term(key), "term") : null;
+            case "word:" -> known("word", key, site.content().terms().keySet(), place) ? to(Address.term(key), "term") : null;
             case "source:" -> source(key, place);
             case "calculator:" ->
                 known("calculator", key, site.calculators().keySet(), place) ? to(Address.calculator(key) + anchor, "") : null;
@@ -93,7 +93,7 @@ final class LinkAddresses {
         }
         String nearest = Nearest.to(key, keys);
         String add = switch (what) {
-            case "term" -> Lists.add(place.file(), "glossary.md");
+            case "word" -> Lists.add(place.file(), "glossary.md");
             case "source" -> Lists.add(place.file(), "sources.csv");
             case "table" -> "Add it to the folder tables.";
             default -> Nearest.remedy(key, keys);

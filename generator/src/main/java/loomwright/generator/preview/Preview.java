@@ -64,10 +64,8 @@ public final class Preview implements AutoCloseable {
     }
 
     private void rebuild() {
-        long start = System.nanoTime();
         site.rebuild();
-        long milliseconds = (System.nanoTime() - start) / 1_000_000;
-        log.accept(site.problems().isEmpty() ? "Built in " + milliseconds + " ms." : site.problems());
+        log.accept(site.problems().isEmpty() ? "The pages are as you saved them." : site.problems());
     }
 
     private void serve(HttpExchange exchange) throws IOException {

@@ -55,6 +55,6 @@ public final class Problems {
         if (problems.size() > MOST_PRINTED) {
             text.append("The other ").append(problems.size() - MOST_PRINTED).append(" are not printed.\n");
         }
-        return text.append(problems.size()).append(problems.size() == 1 ? " problem\n" : " problems\n").toString();
+        return text.append(problems.size()).append(problems.size() == 1 ? " mistake\n" : " mistakes\n").toString();
     }
 }

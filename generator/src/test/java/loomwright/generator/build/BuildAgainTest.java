@@ -43,7 +43,7 @@ class BuildAgainTest {
     @BeforeEach
     void begin() {
         site = new TestSite(folder).lesson(EXAMPLE);
-        site.write("lessons/02-second/lesson.md", TestSite.FRONT + "It draws {{heater.current}} at {{scenario.bench-route}}: [ohm](term:ohm).\n");
+        site.write("lessons/02-second/lesson.md", TestSite.FRONT + "It draws {{heater.current}} at {{scenario.bench-route}}: [ohm](word:ohm).\n");
         build = site.build().again();
         agree();
     }

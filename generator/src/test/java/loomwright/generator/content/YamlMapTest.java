@@ -24,7 +24,7 @@ class YamlMapTest {
         assertEquals(3, inner.keyAt("d").line());
         assertEquals(16, inner.keyAt("d").column());
         assertEquals("4 Ω", inner.text("c").text());
-        assertEquals("0 problems\n", problems.text());
+        assertEquals("0 mistakes\n", problems.text());
     }
 
     @Test

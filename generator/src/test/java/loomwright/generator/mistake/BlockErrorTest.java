@@ -20,7 +20,7 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:10:1: the question block has an unknown key "anser". Did you mean "answer"?
                    anser: Because.
                    ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -37,7 +37,7 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:12: the question block cannot be read as YAML: mapping values are not allowed here. Put a text that contains a colon and a space between double quotes.
                    ask: Say it: why?
                               ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -52,7 +52,7 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:8:6: the calculator "resistor-current" has no formula "power". Use one of: current.
                    key: resistor-current/power
                         ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -75,7 +75,7 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:1: raw HTML is not taken: "<div class="x">". Use Markdown or one of the blocks; for the sign itself write \\<.
                    <div class="x">
                    ^
-                3 problems
+                3 mistakes
                 """);
     }
 
@@ -86,7 +86,7 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:1: a picture cannot be put into the text as a file. Put the file into the folder "pictures" and name it in a figure block: picture: NAME, with title and description.
                    ![a lamp](lamp.png)
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -101,21 +101,22 @@ class BlockErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:4: no block is called "exmaple". Did you mean "example"?
                    ```exmaple
                       ^
-                1 problem
+                1 mistake
                 """);
     }
 
     @Test
     void rejectsBlockThatIsNotClosed() {
         site.lesson("""
-                ```caution Hot
+                ```caution
+                title: Hot
                 It is hot.
                 """);
         rejects("""
                 content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` after it.
-                   ```caution Hot
+                   ```caution
                       ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -123,7 +124,8 @@ class BlockErrorTest extends MistakeTest {
     @Test
     void namesTheBlockThatIsOpenWhereTheNextBegins() {
         site.lesson("""
-                ```caution Hot
+                ```caution
+                title: Hot
                 It is hot.
 
                 ```question
@@ -133,23 +135,24 @@ class BlockErrorTest extends MistakeTest {
                 ```
                 """);
         rejects("""
-                content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` before line 10, where the next block begins.
-                   ```caution Hot
+                content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` before line 11, where the next block begins.
+                   ```caution
                       ^
-                1 problem
+                1 mistake
                 """);
     }
 
     @Test
     void takesABlockInsideACautionWithALongerFence() {
         site.lesson("""
-                ````caution Hot
+                ````caution
+                title: Hot
                 ```text
                 It is hot.
                 ```
                 ````
                 """);
-        rejects("0 problems\n");
+        rejects("0 mistakes\n");
     }
 
     @Test
@@ -157,15 +160,16 @@ class BlockErrorTest extends MistakeTest {
         site.lesson("""
                 - a list
 
-                     ```caution Hot
+                     ```caution
+                     title: Hot
                      It is hot.
                      ```
                 """);
         rejects("""
                 content/lessons/01-first/lesson.md:9:9: a block "caution" stands inside a list or another block. Move it to the left edge, with an empty line around it.
-                        ```caution Hot
+                        ```caution
                            ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -177,10 +181,26 @@ class BlockErrorTest extends MistakeTest {
                 ```
                 """);
         rejects("""
-                content/lessons/01-first/lesson.md:7:4: the caution has no title. Write it on the same line, after the word caution.
+                content/lessons/01-first/lesson.md:7:4: the caution has no title. Write it as the first line of the block: title: ...
                    ```caution
                       ^
-                1 problem
+                1 mistake
+                """);
+    }
+
+    @Test
+    void rejectsWordsBesideTheNameOfABlock() {
+        site.lesson("""
+                ```caution Hot
+                title: Hot
+                It is hot.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:12: words stand beside "caution". Only the word of the block stands there; a title is its first line: title: ...
+                   ```caution Hot
+                              ^
+                1 mistake
                 """);
     }
 }

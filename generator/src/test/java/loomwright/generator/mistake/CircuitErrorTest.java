@@ -38,7 +38,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: no circuit is called "hat". Did you mean "hut"?
                    circuit: hat
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -49,7 +49,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:10:7: a circuit has no sheet "lables". Did you mean "labels"?
                    show: lables
                          ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -60,7 +60,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:11:9: the circuit "hut" has no part "lamb". Did you mean "lamp"?
                    branch: lamb
                            ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -83,7 +83,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:1: the circuit block has an unknown key "sheet". Use one of: branch, circuit, key, show.
                    sheet: labels
                    ^
-                3 problems
+                3 mistakes
                 """);
     }
 
@@ -95,7 +95,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/circuits/hut.json:4:66: parts[1].power: Power it takes has no number. Enter a number between 0.001 W and 10 000 W.
                        {"id": "lamp", "kind": "load", "fed-by": "battery", "power": "bright"}
                                                                                     ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -106,7 +106,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/circuits/hut.json:1:12: format: This is no circuit file. "format" should say "loomwright-circuit".
                    {"format": "other"}
                               ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -117,7 +117,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/circuits/hut.json:4:57: lamp, power: More than one of power, current, resistance and power at the ports is entered. Keep one and empty the others.
                        {"id": "lamp", "kind": "load", "fed-by": "battery", "power": "12 W", "current": "1 A"}
                                                                            ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -128,7 +128,7 @@ class CircuitErrorTest extends MistakeTest {
                 content/circuits/hut.json:4:5: part "lamp": Load "lamp" is fed by "panel", which is not among the parts before it. Correct it, or open the file on the page "Your circuit" and download it anew.
                        {"id": "lamp", "kind": "load", "fed-by": "panel", "power": "12 W"}
                        ^
-                1 problem
+                1 mistake
                 """);
     }
 }

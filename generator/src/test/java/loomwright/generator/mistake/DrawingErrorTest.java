@@ -31,7 +31,7 @@ class DrawingErrorTest extends MistakeTest {
     void acceptsTheDrawingWithoutAMistake() {
         drawing("", "");
         site.lesson(FIGURE);
-        assertEquals("0 problems\n", site.problems());
+        assertEquals("0 mistakes\n", site.problems());
     }
 
     @Test
@@ -41,7 +41,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:3: a drawing holds no "script". Draw it with path, rect, circle, line and text; g keeps some of them together.
                      <script>alert(1)</script><path class="plus" d="M10 50H310"/>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -52,7 +52,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:1:1: words stand outside a text. Put them into a text, or into a comment.
                    <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 100">
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -63,7 +63,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:3: a drawing holds no "image". Draw it with path, rect, circle, line and text; g keeps some of them together.
                      <image href="http://somewhere/a.png"/><path class="plus" d="M10 50H310"/>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -77,7 +77,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:3: in a drawing, "path" takes no "stroke". It takes class, d, stroke-dasharray. Colours and widths come from the classes of the style sheet.
                      <path class="plus" onclick="go()" stroke="red" d="M10 50H310"/>
                      ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -88,7 +88,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:3: no class of a drawing is called "pluss" on "path". Did you mean "plus"?
                      <path class="pluss" d="M10 50H310"/>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -99,14 +99,14 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:1:1: the drawing has no "title". Add <title>...</title>. Say in a few words what is drawn.
                    <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 100">
                    ^
-                1 problem
+                1 mistake
                 """);
         drawing("A wire from left to right. In the middle of it stands a fuse-link of 10 A.", "A wire.");
         rejects("""
                 content/drawings/fuse.svg:3:3: the "desc" says too little. Describe what it shows for a reader who cannot see it.
                      <desc>A wire.</desc>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -117,7 +117,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:1: the drawing cannot be read from here on. Close every element, and put every attribute in double quotes.
                      <path class=plus d="M10 50H310"/>
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -129,7 +129,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:5:1: the drawing cannot be read from here on. Close every element, and put every attribute in double quotes.
                      <text x="160" y="30" text-anchor="middle" class="small">&a;</text>
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -140,7 +140,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:4:3: the "path" reaches outside the drawing. Move it inwards, or widen the viewBox.
                      <path class="plus" d="M10 50h311"/>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -151,7 +151,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:1:1: the canvas is wider than a phone. Draw it 320 wide, and no wider than 360.
                    <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 900 100">
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -163,7 +163,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: In the drawing fuse, line 6, "10 A" lies over "fuse-link". Correct "values" of this figure.
                    drawing: fuse
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -175,7 +175,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: In the drawing fuse, rating "12 V" is not in A or another unit of that kind. Correct "values" of this figure.
                    drawing: fuse
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -186,7 +186,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/fuse.svg:5:3: no unit is called "parsec". Write the value and the unit of its kind, such as {breaker A}.
                      <text x="160" y="30" text-anchor="middle" class="small">fuse-link {rating parsec}</text>
                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -197,7 +197,7 @@ class DrawingErrorTest extends MistakeTest {
                 content/drawings/supply-window.svg:1:1: a drawing is called "supply-window" already. Give the file another name.
                    <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 100">
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -206,7 +206,7 @@ class DrawingErrorTest extends MistakeTest {
         site.write("drawings/fuse.png", "not a drawing");
         rejects("""
                 content/drawings/fuse.png: this is not the place of such a file. Drawings end in .svg; photos go into the folder "pictures".
-                1 problem
+                1 mistake
                 """);
     }
 }

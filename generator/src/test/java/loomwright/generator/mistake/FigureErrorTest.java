@@ -18,7 +18,7 @@ class FigureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:11:1: "description" is empty. Write its text after the colon.
                    description: ""
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -36,7 +36,7 @@ class FigureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: no drawing is called "suply-window". Did you mean "supply-window"?
                    drawing: suply-window
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -54,7 +54,7 @@ class FigureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: The drawing supply-window needs a value called "lowest". Correct "values" of this figure.
                    drawing: supply-window
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 }

@@ -40,7 +40,7 @@ class FileErrorTest extends MistakeTest {
         site.write("pages/x\ny.md", PAGE);
         rejects("content/pages/" + name + ".md: the name \"" + name + "\" cannot be part of an address. " + RULE + "x".repeat(60) + ".\n"
                 + "content/pages/x\uFFFDy.md: the name \"x\uFFFDy\" cannot be part of an address. " + RULE + "x-y.\n"
-                + "2 problems\n");
+                + "2 mistakes\n");
     }
 
     @Test
@@ -63,7 +63,7 @@ class FileErrorTest extends MistakeTest {
     void takesALinkToAPlaceInside() throws IOException {
         site.write("pages/one.md", PAGE);
         Files.createSymbolicLink(folder.resolve("pages/two.md"), folder.resolve("pages/one.md"));
-        rejects("0 problems\n");
+        rejects("0 mistakes\n");
     }
 
     @Test
@@ -79,14 +79,14 @@ class FileErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:11:3: here stands a sign that turns the direction of the text (U+202E), which cannot be seen. Delete the words around it and type them again.
                    A \uFFFDtxet\uFFFD.
                      ^
-                3 problems
+                3 mistakes
                 """);
     }
 
     @Test
     void encodesAddressesOfTheWeb() {
         site.lesson("See [this](https://example.org/größe?a=^b&c=%20).\n");
-        rejects("0 problems\n");
+        rejects("0 mistakes\n");
         String page = site.files().get("lessons/01-first.html");
         assertTrue(page.contains("href=\"https://example.org/gr%C3%B6%C3%9Fe?a=%5Eb&amp;c=%20\""), page);
     }

@@ -25,7 +25,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:4:1: the card has 1 line. It fits one screen with 5 to 8.
                    card: [One.]
                    ^
-                3 problems
+                3 mistakes
                 """);
     }
 
@@ -39,7 +39,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:4:1: the front matter has an unknown key "minutes". Use one of: card, goal, needs, summary, title.
                    minutes: 20
                    ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -59,7 +59,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:3: a line of the card is empty. Write it or take it out.
                    - ''
                      ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -73,7 +73,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:1:1: the file does not begin with front matter. Begin it with a line ---, lines such as title: text, and a line ---.
                    # First
                    ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -99,7 +99,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/pages/calculators.md:7:53: "resistor-current" is in a group already. Leave it in one of the two.
                        calculators: [rod-resistence, resistor-current, resistor-current]
                                                                        ^
-                3 problems
+                3 mistakes
                 """);
     }
 
@@ -114,7 +114,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:5:20: no lesson is called "03-third". Use one of: 01-first, 02-second.
                    needs: [02-second, 03-third]
                                       ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -123,14 +123,14 @@ class FrontMatterErrorTest extends MistakeTest {
         site.write("lessons/02-second/notes.txt", "later");
         rejects("""
                 content/lessons/02-second/lesson.md: the file is missing. Add it, or check how its name is spelt.
-                1 problem
+                1 mistake
                 """);
     }
 
     @Test
     void acceptsASoundLesson() {
-        textBelowExample("It draws {{heater.current}} on {{heater.given.voltage}}, [ohms](term:ohm).");
-        rejects("0 problems\n");
+        textBelowExample("It draws {{heater.current}} on {{heater.given.voltage}}, [ohms](word:ohm).");
+        rejects("0 mistakes\n");
     }
 
     /** The list of lessons then has a link without words: that follows from it, and is not said too. */
@@ -141,7 +141,7 @@ class FrontMatterErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:2:1: the front matter has no "title". Add a line title: with its text.
                    goal: do it
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 }

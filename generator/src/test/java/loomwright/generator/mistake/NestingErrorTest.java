@@ -20,7 +20,7 @@ class NestingErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:1: the text is nested more than 50 deep here. Take quotes, lists, brackets, * and _ apart.
                    %s deep
                    ^
-                1 problem
+                1 mistake
                 """.formatted(">".repeat(60)));
     }
 
@@ -31,7 +31,7 @@ class NestingErrorTest extends MistakeTest {
         int times = Integer.parseInt(what.substring(what.lastIndexOf('*') + 1));
         site.lesson("Fine.\n\n" + sign.repeat(times) + "\n\nFine.\n");
         String said = assertTimeout(SOON, site::problems);
-        boolean fine = said.equals("0 problems\n");
+        boolean fine = said.equals("0 mistakes\n");
         assertTrue(fine || said.startsWith("content/lessons/01-first/lesson.md:9:"), said.substring(0, Math.min(300, said.length())));
     }
 

@@ -34,7 +34,7 @@ class PictureErrorTest extends MistakeTest {
             'R', 'I', 'F', 'F', 22, 0, 0, 0, 'W', 'E', 'B', 'P', 'V', 'P', '8', 'X', 10, 0, 0, 0, 0, 0, 0, 0, 0x1F, 3, 0, 0x57, 2, 0
         });
         site.lesson(FIGURE + FIGURE.replace("bench", "lamp").replace(".jpg", ".png") + FIGURE.replace("bench", "fan").replace(".jpg", ".webp"));
-        assertEquals("0 problems\n", site.problems());
+        assertEquals("0 mistakes\n", site.problems());
         String page = site.files().get("lessons/01-first.html");
         for (String image : new String[] {
             "src=\"../pictures/bench.jpg\" width=\"800\" height=\"600\" alt=\"The bench: A bench with two outlets in its side.\"",
@@ -52,14 +52,14 @@ class PictureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: no picture is called "bench.jpg". Put the file into the folder "pictures".
                    picture: bench.jpg
                             ^
-                1 problem
+                1 mistake
                 """);
         site.write("pictures/bench.png", photo("png", 300, 200));
         rejects("""
                 content/lessons/01-first/lesson.md:9:10: no picture is called "bench.jpg". Did you mean "bench.png"?
                    picture: bench.jpg
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -71,7 +71,7 @@ class PictureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:11:1: "description" is empty. Write its text after the colon.
                    description: ""
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -83,7 +83,7 @@ class PictureErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:9:10: a figure shows a drawing or a picture, not both. Keep "picture" alone; it takes no values.
                    picture: bench.jpg
                             ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -92,7 +92,7 @@ class PictureErrorTest extends MistakeTest {
         site.write("pictures/bench.jpg", Arrays.copyOf(photo("jpg", 800, 600), 301_000));
         rejects("""
                 content/pictures/bench.jpg: the photo has 301 kB, and a page can bear 300. Save it smaller: 1200 pixels wide as JPEG or WebP is enough.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -102,7 +102,7 @@ class PictureErrorTest extends MistakeTest {
         rejects("""
                 content/pictures/bench.jpg: the photo is 100 by 600 pixels. Make it at least 200 wide, and no side longer than 2400.
                 content/pictures/wide.png: the photo is 2500 by 20 pixels. Make it at least 200 wide, and no side longer than 2400.
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -112,7 +112,7 @@ class PictureErrorTest extends MistakeTest {
         rejects("""
                 content/pictures/bench.jpg: the file does not hold what its name says. Save it anew as PNG, JPEG or WebP, with the ending of its kind.
                 content/pictures/page.png: the file does not hold what its name says. Save it anew as PNG, JPEG or WebP, with the ending of its kind.
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -121,7 +121,7 @@ class PictureErrorTest extends MistakeTest {
         site.write("pictures/bench.jpg", Arrays.copyOf(photo("jpg", 800, 600), 12));
         rejects("""
                 content/pictures/bench.jpg: the file does not hold what its name says. Save it anew as PNG, JPEG or WebP, with the ending of its kind.
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -140,7 +140,7 @@ class PictureErrorTest extends MistakeTest {
         site.write("pictures/bench.jpg", told.toByteArray());
         rejects("""
                 content/pictures/bench.jpg: the photo tells where it was taken. Save it without its details, so that nobody's place is made public.
-                1 problem
+                1 mistake
                 """);
         details[20] = 0x26;
         told.reset();
@@ -148,7 +148,7 @@ class PictureErrorTest extends MistakeTest {
         told.writeBytes(details);
         told.write(plain, 2, plain.length - 2);
         site.write("pictures/bench.jpg", told.toByteArray());
-        assertEquals("0 problems\n", site.problems());
+        assertEquals("0 mistakes\n", site.problems());
     }
 
     @Test
@@ -157,7 +157,7 @@ class PictureErrorTest extends MistakeTest {
         rejects("""
                 content/pictures/bench.gif: this is not the place of such a file. Photos end in .png, .jpg or .webp; drawings, in .svg, go into the folder "drawings".
                 content/pictures/bench.svg: this is not the place of such a file. Photos end in .png, .jpg or .webp; drawings, in .svg, go into the folder "drawings".
-                2 problems
+                2 mistakes
                 """);
     }
 

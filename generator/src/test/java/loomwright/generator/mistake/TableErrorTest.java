@@ -20,7 +20,7 @@ class TableErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:10:8: the table "rods" has no row "3". Did you mean "1"?
                    rows: ["3"]
                           ^
-                2 problems
+                2 mistakes
                 """);
     }
 
@@ -35,7 +35,7 @@ class TableErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:8:6: the table "rods" may not be shown whole. Name the rows you need under "rows".
                    key: rods
                         ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -62,7 +62,7 @@ class TableErrorTest extends MistakeTest {
                 content/tables/word.csv:4:1: column size has two decimal marks: "1.5.2". Write one number.
                    1.5.2
                    ^
-                5 problems
+                5 mistakes
                 """);
     }
 
@@ -73,7 +73,7 @@ class TableErrorTest extends MistakeTest {
                 content/sources.csv:5:1: the document "rod-book" is listed twice. Keep one of the two lines.
                    rod-book,again,Again,,published,,
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -84,7 +84,7 @@ class TableErrorTest extends MistakeTest {
                 content/glossary.md:5:1: the term "Ohm" is explained twice. Keep one of the two.
                    ## Ohm
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -108,7 +108,7 @@ class TableErrorTest extends MistakeTest {
                 content/tables/rods.csv:5:1: the calculators were built with another row "2 mm²" of this table. Build them again with mvn -q package.
                    2,8,
                    ^
-                1 problem
+                1 mistake
                 """);
     }
 }

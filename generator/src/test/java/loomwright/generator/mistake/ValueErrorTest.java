@@ -11,7 +11,7 @@ class ValueErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:18:19: no value named "curent" in example "heater". Did you mean "current"?
                    It draws {{heater.curent}} on a cold day.
                                      ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -22,7 +22,7 @@ class ValueErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:18:12: no example is called "heatr". Did you mean "heater"?
                    It draws {{heatr.current}}.
                               ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -33,7 +33,7 @@ class ValueErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:18: no figure of the scenario is called "bench-rout". Did you mean "bench-route"?
                    It is {{scenario.bench-rout}} away.
                                     ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -44,7 +44,7 @@ class ValueErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:7: the name of a value is opened and not closed. Write {{name}} on one line.
                    It is {{scenario.bench-route} away.
                          ^
-                1 problem
+                1 mistake
                 """);
     }
 
@@ -63,7 +63,7 @@ class ValueErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:11:14: no figure of the scenario is called "bench-rout". Did you mean "bench-route"?
                      {{scenario.bench-rout}} away.
                                 ^
-                1 problem
+                1 mistake
                 """);
     }
 }
