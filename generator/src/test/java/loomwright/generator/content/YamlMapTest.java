@@ -43,7 +43,7 @@ class YamlMapTest {
     void refusesAListWhereATextIsWanted() {
         Problems problems = new Problems();
         assertNull(read("a: [1, 2]\n", problems).text("a"));
-        assertEquals("a.md:1:4: \"a\" must be a text. Write a: and the text on one line.\n   a: [1, 2]\n      ^\n1 problem\n", problems.text());
+        assertEquals("a.md:1:4: \"a\" must be a text. Write a: and the text on one line.\n   a: [1, 2]\n      ^\n1 mistake\n", problems.text());
     }
 
     @Test

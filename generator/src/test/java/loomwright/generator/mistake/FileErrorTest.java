@@ -29,7 +29,7 @@ class FileErrorTest extends MistakeTest {
             })
     void rejectsANameThatCannotBePartOfAnAddress(String name, String instead) {
         site.write("pages/" + name + ".md", PAGE);
-        rejects("content/pages/" + name + ".md: the name \"" + name + "\" cannot be part of an address. " + RULE + instead + ".\n1 problem\n");
+        rejects("content/pages/" + name + ".md: the name \"" + name + "\" cannot be part of an address. " + RULE + instead + ".\n1 mistake\n");
         assertFalse(site.files().containsKey(name + ".html"));
     }
 
@@ -46,7 +46,7 @@ class FileErrorTest extends MistakeTest {
     @Test
     void rejectsTheNameOfADevice() {
         site.write("lessons/con/lesson.md", "---\ntitle: A\n---\n");
-        rejects("content/lessons/con: \"con\" is the name of a device on some systems. Give it another name.\n1 problem\n");
+        rejects("content/lessons/con: \"con\" is the name of a device on some systems. Give it another name.\n1 mistake\n");
     }
 
     @Test
@@ -55,7 +55,7 @@ class FileErrorTest extends MistakeTest {
         Files.createDirectories(folder.resolve("pages"));
         Files.createSymbolicLink(folder.resolve("pages/mine.md"), elsewhere.resolve("secret.md"));
         rejects("content/pages/mine.md: the file is a link to a place outside the folder, so it is not read."
-                + " Put a copy of it here in place of the link.\n1 problem\n");
+                + " Put a copy of it here in place of the link.\n1 mistake\n");
         assertTrue(site.files().values().stream().noneMatch(page -> page.contains("Secret")));
     }
 

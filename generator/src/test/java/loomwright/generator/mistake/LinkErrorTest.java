@@ -22,7 +22,7 @@ class LinkErrorTest extends MistakeTest {
                 content/lessons/01-first/lesson.md:7:83: no table is called "rod". Did you mean "rods"?
                    Read [this](lesson:02-second), [that](word:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
                                                                                                      ^
-                content/lessons/01-first/lesson.md:7:99: no link can lead to "../x.html". Begin it with one of lesson: term: source: calculator: table: page: schema: https: or #.
+                content/lessons/01-first/lesson.md:7:99: no link can lead to "../x.html". Begin it with one of lesson: word: source: calculator: table: page: schema: https: or #.
                    Read [this](lesson:02-second), [that](word:ohms), [it](source:rods), [them](table:rod) and [more](../x.html).
                                                                                                                      ^
                 5 mistakes

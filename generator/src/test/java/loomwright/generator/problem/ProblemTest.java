@@ -47,6 +47,6 @@ class ProblemTest {
         problems.add(FILE.lineSpan(4).problem("b", "B."));
         problems.add(FILE.lineSpan(1).problem("a", "A."));
         problems.add(FILE.lineSpan(1).problem("a", "A."));
-        assertEquals("a.md:1:1: a. A.\n   first\n   ^\na.md:4:1: b. B.\n   last\n   ^\n2 problems\n", problems.text());
+        assertEquals("a.md:1:1: a. A.\n   first\n   ^\na.md:4:1: b. B.\n   last\n   ^\n2 mistakes\n", problems.text());
     }
 }
