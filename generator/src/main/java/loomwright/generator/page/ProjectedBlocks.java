@@ -40,7 +40,7 @@ final class ProjectedBlocks {
         switch (block.kind()) {
             case "caution", "task" -> titled(block);
             case "example" -> example(block);
-            case "formula" -> screens.screen("formula", others.write(block));
+            case "formula" -> screens.beside("formula", "Formula", others.write(block));
             default -> fromYaml(block);
         }
     }
@@ -49,7 +49,8 @@ final class ProjectedBlocks {
     private void titled(Block block) {
         boolean caution = block.kind().equals("caution");
         String label = "<p class=\"label\">" + (caution ? "Caution" : "Do it") + "</p>\n";
-        screens.parts(text.parts(block.body()), block.kind(), label + "<p class=\"title\">" + Html.escape(block.title()) + "</p>\n");
+        String above = label + "<p class=\"title\">" + Html.escape(block.title()) + "</p>\n";
+        screens.parts(text.parts(block.body()), block.kind(), above, (caution ? "Caution: " : "Do it: ") + block.title());
     }
 
     private void example(Block block) {
@@ -69,22 +70,23 @@ final class ProjectedBlocks {
             case "figure" -> {
                 String figure = figures.write(map, false);
                 Scalar title = map.text("title");
-                screens.screen("figure", "<p class=\"title\">" + Html.escape(title == null ? "" : title.text()) + "</p>\n" + figure);
+                String name = title == null ? "" : title.text();
+                screens.beside("figure", name, "<p class=\"title\">" + Html.escape(name) + "</p>\n" + figure);
             }
             case "question" -> {
-                List<String> askAndAnswer = questions.apart(map);
-                for (int i = 0; i < askAndAnswer.size(); i++) {
-                    screens.screen(i == 0 ? "ask" : "question", askAndAnswer.get(i));
+                String question = questions.projected(map);
+                if (!question.isEmpty()) {
+                    screens.screen("question", "Question " + questions.count(), question);
                 }
             }
             case "circuit" -> circuit();
-            default -> tables.screens(map).forEach(html -> screens.screen("table", html));
+            default -> tables.screens(map).forEach(html -> screens.below("table", "Table", html));
         }
     }
 
     /** A sheet of a circuit is a page of its own, too much for a screen: it is opened in the lesson. */
     private void circuit() {
-        screens.screen("text", "<p class=\"label\">A sheet of the circuit</p>\n<p><a href=\"" + Address.from(page.address(), lesson)
+        screens.beside("text", "A sheet of the circuit", "<p class=\"label\">A sheet of the circuit</p>\n<p><a href=\"" + Address.from(page.address(), lesson)
                 + "\">Open it in the lesson</a>, and pass it round on paper.</p>\n");
     }
 }

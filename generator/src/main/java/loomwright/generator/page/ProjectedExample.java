@@ -3,7 +3,6 @@ package loomwright.generator.page;
 import java.util.List;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
-import loomwright.generator.markdown.Part;
 import loomwright.graph.Graphs;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
@@ -11,9 +10,12 @@ import loomwright.markup.Links;
 import loomwright.markup.PictureMarkup;
 import loomwright.markup.ProjectedMarkup;
 import loomwright.markup.SourceMarkup;
+import loomwright.markup.Words;
+import loomwright.worked.Step;
 import loomwright.worked.Working;
 
-/** Puts a worked example on screens: the story, what is given, each step, the result, the checks, the mistake to find. */
+/** Puts a worked example on screens: the story with what is given, the steps, the result, the checks, the mistake to find. One that can be passed over is only
+ * named, at the foot of the screen before it. */
 final class ProjectedExample {
     private final Links links;
     private final ArticleWriter article;
@@ -26,42 +28,68 @@ final class ProjectedExample {
     }
 
     void write(Example example) {
-        Working working = example.working();
-        String key = example.key();
-        loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        screens.screen("example", "<p class=\"label\">Worked example</p>\n<h3 class=\"title\" id=\"" + Html.escape(key) + "-title\">"
-                + Html.escape(example.title()) + "</h3>\n<div class=\"story\">" + article.write(example.story()) + "</div>\n"
-                + flat(GivenMarkup.of(example.calculator().description(), example.given())));
-        List<String> steps = ProjectedMarkup.steps(links, working);
-        for (int i = 0; i < steps.size(); i++) {
-            screens.screen("step", above(example, "Step " + (i + 1) + " of " + steps.size()) + steps.get(i));
+        String key = Html.escape(example.key());
+        Screens screens = this.screens;
+        if (example.further()) {
+            screens = screens.passedOver(key, "<p class=\"more\"><a href=\"#" + key + "-title\">Further example: " + Html.escape(example.title()) + "</a></p>\n");
         }
-        screens.screen("example", above(example, "Result") + flat(ProjectedMarkup.results(place, working)));
-        String graph = PictureMarkup.projected(key, Graphs.draw(example.calculator(), example.given(), working));
-        if (!graph.isEmpty()) {
-            screens.screen("figure", above(example, "The same over a range") + graph);
-        }
-        items(ProjectedMarkup.checks(links, working), "<ul class=\"findings\">\n", above(example, "Checks"));
-        items(ProjectedMarkup.assumptions(working), "<ul>\n", above(example, "What this takes for granted"));
-        misprint(example);
+        story(screens, example, key);
+        working(screens, example);
+        result(screens, example);
+        checks(screens, example);
+        misprint(screens, example);
     }
 
-    private void items(List<String> items, String open, String above) {
-        screens.parts(items.stream().map(item -> new Part(open, item + "\n", "</ul>\n", null, null)).toList(), "step", above);
+    private void story(Screens screens, Example example, String key) {
+        screens.place("example", example.title(), "<p class=\"label\">" + (example.further() ? "Further example" : "Worked example")
+                + "</p>\n<h3 class=\"title\" id=\"" + key + "-title\">" + Html.escape(example.title()) + "</h3>\n<div class=\"story\">"
+                + article.write(example.story()) + "</div>\n" + flat(GivenMarkup.of(example.calculator().description(), example.given())));
+    }
+
+    /** All steps are on one screen; the page's script lets them appear one after another. */
+    private void working(Screens screens, Example example) {
+        List<Step> steps = example.working().steps();
+        List<String> written = ProjectedMarkup.steps(links, example.working());
+        StringBuilder html = new StringBuilder("<ol class=\"steps\">\n");
+        for (int i = 0; i < steps.size(); i++) {
+            html.append("<li data-beat=\"").append(Html.escape(Words.capital(steps.get(i).words()))).append("\">").append(written.get(i)).append("</li>\n");
+        }
+        screens.screen("step", example.title() + ": working", above(example, "Working") + html.append("</ol>\n"));
+    }
+
+    private void result(Screens screens, Example example) {
+        Working working = example.working();
+        String results = flat(ProjectedMarkup.results(new loomwright.markup.Place(example.key(), links, example.show()), working));
+        String graph = PictureMarkup.projected(example.key(), Graphs.draw(example.calculator(), example.given(), working));
+        String shown = graph.isEmpty() ? results : "<div class=\"beside\">\n<div>" + results + "</div>\n<div>" + graph + "</div>\n</div>\n";
+        screens.screen(graph.isEmpty() ? "example" : "figure", example.title() + ": result", above(example, "Result") + shown);
+    }
+
+    private void checks(Screens screens, Example example) {
+        String checks = list("findings", ProjectedMarkup.checks(links, example.working()));
+        List<String> assumptions = ProjectedMarkup.assumptions(example.working());
+        String granted = assumptions.isEmpty() ? "" : "<p class=\"title\">What this takes for granted</p>\n" + list("granted", assumptions);
+        if (!checks.isEmpty() || !granted.isEmpty()) {
+            screens.screen("step", example.title() + ": checks", above(example, checks.isEmpty() ? "Checks: none" : "Checks") + checks + granted);
+        }
+    }
+
+    private static String list(String kind, List<String> items) {
+        return items.isEmpty() ? "" : "<ul class=\"" + kind + "\">\n" + String.join("\n", items) + "</ul>\n";
     }
 
     private static String above(Example example, String part) {
         return "<p class=\"label\">Worked example: " + Html.escape(example.title()) + "</p>\n<p class=\"title\">" + part + "</p>\n";
     }
 
-    private void misprint(Example example) {
+    private void misprint(Screens screens, Example example) {
         Misprint misprint = example.misprint();
-        if (misprint == null) {
-            return;
+        if (misprint != null) {
+            screens.screen("step", example.title() + ": find the mistake", above(example, "Find the mistake") + "<p>The source prints "
+                    + ExampleMarkup.value(misprint.printed()) + " for " + Html.escape(ExampleMarkup.small(misprint.resultLabel()))
+                    + ". What went wrong?</p>\n" + SourceMarkup.paragraph(links, misprint.source()) + "<div class=\"answer\" data-beat=\"What went wrong\">"
+                    + article.write(misprint.explain()) + "</div>\n");
         }
-        screens.screen("step", above(example, "Find the mistake") + "<p>The source prints " + ExampleMarkup.value(misprint.printed()) + " for "
-                + Html.escape(ExampleMarkup.small(misprint.resultLabel())) + ". What went wrong?</p>\n" + SourceMarkup.paragraph(links, misprint.source()));
-        screens.screen("step", above(example, "What went wrong") + article.write(misprint.explain()));
     }
 
     /** The view has headings for sections and examples only; the name of the part stands above already. */

@@ -3,10 +3,10 @@ package loomwright.generator.page;
 import java.util.List;
 import loomwright.generator.content.Lesson;
 
-/** Fills the projector view of a lesson: the same content, one idea a screen. */
+/** Fills the projector view of a lesson: the same content, screen by screen. */
 final class ProjectorPage {
     /** The record of projector.mustache. */
-    record Page(Frame frame, String number, String title, String goal, int minutes, String lesson, int count, List<Screen> screens) {}
+    record Page(Frame frame, String number, String title, String goal, int minutes, String lesson, int count, List<Screen> screens, List<Screens.Place> outline, Card card) {}
 
     private ProjectorPage() {}
 
@@ -21,8 +21,10 @@ final class ProjectorPage {
                 lesson.goal(),
                 LessonTime.minutes(lesson, site.book()),
                 Address.from(address, lesson.address()),
-                screens.size() + 2,
-                screens);
+                writer.count(),
+                screens,
+                writer.outline(),
+                writer.card());
         return new LessonPages.Projected(templates.fill("projector", page), writer.places());
     }
 }

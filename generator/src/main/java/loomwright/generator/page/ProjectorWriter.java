@@ -15,6 +15,7 @@ import loomwright.generator.problem.Span;
 /** Writes a lesson screen by screen, from the same text. Its mistakes are those of the lesson, and are listed once. */
 final class ProjectorWriter implements Surroundings {
     private final ArticleWriter article;
+    private final Lesson of;
     private final Article lesson;
     private final MarkdownWriter markdown;
     private final Map<Integer, Block> blocks = new HashMap<>();
@@ -22,6 +23,7 @@ final class ProjectorWriter implements Surroundings {
     private final ProjectedBlocks blockWriter;
 
     ProjectorWriter(Site site, Lesson lesson) {
+        this.of = lesson;
         this.lesson = lesson.article();
         Place place = new Place(Site.numbered(lesson), Address.projector(lesson.key()));
         this.article = new ArticleWriter(site, place, this.lesson.blocks());
@@ -36,10 +38,25 @@ final class ProjectorWriter implements Surroundings {
             if (block != null) {
                 blockWriter.write(block);
             } else if (!part.html().isEmpty()) {
-                screens.part(part, "text", "");
+                screens.part(part);
             }
         }
         return screens.all();
+    }
+
+    /** What to keep of the lesson, for the last screen; null if it has no card. */
+    Card card() {
+        return Card.of(of, article);
+    }
+
+    /** How many screens are shown one after another, with the first and the last one. */
+    int count() {
+        return screens.count();
+    }
+
+    /** The places to jump to. */
+    List<Screens.Place> outline() {
+        return screens.outline();
     }
 
     /** The pieces of a text, with the links and values of this page. */

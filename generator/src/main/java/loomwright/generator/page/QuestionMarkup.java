@@ -37,14 +37,18 @@ final class QuestionMarkup {
                 + asked.answer() + asked.pins() + "</div></details>\n</div>\n";
     }
 
-    /** The question, and the question with its answer: what is shown first and what after it. Empty if the block has a mistake. */
-    List<String> apart(YamlMap map) {
+    /** The question, and its answer as what appears after it. Empty if the block has a mistake. */
+    String projected(YamlMap map) {
         Asked asked = read(map);
-        if (asked == null) {
-            return List.of();
-        }
-        String ask = "<p class=\"label\">Question " + count + "</p>\n<div class=\"ask\">" + asked.ask() + "</div>\n";
-        return List.of(ask, ask + "<div class=\"answer\">" + asked.answer() + "</div>\n");
+        return asked == null
+                ? ""
+                : "<p class=\"label\">Question " + count + "</p>\n<div class=\"ask\">" + asked.ask() + "</div>\n<div class=\"answer\" data-beat=\"Answer\">"
+                        + asked.answer() + "</div>\n";
+    }
+
+    /** How many questions were written so far. */
+    int count() {
+        return count;
     }
 
     private Asked read(YamlMap map) {
