@@ -3,6 +3,7 @@ package loomwright.generator.page;
 import java.util.List;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Misprint;
+import loomwright.generator.markdown.PlainText;
 import loomwright.graph.Graphs;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
@@ -17,6 +18,9 @@ import loomwright.worked.Working;
 /** Puts a worked example on screens: the story with what is given, the steps, the result, the checks, the mistake to find. One that can be passed over is only
  * named, at the foot of the screen before it. */
 final class ProjectedExample {
+    /** Signs of checks that stand beside the results. */
+    private static final int FEW = 750;
+
     private final Links links;
     private final ArticleWriter article;
     private final Screens screens;
@@ -35,8 +39,7 @@ final class ProjectedExample {
         }
         story(screens, example, key);
         working(screens, example);
-        result(screens, example);
-        checks(screens, example);
+        resultAndChecks(screens, example);
         misprint(screens, example);
     }
 
@@ -57,21 +60,30 @@ final class ProjectedExample {
         screens.screen("step", example.title() + ": working", above(example, "Working") + html.append("</ol>\n"));
     }
 
-    private void result(Screens screens, Example example) {
+    /** The results beside their graph and then the checks; without a graph, and if there is little to check, both on one screen. */
+    private void resultAndChecks(Screens screens, Example example) {
         Working working = example.working();
         String results = flat(ProjectedMarkup.results(new loomwright.markup.Place(example.key(), links, example.show()), working));
         String graph = PictureMarkup.projected(example.key(), Graphs.draw(example.calculator(), example.given(), working));
-        String shown = graph.isEmpty() ? results : "<div class=\"beside\">\n<div>" + results + "</div>\n<div>" + graph + "</div>\n</div>\n";
-        screens.screen(graph.isEmpty() ? "example" : "figure", example.title() + ": result", above(example, "Result") + shown);
+        String checks = checks(example);
+        if (!graph.isEmpty()) {
+            screens.screen("figure", example.title() + ": result", above(example, "Result") + Screens.two("before", "<div>" + results + "</div>\n", Screens.shown(graph)));
+        } else if (!checks.isEmpty() && PlainText.of(checks).length() <= FEW) {
+            screens.screen("step", example.title() + ": result and checks", above(example, "Result and checks")
+                    + Screens.two("before", "<div>" + results + "</div>\n", "<div>" + checks + "</div>\n"));
+            return;
+        } else {
+            screens.screen("example", example.title() + ": result", above(example, "Result") + results);
+        }
+        if (!checks.isEmpty()) {
+            screens.screen("step", example.title() + ": checks", above(example, "Checks") + checks);
+        }
     }
 
-    private void checks(Screens screens, Example example) {
-        String checks = list("findings", ProjectedMarkup.checks(links, example.working()));
+    private String checks(Example example) {
         List<String> assumptions = ProjectedMarkup.assumptions(example.working());
-        String granted = assumptions.isEmpty() ? "" : "<p class=\"title\">What this takes for granted</p>\n" + list("granted", assumptions);
-        if (!checks.isEmpty() || !granted.isEmpty()) {
-            screens.screen("step", example.title() + ": checks", above(example, checks.isEmpty() ? "Checks: none" : "Checks") + checks + granted);
-        }
+        return list("findings", ProjectedMarkup.checks(links, example.working()))
+                + (assumptions.isEmpty() ? "" : "<p class=\"title\">What this takes for granted</p>\n" + list("granted", assumptions));
     }
 
     private static String list(String kind, List<String> items) {

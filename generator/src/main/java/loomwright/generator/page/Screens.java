@@ -18,6 +18,9 @@ final class Screens {
     /** Signs that a screen holds if a line announces what follows it, or one more item ends a list. */
     private static final int MOST = 1150;
 
+    /** Signs of a caution or a task: better seen whole than large. */
+    private static final int OF_ONE_THING = 1300;
+
     /** Signs that may stand beside a figure or above an example. */
     private static final int BESIDE = 420;
 
@@ -42,6 +45,8 @@ final class Screens {
     private String section;
     private String title = "";
     private String close = "";
+    private String above = "";
+    private String leading = "";
     private String kind = "text";
     private int regular;
     private int signs;
@@ -82,7 +87,7 @@ final class Screens {
 
     private void piece(Part part, String kindOfPart, String above) {
         int more = PlainText.of(part.html()).length();
-        boolean full = signs > 0 && signs + more > (announces ? MOST : ENOUGH);
+        boolean full = signs > 0 && signs + more > most(kindOfPart);
         if (full || !kind.equals(kindOfPart)) {
             end();
         }
@@ -100,6 +105,13 @@ final class Screens {
         announces = part.html().strip().endsWith(":</p>");
     }
 
+    private int most(String kindOfPart) {
+        if (!kindOfPart.equals("text")) {
+            return OF_ONE_THING;
+        }
+        return !leading.isEmpty() ? BESIDE : announces ? MOST : ENOUGH;
+    }
+
     /** A heading of a section begins a screen, and stays above the screens after it. A smaller one does so if much stands above it. */
     private void heading(Heading heading, String html) {
         if (heading.level() == 2 || signs > BESIDE) {
@@ -113,17 +125,48 @@ final class Screens {
         close = "";
     }
 
-    /** What shares a screen with the few lines before it: a figure, a table, a formula. More than a few stand on a screen before it. */
+    /** What shares a screen with the few lines before it: a figure or a formula. More than a few stand on a screen before it. */
     void beside(String kindOfScreen, String titleOfScreen, String html) {
-        if (!kind.equals("text") || signs > BESIDE) {
+        boolean figure = kindOfScreen.equals("figure");
+        if (figure && !leading.isEmpty() && signs == 1) {
+            leading = two("pair", shown(leading), shown(html));
+            end();
+            return;
+        }
+        if (!leading.isEmpty() || !kind.equals("text") || signs > BESIDE) {
             end();
         }
         if (signs > 0) {
-            held.append(close).insert(0, "<div class=\"beside\">\n<div>").append("</div>\n<div>").append(html).append("</div>\n</div>\n");
+            String text = "<div>" + held.append(close) + "</div>\n";
+            held.setLength(0);
+            held.append(two("before", text, figure ? shown(html) : "<div>" + html + "</div>\n"));
+        } else if (figure) {
+            lead(titleOfScreen, html);
+            return;
         } else {
             held.append(close).append(html);
         }
         shown(kindOfScreen, titleOfScreen);
+    }
+
+    /** A figure without text before it waits: a few lines that follow, or a second figure, stand beside it. */
+    private void lead(String titleOfScreen, String html) {
+        above = held.append(close).toString();
+        held.setLength(0);
+        close = "";
+        leading = html;
+        title = titleOfScreen;
+        signs = 1;
+    }
+
+    /** Two things beside each other. */
+    static String two(String how, String left, String right) {
+        return "<div class=\"beside " + how + "\">\n" + left + right + "</div>\n";
+    }
+
+    /** A picture, as one of two things. */
+    static String shown(String picture) {
+        return "<div class=\"shown\">" + picture + "</div>\n";
     }
 
     /** A screen of its own. A heading that waits stands above it. */
@@ -141,7 +184,7 @@ final class Screens {
 
     /** What needs the whole width, below the few lines before it. */
     void below(String kindOfScreen, String titleOfScreen, String html) {
-        if (!kind.equals("text") || signs > BESIDE) {
+        if (!leading.isEmpty() || !kind.equals("text") || signs > BESIDE) {
             boolean kept = place;
             place = false;
             end();
@@ -164,6 +207,9 @@ final class Screens {
      * and names them at its foot.
      */
     Screens passedOver(String key, String foot) {
+        if (!leading.isEmpty()) {
+            end();
+        }
         if (signs > 0) {
             held.append(close).append(foot);
             close = "";
@@ -185,6 +231,10 @@ final class Screens {
             return;
         }
         String html = held.append(close).toString();
+        if (!leading.isEmpty()) {
+            html = above + (html.isEmpty() ? leading : two("after", shown(leading), "<div>" + html + "</div>\n"));
+            kind = "figure";
+        }
         String name = title.isEmpty() ? section : title;
         String id = further == null ? "screen-" + (regular++ + FIRST) : "further-" + further + "-" + screens.size();
         String said = further == null ? "Screen " + (regular + 1) : "Further example";
@@ -193,6 +243,8 @@ final class Screens {
             outline.add(new Place(begins ? section : name, id, !begins, further != null));
         }
         held.setLength(0);
+        leading = "";
+        above = "";
         signs = 0;
         close = "";
         kind = "text";
