@@ -6,9 +6,9 @@
   "use strict";
 
   var MOST = 20;
-  var IDLE = ("a about after again all am an and any anything are as at be because been before being but by can cannot cant could did do does doing "
+  var IDLE = ("a about after again all am an and any anything are as at be because been before being between but by can cannot cant could did difference do does doing "
       + "dont down each every few find for from get gets getting go going good got had has have having how i if in into is it its just keep keeps know let like many may "
-      + "me mean means might mine more most much must my need needed needs no not of on one only or other our ought out over own please put "
+      + "me mean means might mine more most much must my need needed needs no not of on one only or other our ought out over own please put read "
       + "right safe safely same say see shall should so some still such take tell than that the their them then there these they thing things "
       + "this those to too two under until up upon us use used using very want wants was way we were what when where which while who whom why "
       + "will with without wont would you your youre work works").split(" ");
