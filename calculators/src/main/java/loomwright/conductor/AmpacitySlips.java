@@ -32,7 +32,7 @@ final class AmpacitySlips {
         }
         if (rules == AmpacityRuleSet.BOAT) {
             slip(
-                    working, "fuse-limit-for-ampacity", "The 150 % of the fuse rule taken for the ampacity",
+                    working, "fuse-limit-for-ampacity", "The 150 % of the fuse rule used in place of the ampacity",
                     "150 % is the most a fuse or breaker may be rated at below 50 V; the conductor may carry its ampacity only.",
                     AmpacityFormulas.FUSE_LIMIT, values);
         }
@@ -43,21 +43,21 @@ final class AmpacitySlips {
 
     private static void warmth(WorkingBuilder working, Values values, boolean bundled) {
         slip(
-                working, "warmth-turned-over", "The factor for warm surroundings turned over",
+                working, "warmth-turned-over", "Divided by the factor for warm surroundings",
                 "A warm place takes current away: multiply by the factor, do not divide.",
                 bundled ? AmpacityFormulas.WARMTH_TURNED_OVER_BUNDLED : AmpacityFormulas.WARMTH_TURNED_OVER, values);
         slip(
                 working, "warmth-left-out", "The factor for warm surroundings left out",
                 "The table holds at the temperature printed with it; it is warmer here.", AmpacityFormulas.of(false, bundled), values);
         slip(
-                working, "warmth-taken-away", "The factor taken for what is lost",
+                working, "warmth-taken-away", "The factor used as the part that is lost",
                 "The factor is the share that is left, not the share that is lost.", AmpacityFormulas.TAKEN_AWAY, values);
     }
 
     private static void bundle(WorkingBuilder working, Values values, RatedCurrent rated) {
         boolean warm = rated.warmth() != null;
         slip(
-                working, "bundle-turned-over", "The bundling factor turned over",
+                working, "bundle-turned-over", "Divided by the bundling factor",
                 "Conductors side by side warm each other: the current gets less, so multiply by the factor.",
                 warm ? AmpacityFormulas.BUNDLE_TURNED_OVER_WARM : AmpacityFormulas.BUNDLE_TURNED_OVER, values);
         slip(

@@ -113,7 +113,7 @@ public final class ConductorResistance implements Calculator {
                 .with(Symbols.TEMPERATURE, temperature)
                 .with(Symbols.LENGTH, values.of(Symbols.LENGTH));
         working.slip(
-                "temperature-upside-down", "resistance", "The correction for temperature turned over",
+                "temperature-upside-down", "resistance", "The correction for temperature the wrong way round",
                 "Copper has more resistance when it is warmer, so the larger sum belongs on top.", TEMPERATURE_UPSIDE_DOWN, tabled);
         working.slip(
                 "temperature-left-out", "resistance", "The correction for temperature left out",

@@ -40,7 +40,7 @@ final class DropSlips {
                 "added-the-drop", "voltage-at-load", "The drop added instead of taken away",
                 "The load gets what is left after the conductors have had their share.", ADDED, shareValues);
         working.slip(
-                "supply-voltage-for-drop", "power-lost", "The whole supply voltage taken for the drop",
+                "supply-voltage-for-drop", "power-lost", "The whole supply voltage used in place of the drop",
                 "Only the volts lost in the conductors heat them; the rest is used by the load.", POWER_OF_SUPPLY, shareValues);
     }
 

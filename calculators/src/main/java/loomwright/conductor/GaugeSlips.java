@@ -75,10 +75,10 @@ final class GaugeSlips {
     /** With a diameter on the way to the area. */
     private static void addRound(WorkingBuilder working, Values values) {
         working.slip(
-                "diameter-for-area", "area", "The diameter taken for the area", "Millimetres across are not square millimetres.",
+                "diameter-for-area", "area", "The diameter used in place of the area", "Millimetres across are not square millimetres.",
                 DIAMETER_FOR_AREA, values);
         working.slip(
-                "square-for-circle", "area", "The square taken for the circle", "A circle fills only π/4 of the square around it.",
+                "square-for-circle", "area", "The square used in place of the circle", "A circle fills only π/4 of the square around it.",
                 SQUARE_FOR_CIRCLE, values);
         working.slip(
                 "diameter-as-radius", "area", "The diameter taken as radius", "π times the radius squared wants half the diameter.",
@@ -90,13 +90,13 @@ final class GaugeSlips {
 
     private static void addFromArea(WorkingBuilder working, Values values) {
         working.slip(
-                "area-for-diameter", "diameter", "The area taken for the diameter", "Square millimetres are not millimetres across.",
+                "area-for-diameter", "diameter", "The area used in place of the diameter", "Square millimetres are not millimetres across.",
                 AREA_FOR_DIAMETER, values);
         working.slip(
-                "side-of-square", "diameter", "The root of the area taken for the diameter",
+                "side-of-square", "diameter", "The root of the area used in place of the diameter",
                 "That is the side of a square; a circle of the same area is wider.", SIDE_OF_SQUARE, values);
         working.slip(
-                "radius-for-diameter", "diameter", "The radius taken for the diameter", "The diameter is twice the radius.", RADIUS,
+                "radius-for-diameter", "diameter", "The radius used in place of the diameter", "The diameter is twice the radius.", RADIUS,
                 values);
     }
 

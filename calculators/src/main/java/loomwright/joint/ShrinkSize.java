@@ -110,13 +110,13 @@ public final class ShrinkSize implements Calculator {
         working.result("cut-length", cut);
         addFindings(working, supplied, shrunk, entries.quantity(JOINT.key()), cable, row.source());
         working.slip(
-                "ratio-as-loss", "shrunk-diameter", "The part that goes taken for the part that stays",
+                "ratio-as-loss", "shrunk-diameter", "The part that goes used in place of the part that stays",
                 "The ratio is what you divide by.", SHRUNK_BY_RATIO_LESS_ONE, values);
         working.slip(
                 "ratio-of-areas", "shrunk-diameter", "The ratio taken as one of areas",
                 "The ratio is one of diameters.", SHRUNK_IN_AREA, values);
         working.slip(
-                "ratio-turned-over", "largest-supplied", "The ratio turned over",
+                "ratio-turned-over", "largest-supplied", "Divided by the ratio where you multiply",
                 "The tube before shrinking is the larger of the two.", SUPPLIED_HALVED, values);
         working.slip(
                 "shortening-turned-over", "cut-length", "The shortening taken off instead of allowed for",

@@ -119,10 +119,10 @@ final class DeviceSlips {
                     values.with(SUPPLY_VOLTAGE, NOMINAL));
         }
         working.slip(
-                "supply-voltage-for-lowest", "current-at-lowest", "The usual voltage taken for the lowest",
+                "supply-voltage-for-lowest", "current-at-lowest", "The usual voltage used in place of the lowest",
                 "The question is what flows when the battery is nearly empty.", new Formula(CURRENT_AT_LOWEST, CURRENT), values);
         working.slip(
-                "supply-voltage-for-highest", "current-at-highest", "The usual voltage taken for the highest",
+                "supply-voltage-for-highest", "current-at-highest", "The usual voltage used in place of the highest",
                 "The question is what flows while the battery is charged.", new Formula(CURRENT_AT_HIGHEST, CURRENT), values);
         working.slip(
                 "usual-for-largest", "largest-current", "Only the usual voltage worked out",

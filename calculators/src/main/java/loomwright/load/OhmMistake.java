@@ -32,7 +32,7 @@ record OhmMistake(String pair, String kind, String name, String words, Formula f
 
     static OhmMistake turnedOver(String pair, Expression wrong, Symbol subject) {
         return of(
-                pair, "turned-over", "The division turned over", "Which number is divided by which makes all the difference.", wrong,
+                pair, "turned-over", "Divided the wrong way round", "Which number is divided by which makes all the difference.", wrong,
                 subject);
     }
 

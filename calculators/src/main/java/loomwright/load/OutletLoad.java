@@ -110,11 +110,11 @@ public final class OutletLoad implements Calculator {
 
     private static void addSlips(WorkingBuilder working, Entries entries, Values values) {
         working.slip(
-                "loading-turned-over", "loading-percent", "Rating and current turned over", "Divide the current by the rating.",
+                "loading-turned-over", "loading-percent", "The rating divided by the current", "Divide the current by the rating.",
                 OutletFormulas.SHARE_TURNED_OVER, values);
         if (entries.has(OutletFields.FUSE.key())) {
             working.slip(
-                    "fuse-for-rating", "loading-percent", "The fuse-link taken for the rating",
+                    "fuse-for-rating", "loading-percent", "The fuse-link used in place of the rating",
                     "The fuse-link is there for the cable; the outlet has a rating of its own.", OutletFormulas.SHARE_OF_FUSE,
                     values.with(OutletFormulas.FUSE, entries.quantity(OutletFields.FUSE.key())));
         }
@@ -123,7 +123,7 @@ public final class OutletLoad implements Calculator {
                     "square-forgotten", "contact-heat", "The current not squared", "Twice the current means four times the heat.",
                     OutletFormulas.SQUARE_FORGOTTEN, values);
             working.slip(
-                    "milliohms-as-ohms", "contact-heat", "Milliohms taken for ohms", "A thousand milliohms make one ohm.",
+                    "milliohms-as-ohms", "contact-heat", "Milliohms used in place of ohms", "A thousand milliohms make one ohm.",
                     OutletFormulas.MILLIOHMS_AS_OHMS, values);
         }
         if (entries.quantity(OutletFields.STANDING.key()).base() > 0) {
@@ -131,7 +131,7 @@ public final class OutletLoad implements Calculator {
                     "only-while-in-use", "standing-charge", "Only the time in use counted",
                     "A pilot light burns as long as the outlet is live.", OutletFormulas.ONLY_WHILE_IN_USE, values);
             working.slip(
-                    "milliamperes-as-amperes", "standing-charge", "Milliamperes taken for amperes", "A thousand milliamperes make one ampere.",
+                    "milliamperes-as-amperes", "standing-charge", "Milliamperes used in place of amperes", "A thousand milliamperes make one ampere.",
                     OutletFormulas.MILLIAMPERES_AS_AMPERES, values);
         }
     }

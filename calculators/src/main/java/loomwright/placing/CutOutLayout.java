@@ -115,13 +115,13 @@ public final class CutOutLayout implements Calculator {
                 "one-distance-too-many", "last-centre", "As many distances as cut-outs",
                 "Between two cut-outs there is one distance.", CutOutSymbols.SLIP_ONE_TOO_MANY, values);
         working.slip(
-                "centre-taken-for-rim", "left-edge", "The centre taken for the rim",
+                "centre-taken-for-rim", "left-edge", "The centre used in place of the rim",
                 "The cut reaches half its diameter beyond the centre.", CutOutSymbols.SLIP_CENTRE_AS_EDGE, values);
         working.slip(
                 "diameter-for-radius", "left-edge", "The whole diameter taken off",
                 "From centre to rim is half the diameter.", CutOutSymbols.SLIP_DIAMETER_FOR_RADIUS, values);
         working.slip(
-                "right-centre-taken-for-rim", "right-edge", "The last centre taken for the rim",
+                "right-centre-taken-for-rim", "right-edge", "The last centre used in place of the rim",
                 "The cut reaches half its diameter beyond the centre.", CutOutSymbols.SLIP_RIGHT_CENTRE, values);
         if (working.has("web-left")) {
             working.slip(

@@ -34,7 +34,7 @@ class ClubTest {
     @BeforeEach
     void begin() {
         site = new TestSite(folder.resolve("content"));
-        own("club.yaml", "name: Marsh Boat Club\ncontact: wiring@marsh.example\n");
+        own("club.yaml", "name: Reedmere Boat Club\ncontact: wiring@reedmere.example\n");
         own("lessons/20-shed/lesson.md", TestSite.FRONT.replace("First", "The shed") + "Text of ours.\n");
     }
 
@@ -65,10 +65,10 @@ class ClubTest {
         Map<String, String> files = files();
         assertTrue(files.get("lessons/20-shed.html").contains("Text of ours."));
         assertTrue(files.get("lessons/01-first.html").contains("The shed"), "the lesson after ours");
-        assertTrue(files.get("lessons.html").contains("Lessons of Marsh Boat Club"));
+        assertTrue(files.get("lessons.html").contains("Lessons of Reedmere Boat Club"));
         assertTrue(files.get("search-data.js").contains("20 The shed"));
         assertTrue(files.containsKey("projector/20-shed.html"));
-        assertEquals("Marsh Boat Club, wiring@marsh.example", site.build().withClub(folder.resolve("club")).run((address, bytes) -> { }).house());
+        assertEquals("Reedmere Boat Club, wiring@reedmere.example", site.build().withClub(folder.resolve("club")).run((address, bytes) -> { }).house());
         assertFalse(site.files().containsKey("lessons/20-shed.html"), "without the folder nothing of it stays");
     }
 

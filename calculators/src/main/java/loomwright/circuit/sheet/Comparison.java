@@ -127,7 +127,7 @@ public record Comparison(List<ReadingFinding> findings, List<PartFault> faults) 
             String opening = stretch + lost.text(3) + " are lost; expected are " + range + ".";
             if (flowing < 0.01) {
                 return found(null, null, new Finding(
-                        Verdict.CAUTION, opening + " Hardly any current should flow there: a load is on that is not in this circuit, or a way is open.",
+                        Verdict.CAUTION, opening + " Hardly any current should flow there: a load is on that is not in this circuit, or the path is broken.",
                         lost, most, COMPUTED, "Measure the current, and look for an open fuse-link, switch or joint."));
             }
             Quantity current = Quantity.of(flowing, Units.AMPERE);
