@@ -3,12 +3,15 @@ package loomwright.handout;
 import java.util.ArrayList;
 import java.util.List;
 import loomwright.practice.Variation;
+import loomwright.worked.Outcome;
+import loomwright.worked.Working;
 
 /** The sheets of a day: the same questions for everyone, the numbers of each person their own. */
 public final class Handout {
     private final Selection selection;
     private final int seed;
     private final List<Question> asked = new ArrayList<>();
+    /** For each question asked its numbers, or null if everyone gets it alike. */
     private final List<Variants> variants = new ArrayList<>();
     private final List<Question> leftOut = new ArrayList<>();
 
@@ -20,15 +23,34 @@ public final class Handout {
     public Handout(Selection selection, int seed) {
         this.selection = selection;
         this.seed = seed;
-        for (Question question : selection.questions()) {
-            Variants some = new Variants(question, seed);
-            if (some.isEnough()) {
+        for (LessonQuestions lesson : selection.lessons()) {
+            choose(lesson.questions());
+        }
+    }
+
+    private void choose(List<Question> questions) {
+        int varying = 0;
+        int alike = 0;
+        for (Question question : questions) {
+            if (question.varies() && varying < selection.mostVarying()) {
+                varying += ask(question) ? 1 : 0;
+            } else if (!question.varies() && alike < selection.mostAlike()) {
                 asked.add(question);
-                variants.add(some);
-            } else {
-                leftOut.add(question);
+                variants.add(null);
+                alike++;
             }
         }
+    }
+
+    private boolean ask(Question question) {
+        Variants some = new Variants(question, seed);
+        if (!some.isEnough()) {
+            leftOut.add(question);
+            return false;
+        }
+        asked.add(question);
+        variants.add(some);
+        return true;
     }
 
     /** The questions on every sheet, in order. */
@@ -36,7 +58,7 @@ public final class Handout {
         return List.copyOf(asked);
     }
 
-    /** Questions for which no two answers were found: their numbers cannot be changed, so they stand on no sheet. */
+    /** Questions for which too few answers were found that differ enough: they stand on no sheet. */
     public List<Question> leftOut() {
         return List.copyOf(leftOut);
     }
@@ -45,8 +67,14 @@ public final class Handout {
     public Sheet sheet(int person) {
         List<Task> tasks = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
-            Variation variation = variants.get(i).of(person);
-            tasks.add(new Task(asked.get(i), variation.entries(), variation.working()));
+            Question question = asked.get(i);
+            if (variants.get(i) == null) {
+                Working working = question.isInWords() ? null : Outcome.of(question.calculator(), question.given()).working();
+                tasks.add(new Task(question, question.given(), working));
+            } else {
+                Variation variation = variants.get(i).of(person);
+                tasks.add(new Task(question, variation.entries(), variation.working()));
+            }
         }
         return new Sheet(person, SheetCode.of(selection, seed, person), List.copyOf(tasks));
     }

@@ -1,73 +1,103 @@
 package loomwright.handout;
 
+import java.util.ArrayList;
 import java.util.List;
 import loomwright.markup.Html;
-import loomwright.markup.Links;
-import loomwright.markup.OutcomeMarkup;
+import loomwright.markup.StepLine;
 import loomwright.worked.AnswerCheck;
+import loomwright.worked.Finding;
+import loomwright.worked.Output;
 import loomwright.worked.Slip;
+import loomwright.worked.Step;
 
-/** The answer key: all answers at a glance, then every working of every person. */
-public final class KeyMarkup {
-    private static final int COLUMNS = 5;
+/** Every working of every person, a line a step, person after person: for the one who goes round the tables. */
+final class KeyMarkup {
+    private static final double LINE = 4;
+    private static final double PERSON = 10;
+    private static final double TITLE = 7;
+    private static final double HEAD = 22;
+    private static final double RUNNING = 8;
 
     private KeyMarkup() {}
 
-    /** The page of all answers, for marking at a glance. */
-    public static String glance(List<Sheet> sheets, String house) {
-        Html html = new Html().tag("<section class=\"handout key\" aria-label=\"Answer key\"><p class=\"house\">").text(house);
-        html.tag("</p><h2>Answer key</h2><p class=\"facts\">An answer within 1 % of the figure here is right. Every working follows, sheet by sheet.</p>");
-        int count = sheets.isEmpty() ? 0 : sheets.get(0).tasks().size();
-        for (int from = 0; from < count; from += COLUMNS) {
-            table(html, sheets, from, Math.min(count, from + COLUMNS));
-        }
-        return html.tag("</section>\n").toString();
-    }
-
-    private static void table(Html html, List<Sheet> sheets, int from, int end) {
-        html.tag("<div class=\"scroll\" role=\"region\" tabindex=\"0\"").attribute("aria-label", "Answers to questions " + (from + 1) + " to " + end);
-        html.tag("><table><thead><tr><th scope=\"col\">Sheet</th>");
-        for (int i = from; i < end; i++) {
-            html.tag("<th scope=\"col\">").text((i + 1) + " " + sheets.get(0).tasks().get(i).question().asked().label()).tag("</th>");
-        }
-        html.tag("</tr></thead><tbody>");
+    static List<String> pages(List<Sheet> sheets, String house, Paper paper) {
+        List<Block> blocks = new ArrayList<>();
         for (Sheet sheet : sheets) {
-            html.tag("<tr><th scope=\"row\">").text(Integer.toString(sheet.person())).tag("</th>");
-            for (int i = from; i < end; i++) {
-                html.tag("<td>").value(sheet.tasks().get(i).answer()).tag("</td>");
-            }
-            html.tag("</tr>");
+            add(blocks, sheet);
         }
-        html.tag("</tbody></table></div>");
+        List<String> bodies = Block.pages(blocks, paper.room() - HEAD, paper.room() - RUNNING);
+        List<String> pages = new ArrayList<>();
+        for (int i = 0; i < bodies.size(); i++) {
+            String of = "page " + (i + 1) + " of " + bodies.size();
+            Html html = new Html().tag("<section class=\"handout key workings\"").attribute("aria-label", "Workings, " + of).tag("><p class=\"house\">");
+            html.text(i == 0 ? house : house + ", workings, " + of).tag("</p>");
+            html.tag(i == 0 ? "<h2>Workings</h2><p class=\"facts\">Every step of every sheet. What everyone was asked alike stands behind the answers.</p>" : "");
+            pages.add(html.tag(bodies.get(i)).tag("</section>\n").toString());
+        }
+        return pages;
     }
 
-    /** Every working of one person; it begins a new page. */
-    public static String of(Sheet sheet, String house, Links links) {
-        String name = "Answers to sheet " + sheet.person();
-        Html html = new Html().tag("<section class=\"handout key\"").attribute("aria-label", name).tag("><p class=\"house\">").text(house);
-        html.tag("</p><h2>").text(name).tag("</h2><p>Code <span class=\"code\">").text(sheet.code()).tag("</span></p>");
-        int number = 1;
-        for (Task task : sheet.tasks()) {
-            html.tag("<div class=\"asked\"><h3>").text(number + "  " + task.title()).tag("</h3><p class=\"words\">");
-            html.text(task.question().asked().label()).tag(" <strong class=\"value\">").text(task.answer().text()).tag("</strong></p>");
-            html.tag(OutcomeMarkup.steps(links, task.working()));
-            slips(html, task);
-            html.tag("</div>");
-            number++;
-        }
-        return html.tag("</section>\n").toString();
-    }
-
-    /** What a wrong answer may come from, for the one who goes round the tables. */
-    private static void slips(Html html, Task task) {
-        boolean any = false;
-        for (Slip slip : task.working().slips()) {
-            if (slip.output().equals(task.question().asked()) && !AnswerCheck.agrees(slip.value(), task.answer())) {
-                html.tag(any ? "<li>" : "<p class=\"words\">Wrong answers and where they come from:</p><ul><li>").value(slip.value());
-                html.tag(": ").text(slip.name()).tag("</li>");
-                any = true;
+    /** The name of a sheet never stands alone at the end of a page: it goes with the first working. */
+    private static void add(List<Block> blocks, Sheet sheet) {
+        Html html = new Html().tag("<h3 class=\"person\">").text("Sheet " + sheet.person()).tag(" <span class=\"code\">").text(sheet.code()).tag("</span></h3>");
+        double height = PERSON;
+        for (int i = 0; i < sheet.tasks().size(); i++) {
+            Task task = sheet.tasks().get(i);
+            if (task.question().varies()) {
+                height += working(html, task, i + 1, "h4");
+                blocks.add(new Block(html.toString(), height));
+                html = new Html();
+                height = 0;
             }
         }
-        html.tag(any ? "</ul>" : "");
+    }
+
+    /** Writes a working under a heading of that level, and says how high it is. */
+    static double working(Html html, Task task, int number, String heading) {
+        double height = TITLE;
+        html.tag("<div class=\"asked\"><" + heading + ">").text(number + "  " + task.title()).tag("</" + heading + ">");
+        if (!task.question().varies()) {
+            height += line(html, "words", task.words());
+        }
+        if (!task.question().isInWords()) {
+            html.tag("<ol class=\"lines\">");
+            for (Step step : task.working().steps()) {
+                String line = StepLine.of(step);
+                html.tag("<li>").text(line).tag("</li>");
+                height += LINE * TextWidth.lines("1. " + line, TextWidth.KEY);
+            }
+            html.tag("</ol>");
+            for (Output asked : task.question().asked()) {
+                html.tag("<p class=\"gives\">").text(asked.label()).tag(" <strong class=\"value\">").text(task.answerText(asked)).tag("</strong></p>");
+                height += LINE;
+            }
+        }
+        for (Finding stop : task.stops()) {
+            height += line(html, "stop", "Stop: " + stop.words() + ". " + stop.remedy());
+        }
+        if (!task.because().isEmpty()) {
+            height += line(html, "said", task.because());
+        }
+        height += slips(html, task);
+        html.tag("</div>");
+        return height;
+    }
+
+    private static double line(Html html, String name, String text) {
+        html.tag("<p class=\"" + name + "\">").text(text).tag("</p>");
+        return LINE * TextWidth.lines(text, TextWidth.KEY) + 0.5;
+    }
+
+    /** What a wrong answer may come from. */
+    private static double slips(Html html, Task task) {
+        StringBuilder text = new StringBuilder();
+        if (task.working() != null) {
+            for (Slip slip : task.working().slips()) {
+                if (task.question().asked().contains(slip.output()) && !AnswerCheck.agrees(slip.value(), task.answer(slip.output()))) {
+                    text.append(text.length() == 0 ? "Wrong answers and where they come from: " : "; ").append(slip.value().text(3)).append(", ").append(slip.name());
+                }
+            }
+        }
+        return text.length() == 0 ? 0 : line(html, "slips", text + ".");
     }
 }

@@ -39,7 +39,8 @@ public final class SheetCode {
     /** The code of a person's sheet. */
     public static String of(Selection selection, int seed, int person) {
         StringBuilder out = new StringBuilder();
-        append(out, seed + (LARGEST_SEED + 1) * selection.each(), HEAD);
+        int asked = selection.each() == Selection.SINGLE || !selection.alike() ? selection.each() : selection.each() + Selection.ALL;
+        append(out, seed + (LARGEST_SEED + 1) * asked, HEAD);
         append(out, person, PERSON);
         out.append(SIGNS.charAt(selection.fingerprint() % BASE));
         if (selection.each() == Selection.SINGLE) {
@@ -83,7 +84,9 @@ public final class SheetCode {
     }
 
     private static Reading read(String body, List<LessonQuestions> lessons, int head, int person) {
-        int each = head / (LARGEST_SEED + 1);
+        int asked = head / (LARGEST_SEED + 1);
+        boolean alike = asked > Selection.ALL;
+        int each = alike ? asked - Selection.ALL : asked;
         String chosen = body.substring(HEAD + PERSON + 1);
         List<Integer> places = each == Selection.SINGLE ? pairs(chosen) : bits(chosen);
         int most = each == Selection.SINGLE ? Selection.all(lessons).size() : lessons.size();
@@ -92,7 +95,7 @@ public final class SheetCode {
             known &= place < most;
         }
         if (known) {
-            Selection selection = each == Selection.SINGLE ? Selection.ofQuestions(lessons, places) : Selection.ofLessons(lessons, places, each);
+            Selection selection = each == Selection.SINGLE ? Selection.ofQuestions(lessons, places) : Selection.ofLessons(lessons, places, each, alike);
             if (SIGNS.charAt(selection.fingerprint() % BASE) == body.charAt(HEAD + PERSON)) {
                 return new Reading(selection, head % (LARGEST_SEED + 1), person, null);
             }

@@ -1,5 +1,6 @@
 package loomwright.markup;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import loomwright.quantity.QuantityText;
@@ -45,6 +46,24 @@ public final class GivenMarkup {
             }
         }
         return html.tag("</dl>").toString();
+    }
+
+    /** The lines of the block as plain text: label and entry. */
+    public static List<String> lines(Description description, Map<String, String> given) {
+        List<String> lines = new ArrayList<>();
+        List<Field> fields = description.fields();
+        FieldGroup group;
+        for (int at = 0; at < fields.size(); at = group.to()) {
+            group = FieldGroup.at(fields, at);
+            for (int i = at; i < group.to() && !group.isEmpty(fields, given); i++) {
+                String text = Entered.text(fields.get(i), given);
+                Option option = fields.get(i) instanceof ChoiceField choice ? choice.option(text) : null;
+                if (!text.isEmpty()) {
+                    lines.add(fields.get(i).label() + " " + (option == null ? text : option.label()));
+                }
+            }
+        }
+        return lines;
     }
 
     private static void line(Field field, Map<String, String> given, Assumed assumed, Html html) {

@@ -19,6 +19,15 @@ final class RoundNumbers {
     private static final double[] RATINGS = {1, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300};
     /** What a port or an adapter gives. */
     private static final double[] DEVICE_VOLTS = {5, 9, 15, 20};
+    /** Runs in a van, a boat, a trailer or a shed. */
+    private static final double[] METRES = {
+        0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.2, 1.5, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.2, 3.5, 3.8, 4, 4.2, 4.5, 4.8, 5, 5.5, 6, 6.5, 7, 7.5, 8, 9, 10, 11, 12
+    };
+    private static final double[] FEET = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 18, 20, 22, 24, 25, 28, 30, 32, 35, 40};
+    /** Batteries as they are sold. */
+    private static final double[] AMPERE_HOURS = {40, 50, 60, 70, 75, 80, 90, 95, 100, 105, 110, 120, 140, 150, 180, 200, 220, 250, 280, 300};
+    /** Solar panels as they are sold. */
+    private static final double[] PANEL_WATTS = {50, 60, 80, 90, 100, 110, 120, 130, 140, 150, 160, 175, 180, 190, 200, 220, 240, 250, 300};
     private static final int SIZES_APART = 2;
 
     private RoundNumbers() {}
@@ -26,16 +35,21 @@ final class RoundNumbers {
     /**
      * Another number in the place of {@code given}, in its unit; the same one if there is no other that makes sense.
      *
+     * @param field the key of the field it stands in
      * @param rating whether it is the rating of a fuse-link or breaker, which come in a series
      */
-    static Quantity near(Quantity given, boolean rating, Seeds seeds) {
-        List<Double> numbers = rating ? neighbours(RATINGS, given.value()) : numbers(given);
+    static Quantity near(String field, Quantity given, boolean rating, Seeds seeds) {
+        List<Double> numbers = rating ? neighbours(RATINGS, given.value()) : numbers(field, given);
         numbers.removeIf(number -> Math.abs(number - given.value()) <= 1e-9 * Math.abs(number));
         return numbers.isEmpty() ? given : Quantity.of(numbers.get(seeds.below(numbers.size())), given.unit());
     }
 
-    private static List<Double> numbers(Quantity given) {
+    private static List<Double> numbers(String field, Quantity given) {
         double value = given.value();
+        double[] sold = sold(field, given);
+        if (sold.length > 0) {
+            return near(sold, value);
+        }
         if (given.unit() == Units.AWG) {
             return neighbours(GAUGES, value);
         }
@@ -55,6 +69,33 @@ final class RoundNumbers {
             return volts(value);
         }
         return value > 0 ? ofTheSameOrder(value) : new ArrayList<>();
+    }
+
+    /** The series in which such a thing is sold or met, empty if there is none or the given one lies outside it. */
+    private static double[] sold(String field, Quantity given) {
+        double value = given.value();
+        boolean run = field.contains("length") || field.contains("distance");
+        if (run && given.unit() == Units.METRE && value <= METRES[METRES.length - 1]) {
+            return METRES;
+        }
+        if (run && given.unit() == Units.FEET && value <= FEET[FEET.length - 1]) {
+            return FEET;
+        }
+        if (given.unit() == Units.AMPERE_HOUR && field.contains("capacity") && value >= AMPERE_HOURS[0]) {
+            return AMPERE_HOURS;
+        }
+        boolean panel = field.contains("panel") && given.unit() == Units.WATT && value >= PANEL_WATTS[0];
+        return panel ? PANEL_WATTS : new double[0];
+    }
+
+    private static List<Double> near(double[] series, double value) {
+        List<Double> list = new ArrayList<>();
+        for (double number : series) {
+            if (number >= value / 2 && number <= value * 2) {
+                list.add(number);
+            }
+        }
+        return list;
     }
 
     private static List<Double> volts(double value) {

@@ -75,7 +75,7 @@ public record Variation(Map<String, String> entries, Working working) {
             boolean change = i == always || attempt < TRIES / 3 && seeds.below(4) > 0 || attempt < 2 * TRIES / 3 && seeds.below(4) == 0;
             if (change) {
                 QuantityField field = fields.get(i);
-                entries.put(field.key(), RoundNumbers.near(read(field, given), isRating(field), seeds).text());
+                entries.put(field.key(), RoundNumbers.near(field.key(), read(field, given), isRating(field), seeds).text());
             }
         }
         return entries;

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class SheetCodeTest {
     private static final List<LessonQuestions> LESSONS = SomeQuestions.LESSONS;
-    private static final Selection BOTH = Selection.ofLessons(LESSONS, List.of(1, 2), 2);
+    private static final Selection BOTH = Selection.ofLessons(LESSONS, List.of(1, 2), 2, true);
 
     private static String fault(String code) {
         return SheetCode.read(code, LESSONS).fault();
@@ -21,7 +21,7 @@ class SheetCodeTest {
     void bringsBackWhatItWasMadeFrom() {
         for (int seed : List.of(1, 7, 500, SheetCode.LARGEST_SEED)) {
             for (int person : List.of(1, 30, 31, SheetCode.MOST_PEOPLE)) {
-                for (Selection selection : List.of(BOTH, Selection.ofLessons(LESSONS, List.of(2), Selection.ALL), Selection.ofQuestions(LESSONS, List.of(3, 0)))) {
+                for (Selection selection : List.of(BOTH, Selection.ofLessons(LESSONS, List.of(2), Selection.ALL, false), Selection.ofQuestions(LESSONS, List.of(3, 0)))) {
                     SheetCode.Reading reading = SheetCode.read(SheetCode.of(selection, seed, person), LESSONS);
                     assertNull(reading.fault());
                     assertEquals(seed, reading.seed());
@@ -71,7 +71,7 @@ class SheetCodeTest {
     void noticesAnotherEditionOfTheLessons() {
         String code = SheetCode.of(BOTH, 7, 1);
         List<LessonQuestions> other = List.of(
-                LESSONS.get(0), new LessonQuestions("02-cables", "2 Cables", List.of(SomeQuestions.FUSE, SomeQuestions.DROP), 0), LESSONS.get(2));
+                LESSONS.get(0), new LessonQuestions("02-cables", "2 Cables", true, List.of(SomeQuestions.POWER, SomeQuestions.DROP)), LESSONS.get(2));
         assertTrue(SheetCode.read(code, other).fault().contains("another edition"));
         assertTrue(SheetCode.read(code, LESSONS.subList(0, 2)).fault().contains("another edition"));
     }

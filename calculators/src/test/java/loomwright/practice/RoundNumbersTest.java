@@ -86,7 +86,7 @@ class RoundNumbersTest {
             }
             TreeSet<Double> found = new TreeSet<>();
             for (int seed = 1; seed <= SEEDS; seed++) {
-                Quantity near = RoundNumbers.near(Quantity.of(each.given, each.unit), each.rating, new Seeds(seed));
+                Quantity near = RoundNumbers.near("current", Quantity.of(each.given, each.unit), each.rating, new Seeds(seed));
                 assertEquals(each.unit, near.unit());
                 found.add(rounded(near.value()));
             }
@@ -96,5 +96,22 @@ class RoundNumbersTest {
 
     private static double rounded(double value) {
         return Double.parseDouble(String.format(Locale.ROOT, "%.6e", value)) + 0.0;
+    }
+
+    /** A run lies in a van; a battery and a panel are bought. */
+    @org.junit.jupiter.api.Test
+    void runsBatteriesAndPanelsAreSuchAsAreMet() {
+        assertAmong("route-length", "4.2 m", "2.2 m", "2.5 m", "2.8 m", "3 m", "3.2 m", "3.5 m", "3.8 m", "4 m", "4.5 m", "4.8 m", "5 m", "5.5 m", "6 m", "6.5 m", "7 m", "7.5 m", "8 m");
+        assertAmong("distance", "4 ft", "2 ft", "3 ft", "5 ft", "6 ft", "7 ft", "8 ft");
+        assertAmong("capacity", "50 Ah", "40 Ah", "60 Ah", "70 Ah", "75 Ah", "80 Ah", "90 Ah", "95 Ah", "100 Ah");
+        assertAmong("panel-power", "250 W", "130 W", "140 W", "150 W", "160 W", "175 W", "180 W", "190 W", "200 W", "220 W", "240 W", "300 W");
+    }
+
+    private static void assertAmong(String field, String given, String... wanted) {
+        java.util.Set<String> found = new java.util.HashSet<>();
+        for (int seed = 1; seed <= 400; seed++) {
+            found.add(RoundNumbers.near(field, loomwright.quantity.QuantityText.read(given, null).quantity(), false, new Seeds(seed)).text().replace('\u00a0', ' '));
+        }
+        org.junit.jupiter.api.Assertions.assertEquals(java.util.Set.of(wanted), found);
     }
 }

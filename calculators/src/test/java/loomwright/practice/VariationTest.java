@@ -89,7 +89,7 @@ class VariationTest {
     @Test
     void ratingsOfFuseLinksComeFromTheirSeries() {
         for (int seed = 1; seed <= SEEDS; seed++) {
-            double rating = RoundNumbers.near(Quantity.of(10, Units.AMPERE), true, new Seeds(seed)).value();
+            double rating = RoundNumbers.near("current", Quantity.of(10, Units.AMPERE), true, new Seeds(seed)).value();
             assertTrue(Set.of(5.0, 7.5, 15.0, 20.0).contains(rating), rating + " A");
         }
     }
@@ -97,7 +97,7 @@ class VariationTest {
     /** Nothing lost is a case of its own, not a number to vary. */
     @Test
     void oneHundredPerCentStays() {
-        assertEquals(100, RoundNumbers.near(Quantity.of(100, Units.PERCENT), false, new Seeds(1)).value());
+        assertEquals(100, RoundNumbers.near("current", Quantity.of(100, Units.PERCENT), false, new Seeds(1)).value());
     }
 
     /** Where no field holds a number there is nothing to change. */

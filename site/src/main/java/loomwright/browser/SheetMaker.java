@@ -3,19 +3,18 @@ package loomwright.browser;
 import java.util.ArrayList;
 import java.util.List;
 import loomwright.handout.Handout;
-import loomwright.handout.KeyMarkup;
 import loomwright.handout.LessonQuestions;
-import loomwright.handout.RegisterMarkup;
+import loomwright.handout.Paper;
+import loomwright.handout.Printout;
 import loomwright.handout.Selection;
-import loomwright.handout.Sheet;
 import loomwright.handout.SheetCode;
 import loomwright.handout.SheetMarkup;
 import loomwright.markup.FieldMarkup;
-import loomwright.markup.Links;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.html.HTMLInputElement;
+import org.teavm.jso.dom.html.HTMLSelectElement;
 import org.teavm.jso.dom.xml.NodeList;
 
 /** Makes the sheets of a day in the page, and prints them part by part. */
@@ -31,6 +30,7 @@ final class SheetMaker {
     private final HTMLElement moves;
     private final List<LessonQuestions> lessons;
     private boolean fine;
+    private Paper paper = Paper.A4;
 
     SheetMaker(HTMLDocument document, HTMLElement form, List<LessonQuestions> lessons) {
         this.document = document;
@@ -67,7 +67,8 @@ final class SheetMaker {
             fault("kit-lessons", "No lesson with a question is chosen: tick at least one.");
         }
         if (fine) {
-            show(new Handout(Selection.ofLessons(lessons, places, each), seed), people, seed);
+            boolean alike = ((HTMLInputElement) document.getElementById("kit-alike")).isChecked();
+            show(new Handout(Selection.ofLessons(lessons, places, each, alike), seed), people, seed);
         }
         HTMLElement wrong = form.querySelector("[aria-invalid]");
         if (wrong != null) {
@@ -77,24 +78,24 @@ final class SheetMaker {
 
     private void show(Handout handout, int people, int seed) {
         if (handout.asked().isEmpty()) {
-            fault("kit-lessons", "These questions have no other round numbers with another answer: choose more of each lesson, or another lesson.");
+            fault("kit-lessons", "These questions have too few other round numbers with another answer: choose more of each lesson, or another lesson.");
             return;
         }
-        String house = form.getAttribute("data-house");
-        List<Sheet> sheets = handout.sheets(people);
-        StringBuilder html = new StringBuilder(RegisterMarkup.of(handout, sheets, seed, house));
-        for (Sheet sheet : sheets) {
-            html.append(SheetMarkup.of(sheet, house));
+        paper = Paper.named(((HTMLSelectElement) document.getElementById("kit-paper")).getValue());
+        Printout printout = new Printout(handout, people, seed, form.getAttribute("data-house"), paper);
+        StringBuilder html = new StringBuilder();
+        for (Printout.Part part : printout.parts()) {
+            html.append("<div data-part=\"").append(part.key()).append("\">").append(part.html()).append("</div>");
+            HTMLElement button = moves.querySelector("[data-prints=" + part.key() + "]");
+            button.setTextContent("Print the " + part.name() + " (" + part.pages().size() + ")");
+            button.setHidden(part.pages().isEmpty());
         }
-        html.append(KeyMarkup.glance(sheets, house));
-        for (Sheet sheet : sheets) {
-            html.append(KeyMarkup.of(sheet, house, Links.NONE));
-        }
+        moves.querySelector("[data-prints=all]").setTextContent("Print everything (" + printout.pages() + " pages)");
         made.setInnerHTML(html.toString());
         moves.setHidden(false);
         String left = handout.leftOut().isEmpty() ? "" : " " + handout.leftOut().size() + " left out: see the register.";
-        document.querySelector("#kit-said").setTextContent(
-                people + (people == 1 ? " sheet of " : " sheets of ") + handout.asked().size() + " questions, a register and the answer key stand below." + left);
+        String much = printout.pagesOfOne() > SheetMarkup.PAGES ? " That is more than " + SheetMarkup.PAGES + " pages for a person: ask fewer questions or lessons." : "";
+        document.querySelector("#kit-said").setTextContent(paper.label() + ": " + printout.said() + much + left);
         Dom.goTo(moves.querySelector("button"));
     }
 
@@ -137,9 +138,11 @@ final class SheetMaker {
     private void print(String part) {
         HTMLElement page = document.getDocumentElement();
         Dom.mark(page, "kit-only", true);
+        Dom.mark(page, "paper-" + paper.key(), true);
         made.setClassName(part);
         Dom.once(Window.current(), "afterprint", () -> {
             Dom.mark(page, "kit-only", false);
+            Dom.mark(page, "paper-" + paper.key(), false);
             made.setClassName("");
         });
         Dom.print();

@@ -8,7 +8,6 @@ import loomwright.handout.SheetCode;
 import loomwright.handout.Task;
 import loomwright.handout.TaskMarkup;
 import loomwright.markup.FieldMarkup;
-import loomwright.markup.Links;
 import loomwright.markup.Place;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
@@ -51,17 +50,27 @@ final class SheetMarking {
     }
 
     private void show(Sheet sheet) {
-        Links links = new Links("");
         made.setInnerHTML(TaskMarkup.head(sheet));
         for (int i = 0; i < sheet.tasks().size(); i++) {
             Task task = sheet.tasks().get(i);
-            Place place = new Place("mark-" + (i + 1), links, List.of());
-            Dom.append(made, TaskMarkup.marked(place, task, i + 1));
-            HTMLElement part = made.querySelector("#" + place.key());
-            new AnswerForm(part.querySelector("form"), place, task.question().asked()).show(task::working);
+            Dom.append(made, TaskMarkup.marked(task, i + 1));
+            for (int box = 0; box < task.question().asked().size(); box++) {
+                Place place = TaskMarkup.place(i + 1, box);
+                HTMLElement form = made.querySelector("[data-box='" + place.key() + "'] form");
+                new AnswerForm(form, place, task.question().asked().get(box)).show(task::working);
+                form.addEventListener("submit", event -> tellMore(form));
+            }
         }
         say("Sheet " + sheet.person() + ": " + sheet.tasks().size() + " questions stand below.");
         Dom.goTo(made.querySelector("h3"));
+    }
+
+    /** Whoever has answered is told what the lesson says of it, and every check that stops. */
+    private static void tellMore(HTMLElement form) {
+        HTMLElement more = Dom.closest(form, ".marked").querySelector(".more");
+        if (more != null) {
+            more.setHidden(false);
+        }
     }
 
     private void say(String words) {

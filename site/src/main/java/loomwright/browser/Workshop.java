@@ -7,6 +7,7 @@ import loomwright.handout.LessonQuestions;
 import loomwright.handout.Question;
 import loomwright.markup.Fragment;
 import loomwright.worked.Calculator;
+import loomwright.worked.Output;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.xml.NodeList;
@@ -36,21 +37,25 @@ final class Workshop {
             for (int j = 0; j < written.getLength(); j++) {
                 questions.add(question(written.get(j)));
             }
-            lessons.add(new LessonQuestions(part.getAttribute("data-lesson"), part.getAttribute("data-title"), questions, 0));
+            lessons.add(new LessonQuestions(part.getAttribute("data-lesson"), part.getAttribute("data-title"), part.hasAttribute("data-day"), questions));
         }
         return lessons;
     }
 
     private static Question question(HTMLElement written) {
+        String key = written.getAttribute("value");
+        String title = written.getAttribute("data-title");
+        String told = written.getAttribute("data-words");
+        String because = written.getAttribute("data-because");
         Calculator calculator = Catalogue.find(written.getAttribute("data-calculator"));
+        if (calculator == null) {
+            return Question.inWords(key, title, told, because);
+        }
+        List<Output> asked = new ArrayList<>();
+        words(written.getAttribute("data-results")).forEach(result -> asked.add(calculator.description().output(result)));
         return new Question(
-                written.getAttribute("value"),
-                written.getAttribute("data-title"),
-                written.getAttribute("data-scene"),
-                calculator,
-                Fragment.read(written.getAttribute("data-given")),
-                words(written.getAttribute("data-keep")),
-                calculator.description().output(written.getAttribute("data-result")));
+                key, title, told, written.hasAttribute("data-varies"), calculator, Fragment.read(written.getAttribute("data-given")),
+                words(written.getAttribute("data-keep")), asked, because);
     }
 
     private static List<String> words(String text) {

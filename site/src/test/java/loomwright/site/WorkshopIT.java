@@ -7,14 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 import loomwright.handout.Handout;
-import loomwright.handout.KeyMarkup;
 import loomwright.handout.LessonQuestions;
-import loomwright.handout.RegisterMarkup;
+import loomwright.handout.Paper;
+import loomwright.handout.Printout;
 import loomwright.handout.Selection;
 import loomwright.handout.Sheet;
-import loomwright.handout.SheetMarkup;
 import loomwright.handout.Task;
-import loomwright.markup.Links;
+import loomwright.worked.Output;
 import loomwright.worked.Slip;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,7 +41,7 @@ class WorkshopIT {
     }
 
     private Handout handout(int seed, int each) {
-        return new Handout(Selection.ofLessons(lessons, PLACES, each), seed);
+        return new Handout(Selection.ofLessons(lessons, PLACES, each, true), seed);
     }
 
     private void make(int seed, int each, String people) {
@@ -68,14 +67,12 @@ class WorkshopIT {
     @Test
     void browserAndCommandLineMakeTheSameSheets() {
         for (int seed : List.of(1, 7, 4711, 9999)) {
-            Handout handout = handout(seed, 3);
-            List<Sheet> sheets = handout.sheets(5);
-            StringBuilder html = new StringBuilder(RegisterMarkup.of(handout, sheets, seed, HOUSE));
-            sheets.forEach(sheet -> html.append(SheetMarkup.of(sheet, HOUSE)));
-            html.append(KeyMarkup.glance(sheets, HOUSE));
-            sheets.forEach(sheet -> html.append(KeyMarkup.of(sheet, HOUSE, Links.NONE)));
+            Printout printout = new Printout(handout(seed, 3), 5, seed, HOUSE, Paper.A4);
+            StringBuilder html = new StringBuilder();
+            printout.parts().forEach(part -> html.append("<div data-part=\"").append(part.key()).append("\">").append(part.html()).append("</div>"));
             make(seed, 3, "5");
             assertTrue(isMade(html.toString()), "seed " + seed + " differs");
+            assertTrue(browser.text("#kit-said").startsWith("A4: " + printout.said()), browser.text("#kit-said"));
         }
     }
 
@@ -88,30 +85,37 @@ class WorkshopIT {
         int slips = 0;
         for (int i = 0; i < sheet.tasks().size(); i++) {
             Task task = sheet.tasks().get(i);
-            answer(i + 1, task.answer().text());
-            assertTrue(reply(i + 1).startsWith("Your answer agrees."), reply(i + 1));
-            for (Slip slip : task.working().slips()) {
-                if (slip.output().equals(task.question().asked()) && !loomwright.worked.AnswerCheck.agrees(slip.value(), task.answer())) {
-                    answer(i + 1, slip.value().text());
-                    assertTrue(reply(i + 1).contains("known slip"), reply(i + 1));
-                    slips++;
-                    break;
+            if (task.question().isInWords()) {
+                continue;
+            }
+            for (int box = 0; box < task.question().asked().size(); box++) {
+                Output asked = task.question().asked().get(box);
+                String place = (i + 1) + (box == 0 ? "" : "-" + (box + 1));
+                answer(place, task.answerText(asked));
+                assertTrue(reply(place).startsWith("Your answer agrees."), reply(place));
+                for (Slip slip : task.working().slips()) {
+                    if (slip.output().equals(asked) && !loomwright.worked.AnswerCheck.agrees(slip.value(), task.answer(asked))) {
+                        answer(place, slip.value().text());
+                        assertTrue(reply(place).contains("known slip"), reply(place));
+                        slips++;
+                        break;
+                    }
                 }
             }
+            assertEquals(task.because().isEmpty() ? 0L : 1L, browser.run("return document.querySelectorAll(arguments[0]).length", "#mark-" + (i + 1) + " .more:not([hidden])"), "what the lesson says is told");
         }
         assertTrue(slips > 2, slips + " slips");
         browser.width(360);
         browser.keepPicture("workshop-marking-360");
     }
 
-    private void answer(int number, String text) {
-        String id = "#mark-" + number + "-answer";
-        type(id, text.replace('\u00a0', ' '));
-        browser.find("#mark-" + number + " form button").click();
+    private void answer(String place, String text) {
+        type("#mark-" + place + "-answer", text.replace('\u00a0', ' '));
+        browser.find("[data-box='mark-" + place + "'] form button").click();
     }
 
-    private String reply(int number) {
-        return browser.text("#mark-" + number + " .reply");
+    private String reply(String place) {
+        return browser.text("#mark-" + place + "-reply");
     }
 
     @Test
@@ -133,11 +137,15 @@ class WorkshopIT {
     void onlyTheChosenPartIsPrinted() {
         make(7, 2, "3");
         browser.run("window.print = () => { window.printed = document.documentElement.className + ' ' + document.querySelector('#kit-made').className }");
-        browser.find("[data-prints=key]").click();
-        assertEquals("kit-only prints-key", browser.run("return window.printed"));
+        browser.run("document.querySelector('#kit-paper').value = 'letter'");
+        browser.find("#kit button").click();
+        assertTrue(browser.find("[data-prints=answers]").getText().startsWith("Print the answers ("));
+        browser.find("[data-prints=answers]").click();
+        assertEquals("kit-only paper-letter prints-answers", browser.run("return window.printed"));
         browser.command("Emulation.setEmulatedMedia", java.util.Map.of("media", "print"));
-        assertFalse((boolean) browser.run("return document.querySelector('.handout:not(.key)').checkVisibility()"));
-        assertTrue((boolean) browser.run("return document.querySelector('.handout.key').checkVisibility()"));
+        assertFalse((boolean) browser.run("return document.querySelector('[data-part=sheets] .handout').checkVisibility()"));
+        assertFalse((boolean) browser.run("return document.querySelector('[data-part=workings] .handout').checkVisibility()"));
+        assertTrue((boolean) browser.run("return document.querySelector('[data-part=answers] .handout').checkVisibility()"));
         assertFalse((boolean) browser.run("return document.querySelector('#kit').checkVisibility()"));
         browser.command("Emulation.setEmulatedMedia", java.util.Map.of("media", ""));
         browser.run("window.dispatchEvent(new Event('afterprint'))");
@@ -166,5 +174,23 @@ class WorkshopIT {
         browser.keepPicture("workshop-made-360");
         browser.width(1280);
         browser.keepPicture("workshop-made-1280");
+    }
+
+    /** The pages that are said beforehand are those that come out, on both papers. */
+    @Test
+    void asManyPagesComeOutAsWereSaid() throws IOException {
+        for (Paper paper : Paper.values()) {
+            browser.run("document.querySelector('#kit-paper').value = arguments[0]", paper.key());
+            make(11, 2, "7");
+            browser.run("window.print = () => {}");
+            browser.find("[data-prints=all]").click();
+            Printout printout = new Printout(handout(11, 2), 7, 11, HOUSE, paper);
+            String pdf = (String) ((java.util.Map<?, ?>) browser.command("Page.printToPDF", java.util.Map.of("preferCSSPageSize", true))).get("data");
+            try (org.apache.pdfbox.pdmodel.PDDocument document = org.apache.pdfbox.Loader.loadPDF(java.util.Base64.getDecoder().decode(pdf))) {
+                assertEquals(printout.pages(), document.getNumberOfPages(), paper.label());
+                assertEquals(paper == Paper.A4 ? 842 : 792, document.getPage(0).getMediaBox().getHeight(), 1);
+            }
+            browser.run("window.dispatchEvent(new Event('afterprint'))");
+        }
     }
 }

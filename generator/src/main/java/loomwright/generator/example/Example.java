@@ -19,6 +19,7 @@ import loomwright.worked.Working;
  * @param calculator what works it out
  * @param given the entries, by field
  * @param keep the inputs that keep their text when the numbers change
+ * @param sheet what a question sheet tells of it
  * @param show the results to put first
  * @param check the result the reader is asked for
  * @param results the results, by key
@@ -36,6 +37,7 @@ public record Example(
         Calculator calculator,
         Map<String, String> given,
         List<String> keep,
+        SheetStory sheet,
         List<String> show,
         String check,
         Map<String, Quantity> results,

@@ -57,6 +57,7 @@ final class ExampleReader {
         YamlMap misprint = map.map("misprint");
         boolean further = further(map.text("further"), passedOver);
         Trial trial = Trial.of(map, calculators, problems);
+        SheetStory sheet = SheetStory.of(map, trial, problems);
         map.finish();
         if (pins.isEmpty()) {
             problems.add(map.at().problem(
@@ -67,7 +68,7 @@ final class ExampleReader {
         }
         builtInRows.compare(trial.working());
         return new Reading(key, new Example(
-                key.text(), article, title.text(), story, trial.calculator(), trial.given(), trial.keep(), outputs(show, trial),
+                key.text(), article, title.text(), story, trial.calculator(), trial.given(), trial.keep(), sheet, outputs(show, trial),
                 check(check, show, trial), results(trial), pins("example", key.text(), pins, trial), misprint(misprint, trial),
                 Uses.of(trial.working()), further, Words.in(story.text()) + StepWords.of(trial.working())));
     }

@@ -21,7 +21,7 @@ public final class Choice {
     }
 
     /** The questions of the lessons of these keys, in the order of the site. */
-    public Selection ofLessons(List<String> keys, int each) {
+    public Selection ofLessons(List<String> keys, int each, boolean alike) {
         List<String> known = lessons.stream().map(LessonQuestions::key).toList();
         TreeSet<Integer> places = new TreeSet<>();
         for (String key : keys) {
@@ -29,13 +29,13 @@ public final class Choice {
             UserMistake.unless(place >= 0, "--lessons: no lesson is called \"" + key + "\". " + Nearest.remedy(key, known));
             UserMistake.unless(
                     !lessons.get(place).questions().isEmpty(),
-                    "--lessons: the lesson \"" + key + "\" has no question with a number for an answer. Leave it out.");
+                    "--lessons: the lesson \"" + key + "\" has no question for a sheet. Leave it out.");
             UserMistake.unless(
                     place < MOST_LESSONS,
                     "--lessons: the codes of the sheets reach the first " + MOST_LESSONS + " lessons only. Name the questions with --questions.");
             places.add(place);
         }
-        return Selection.ofLessons(lessons, new ArrayList<>(places), each);
+        return Selection.ofLessons(lessons, new ArrayList<>(places), each, alike);
     }
 
     /** The questions of these keys, in the order they were named. */
@@ -46,15 +46,15 @@ public final class Choice {
             int place = known.indexOf(key.strip());
             UserMistake.unless(
                     place >= 0,
-                    "--questions: no question or example with a number for an answer is called \"" + key + "\". " + Nearest.remedy(key, known));
+                    "--questions: no question for a sheet is called \"" + key + "\". " + Nearest.remedy(key, known));
             UserMistake.unless(!places.contains(place), "--questions: \"" + key + "\" is named twice. Name it once.");
             places.add(place);
         }
         return Selection.ofQuestions(lessons, places);
     }
 
-    /** How many questions of the chosen lessons are answered in words. */
-    public int prose(Selection selection) {
-        return selection.places().stream().mapToInt(place -> lessons.get(place).prose()).sum();
+    /** The lessons of the workshop day: what is asked if nobody says otherwise. */
+    public List<String> ofTheDay() {
+        return lessons.stream().filter(lesson -> lesson.inDay() && !lesson.questions().isEmpty()).map(LessonQuestions::key).toList();
     }
 }

@@ -7,18 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import loomwright.generator.problem.UserMistake;
-import loomwright.handout.Handout;
-import loomwright.handout.KeyMarkup;
-import loomwright.handout.RegisterMarkup;
-import loomwright.handout.Sheet;
-import loomwright.handout.SheetMarkup;
+import loomwright.handout.Paper;
+import loomwright.handout.Printout;
 import loomwright.markup.Html;
-import loomwright.markup.Links;
 
 /**
- * The folder of the sheets: three pages and the style sheet, complete without the site. They are written in a folder of their own and put
+ * The folder of the sheets: a page for each part and the style sheet, complete without the site. They are written in a folder of their own and put
  * in their place together, so that sheets and key are never of two runs.
  */
 public final class HandoutFolder implements AutoCloseable {
@@ -26,16 +23,19 @@ public final class HandoutFolder implements AutoCloseable {
 
     private static final String STYLE = "loomwright.css";
     private static final String WHOLE = "whole.html";
-    private static final List<String> OURS = List.of("sheets.html", "answers.html", "register.html", PDF, WHOLE, STYLE);
+    private static final List<String> PARTS = List.of("register", "tables", "sheets", "answers", "workings");
+    private static final List<String> OURS = Stream.concat(PARTS.stream().map(part -> part + ".html"), Stream.of(PDF, WHOLE, STYLE)).toList();
 
     private final Path target;
     private final Path folder;
     private final String house;
+    private final Paper paper;
     private final byte[] style;
 
-    public HandoutFolder(Path folder, String house, byte[] style) {
+    public HandoutFolder(Path folder, String house, Paper paper, byte[] style) {
         this.target = folder.toAbsolutePath().normalize();
         this.house = house;
+        this.paper = paper;
         this.style = style;
         try {
             this.folder = Files.createTempDirectory(target.getParent(), "." + target.getFileName() + ".");
@@ -86,31 +86,23 @@ public final class HandoutFolder implements AutoCloseable {
     }
 
     /** Writes everything. */
-    public void write(Handout handout, int people, int seed) {
-        List<Sheet> sheets = handout.sheets(people);
-        StringBuilder questions = new StringBuilder();
-        StringBuilder answers = new StringBuilder(KeyMarkup.glance(sheets, house));
-        for (Sheet sheet : sheets) {
-            questions.append(SheetMarkup.of(sheet, house));
-            answers.append(KeyMarkup.of(sheet, house, Links.NONE));
-        }
-        String register = RegisterMarkup.of(handout, sheets, seed, house);
+    public void write(Printout printout) {
         try {
             Files.write(folder.resolve(STYLE), style);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        page("register.html", "Register", register);
-        page("sheets.html", "Question sheets", questions.toString());
-        page("answers.html", "Answer key", answers.toString());
+        for (Printout.Part part : printout.parts()) {
+            page(part.key() + ".html", part.name().substring(0, 1).toUpperCase(Locale.ROOT) + part.name().substring(1), part.html());
+        }
     }
 
     /** Everything on one page, for one PDF: it stands in the folder while the browser prints it. */
     public Path whole() {
         try {
             StringBuilder all = new StringBuilder();
-            for (String name : List.of("register.html", "sheets.html", "answers.html")) {
-                String page = Files.readString(folder.resolve(name));
+            for (String part : PARTS) {
+                String page = Files.readString(folder.resolve(part + ".html"));
                 all.append(page, page.indexOf("<main"), page.indexOf("</main>") + "</main>".length());
             }
             return page(WHOLE, "Sheets, register and answer key", all.toString());
@@ -121,7 +113,7 @@ public final class HandoutFolder implements AutoCloseable {
 
     private Path page(String name, String title, String body) {
         String main = body.startsWith("<main") ? body : "<main class=\"sheet\">\n<h1 class=\"unseen\">" + title + "</h1>\n" + body + "</main>";
-        String html = "<!DOCTYPE html>\n<html lang=\"en\" class=\"handout-page\">\n<head>\n<meta charset=\"utf-8\">\n"
+        String html = "<!DOCTYPE html>\n<html lang=\"en\" class=\"handout-page paper-" + paper.key() + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title + " – " + Html.escape(house)
                 + "</title>\n<link rel=\"stylesheet\" href=\"" + STYLE + "\">\n</head>\n<body>\n" + main + "\n</body>\n</html>\n";
         try {

@@ -48,21 +48,32 @@ public final class PdfPrinter {
     }
 
     /**
-     * Prints, and says in a sentence what came of it.
+     * What came of printing.
+     *
+     * @param done whether there is a PDF
+     * @param words a sentence about it
+     */
+    public record Printed(boolean done, String words) {}
+
+    /**
+     * Prints, and says what came of it.
      *
      * @param shown where the PDF will be found in the end
      */
-    public String print(Path page, Path pdf, Path shown) {
+    public Printed print(Path page, Path pdf, Path shown) {
         try {
             if (browser == null) {
-                return "No PDF: no Chromium browser was found on this machine. Open the pages in any browser and print them, or name one with --browser.";
+                return new Printed(
+                        false, "No PDF: no Chromium browser was found on this machine. Open the pages in any browser and print them, or name one with --browser.");
             }
             Files.deleteIfExists(pdf);
             run(page, pdf);
             boolean done = Files.exists(pdf) && Files.size(pdf) > 0;
-            return done
-                    ? "One PDF with everything: " + shown
-                    : "No PDF: " + browser + " did not print one. Open the pages in any browser and print them.";
+            return new Printed(
+                    done,
+                    done
+                            ? "One PDF with everything: " + shown
+                            : "No PDF: " + browser + " did not print one. Open the pages in any browser and print them, or name another browser with --browser.");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } finally {

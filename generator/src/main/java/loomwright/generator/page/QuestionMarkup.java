@@ -5,6 +5,7 @@ import loomwright.generator.content.Scalar;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.example.CheckedQuestion;
 import loomwright.generator.example.Pin;
+import loomwright.generator.example.SheetStory;
 import loomwright.generator.example.Trial;
 import loomwright.generator.example.Uses;
 import loomwright.markup.Html;
@@ -82,6 +83,7 @@ final class QuestionMarkup {
 
     private String computed(YamlMap map) {
         Trial trial = Trial.of(map, site.calculators(), site.problems());
+        SheetStory.of(map, trial, site.problems());
         Scalar result = map.required("result");
         Scalar because = map.text("because");
         map.maps("pins");

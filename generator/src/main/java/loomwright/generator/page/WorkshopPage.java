@@ -1,11 +1,16 @@
 package loomwright.generator.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import loomwright.generator.markdown.PlainText;
 import loomwright.handout.LessonQuestions;
+import loomwright.handout.Paper;
+import loomwright.handout.Printout;
 import loomwright.handout.Question;
+import loomwright.handout.Selection;
 import loomwright.markup.Fragment;
+import loomwright.worked.Output;
 
 /** Writes the page of the workshop day, if an author wrote its text: the plan, and the questions its program makes sheets of. */
 final class WorkshopPage {
@@ -13,13 +18,16 @@ final class WorkshopPage {
     private static final String ADDRESS = KEY + ".html";
 
     /** The record of workshop.mustache. */
-    record Page(Frame frame, String title, String intro, List<Choice> lessons, String house, String body) {}
+    record Page(Frame frame, String title, String intro, List<Choice> lessons, int each, int people, List<Size> papers, String house, String body) {}
+
+    /** Paper to choose. */
+    record Size(String key, String label) {}
 
     /** A lesson to choose, with its questions; {@code inPath} if it belongs to the workshop day. */
     record Choice(String key, String title, boolean inPath, String facts, List<Asked> questions) {}
 
     /** A question as the page's program reads it. */
-    record Asked(String key, String title, String scene, String calculator, String given, String keep, String result) {}
+    record Asked(String key, String title, String words, String varies, String calculator, String given, String keep, String results, String because) {}
 
     private WorkshopPage() {}
 
@@ -35,44 +43,37 @@ final class WorkshopPage {
                 frames.of(intro.title(), intro.summary(), ADDRESS),
                 intro.title(),
                 intro.html().substring(0, split),
-                choices(site, questions),
+                choices(questions),
+                Selection.USUAL,
+                Printout.PEOPLE,
+                Arrays.stream(Paper.values()).map(paper -> new Size(paper.key(), paper.label())).toList(),
                 site.content().house(),
                 intro.html().substring(split));
         sink.page(ADDRESS, templates.fill(KEY, page), intro.places());
         search.add(intro.title(), ADDRESS, "page", intro.summary(), PlainText.of(intro.html()));
     }
 
-    private static List<Choice> choices(Site site, List<LessonQuestions> lessons) {
-        List<String> day = ofTheDay(site);
+    private static List<Choice> choices(List<LessonQuestions> lessons) {
         List<Choice> choices = new ArrayList<>();
         for (LessonQuestions lesson : lessons) {
-            List<Asked> asked = lesson.questions().stream().map(WorkshopPage::asked).toList();
-            int count = asked.size();
-            String facts = count == 0 ? "no question with a number" : count == 1 ? "1 question" : count + " questions";
-            choices.add(new Choice(lesson.key(), lesson.title(), day.contains(lesson.key()) && count > 0, facts, asked));
+            int varying = lesson.varying();
+            int alike = lesson.questions().size() - varying;
+            String facts = varying + " with numbers, " + alike + " alike for everyone";
+            choices.add(new Choice(lesson.key(), lesson.title(), lesson.inDay(), facts, lesson.questions().stream().map(WorkshopPage::asked).toList()));
         }
         return choices;
-    }
-
-    /** The lessons of the path called {@code workshop-day}. */
-    private static List<String> ofTheDay(Site site) {
-        List<String> keys = new ArrayList<>();
-        if (site.content().fronts().get("lessons") != null) {
-            site.content().fronts().get("lessons").paths().stream()
-                    .filter(path -> path.key().equals("workshop-day"))
-                    .forEach(path -> path.lessons().forEach(lesson -> keys.add(lesson.text())));
-        }
-        return keys;
     }
 
     private static Asked asked(Question question) {
         return new Asked(
                 question.key(),
                 question.title(),
-                question.scene(),
-                question.calculator().description().key(),
+                question.words(),
+                question.varies() ? "yes" : "",
+                question.isInWords() ? "" : question.calculator().description().key(),
                 Fragment.write(question.given()),
                 String.join(" ", question.keep()),
-                question.asked().key());
+                String.join(" ", question.asked().stream().map(Output::key).toList()),
+                question.because());
     }
 }

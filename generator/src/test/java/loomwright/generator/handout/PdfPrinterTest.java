@@ -32,9 +32,9 @@ class PdfPrinterTest {
     @Test
     void saysSoIfNoPdfCameOfIt() throws IOException {
         Path page = Files.writeString(folder.resolve("whole.html"), "page");
-        String said = new PdfPrinter(program("chromium", "exit 0"), words -> { }).print(page, folder.resolve("out.pdf"), folder.resolve("out.pdf"));
-        assertTrue(said.startsWith("No PDF: "), said);
-        assertTrue(said.endsWith("Open the pages in any browser and print them."), said);
+        PdfPrinter.Printed printed = new PdfPrinter(program("chromium", "exit 0"), words -> { }).print(page, folder.resolve("out.pdf"), folder.resolve("out.pdf"));
+        assertTrue(!printed.done() && printed.words().startsWith("No PDF: "), printed.words());
+        assertTrue(printed.words().endsWith("Open the pages in any browser and print them, or name another browser with --browser."), printed.words());
         assertTrue(Files.notExists(page));
     }
 }
