@@ -34,12 +34,18 @@ public final class Handout {
         for (Question question : questions) {
             if (question.varies() && varying < selection.mostVarying()) {
                 varying += ask(question) ? 1 : 0;
-            } else if (!question.varies() && alike < selection.mostAlike()) {
+            } else if (!question.varies() && alike < selection.mostAlike() && (question.isInWords() || selection.isSingle() || !alike(question).stops().isEmpty())) {
                 asked.add(question);
                 variants.add(null);
                 alike++;
             }
         }
+    }
+
+    /** A question as it stands in the lesson. */
+    private static Task alike(Question question) {
+        Working working = question.isInWords() ? null : Outcome.of(question.calculator(), question.given()).working();
+        return new Task(question, question.given(), working);
     }
 
     private boolean ask(Question question) {
@@ -69,8 +75,7 @@ public final class Handout {
         for (int i = 0; i < asked.size(); i++) {
             Question question = asked.get(i);
             if (variants.get(i) == null) {
-                Working working = question.isInWords() ? null : Outcome.of(question.calculator(), question.given()).working();
-                tasks.add(new Task(question, question.given(), working));
+                tasks.add(alike(question));
             } else {
                 Variation variation = variants.get(i).of(person);
                 tasks.add(new Task(question, variation.entries(), variation.working()));

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param lessons the lessons they are taken from, in order; one without a name if questions were chosen one by one
  * @param each how many with numbers of each lesson at most; {@link #SINGLE} if questions were chosen one by one
- * @param alike whether each lesson also asks one question that everyone gets alike: in words, or with the numbers of the lesson
+ * @param alike whether each lesson also asks one question that everyone gets alike, if it has one: in words, or about a check that ends in a stop
  * @param places the places of the lessons in the site, or of the questions if they were chosen one by one, counted from 0
  */
 public record Selection(List<LessonQuestions> lessons, int each, boolean alike, List<Integer> places) {
@@ -45,6 +45,11 @@ public record Selection(List<LessonQuestions> lessons, int each, boolean alike, 
             all.addAll(lesson.questions());
         }
         return all;
+    }
+
+    /** Whether questions were chosen one by one: then each of them is asked. */
+    boolean isSingle() {
+        return each == SINGLE;
     }
 
     /** How many questions with numbers a lesson is asked at most. */

@@ -22,7 +22,7 @@ public final class SheetMarkup {
     private static final double RUNNING = 7;
     private static final double LINE = 5;
     private static final double TITLE = 8.6;
-    private static final double RULED = 7.5;
+    private static final double RULED = 7;
     private static final double ANSWER = 9.5;
     private static final double GAP = 2;
 

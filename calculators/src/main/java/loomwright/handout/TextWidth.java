@@ -5,7 +5,7 @@ final class TextWidth {
     /** Letters of the body of a sheet on a whole line. */
     static final int SHEET = 84;
     /** Letters of one of the two columns of figures on a sheet. */
-    static final int FIGURE = 40;
+    static final int FIGURE = 45;
     /** Letters of a line of the key. */
     static final int KEY = 104;
 
