@@ -104,7 +104,7 @@ final class TablesMarkup {
     private Block table(Table table) {
         List<Column> columns = columns(table);
         List<Row> shown = shown(table);
-        Html html = new Html().tag("<div class=\"asked\"><h3>").text(table.title()).tag("</h3><table><thead><tr>");
+        Html html = new Html().tag("<div class=\"asked\"><h3>").text(table.title()).tag("</h3><div class=\"scroll\" role=\"region\" tabindex=\"0\"").attribute("aria-label", table.title()).tag("><table><thead><tr>");
         for (Column column : columns) {
             String unit = column.unit() == null || column.unit().symbol().isEmpty() ? "" : ", " + column.unit().symbol();
             html.tag("<th scope=\"col\">").text(Words.capital(column.key().replace('-', ' ')) + unit).tag("</th>");
@@ -118,7 +118,7 @@ final class TablesMarkup {
             html.tag("</tr>");
         }
         String source = table.source().document().title() + (table.source().locus().isEmpty() ? "" : ", " + table.source().locus());
-        html.tag("</tbody></table><p class=\"facts\">").text(source).tag("</p></div>");
+        html.tag("</tbody></table></div><p class=\"facts\">").text(source).tag("</p></div>");
         return new Block(html.toString(), TITLE + COLUMN_HEAD + ROW * shown.size() + LINE * TextWidth.lines(source, TextWidth.KEY));
     }
 
