@@ -15,14 +15,14 @@ public final class FieldMarkup {
 
     /** The field filled with {@code text}. */
     public static String of(Place place, Field field, String text) {
-        return of(place, field, text, null);
+        return of(place, field, text, null, false);
     }
 
     /** The field filled with {@code text}, with a place beside it that says whether it is assumed; null for a form that does not say so. */
-    static String of(Place place, Field field, String text, String mark) {
+    static String of(Place place, Field field, String text, String mark, boolean isHidden) {
         String id = place.id(field.key());
         String described = described(id, field, mark != null);
-        Html html = new Html().tag("<div class=\"field\"").attribute("data-input", field.key()).tag("><label");
+        Html html = new Html().tag("<div class=\"field\"").attribute("data-input", field.key()).tag(isHidden ? " hidden><label" : "><label");
         html.attribute("for", id).tag(">").text(label(field)).tag("</label>");
         if (!field.help().isEmpty()) {
             html.tag("<p class=\"help\"").attribute("id", id + "-help").tag(">").text(field.help()).tag("</p>");

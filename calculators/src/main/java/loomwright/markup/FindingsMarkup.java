@@ -8,11 +8,19 @@ import loomwright.worked.Working;
 public final class FindingsMarkup {
     private FindingsMarkup() {}
 
-    static String of(Links links, Working working) {
+    /** The checks of an example, a line each; what to do and the source unfold. */
+    static String folded(Links links, Working working) {
         if (working.findings().isEmpty()) {
             return "";
         }
-        return "<div class=\"findings\"><h4>Checks</h4>" + items(links, working) + "</div>";
+        Html html = new Html().tag("<div class=\"findings checks\"><h4>Checks</h4><ul>");
+        for (Finding finding : working.findings()) {
+            html.tag("<li class=\"finding\"").attribute("data-verdict", finding.verdict().key()).tag("><details><summary><span><strong class=\"verdict\">");
+            html.text(Words.sentence(finding.verdict().words())).tag("</strong> ").text(Words.sentence(finding.words())).tag("</span></summary>");
+            remedy(html, "What to do: ", finding);
+            html.tag(SourceMarkup.paragraph(links, finding.source())).tag("</details></li>");
+        }
+        return html.tag("</ul></div>").toString();
     }
 
     /** The checks where a heading stands already. */

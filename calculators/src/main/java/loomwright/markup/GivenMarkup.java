@@ -19,12 +19,12 @@ public final class GivenMarkup {
 
     /** The block {@code div.given} of an example with a story of its own. */
     public static String of(Description description, Map<String, String> given) {
-        return of(description, given, Assumed.OWN_STORY);
+        return of(description, given, Assumed.OWN_STORY, Absent.NONE);
     }
 
-    /** The block {@code div.given}. */
-    public static String of(Description description, Map<String, String> given, Assumed assumed) {
-        return "<div class=\"given\">" + inside("Given", description, given, Map.of(), assumed) + "</div>";
+    /** The block {@code div.given}, without what does not belong to the way chosen. */
+    public static String of(Description description, Map<String, String> given, Assumed assumed, Absent absent) {
+        return "<div class=\"given\">" + inside("Given", description, given, Map.of(), assumed, absent) + "</div>";
     }
 
     /**
@@ -33,7 +33,7 @@ public final class GivenMarkup {
      * @param own what the reader typed, of {@code given}
      */
     public static String inside(
-            String heading, Description description, Map<String, String> given, Map<String, String> own, Assumed assumed) {
+            String heading, Description description, Map<String, String> given, Map<String, String> own, Assumed assumed, Absent absent) {
         Html html = new Html().tag("<h4>").text(heading).tag("</h4><dl>");
         List<Field> fields = description.fields();
         FieldGroup group;
@@ -41,6 +41,9 @@ public final class GivenMarkup {
             group = FieldGroup.at(fields, at);
             if (!group.isEmpty(fields, given)) {
                 for (int i = at; i < group.to(); i++) {
+                    if (absent.has(fields.get(i).key()) && Assumed.isUnsaid(fields.get(i), given)) {
+                        continue;
+                    }
                     line(fields.get(i), given, own.containsKey(fields.get(i).key()) ? Assumed.OWN_STORY : assumed, html);
                 }
             }

@@ -21,7 +21,7 @@ public final class ProjectedMarkup {
 
     /** The table of results. */
     public static String results(Place place, Working working) {
-        return ResultsMarkup.of(place, working);
+        return ResultsMarkup.all(place, working);
     }
 
     /** Each check, as an item of a list. */

@@ -5,78 +5,114 @@ import java.util.List;
 import loomwright.worked.Result;
 import loomwright.worked.Working;
 
-/** The table of results, with the reader's own figures beside the printed ones if there are any. */
+/** A table of results, with the reader's own figures beside the printed ones if there are any. */
 final class ResultsMarkup {
-    private final Place place;
+    /** More than these do not stand beside the figures of a phone. */
+    private static final int MAIN = 3;
+
     private final Html html = new Html();
+    private final Working printed;
 
-    private ResultsMarkup(Place place) {
-        this.place = place;
+    /** @param printed the printed working where the reader has figures of his own; else null */
+    private ResultsMarkup(Working printed) {
+        this.printed = printed;
     }
 
-    static String of(Place place, Working printed) {
-        ResultsMarkup markup = new ResultsMarkup(place);
-        markup.open("<th scope=\"col\" class=\"number\">This example</th>");
-        for (Result result : ordered(place, printed)) {
-            markup.row(result);
-            markup.cell("number", result);
-            markup.html.tag("</tr>");
+    /** All results, those asked for first. */
+    static String all(Place place, Working working) {
+        List<Result> all = new ArrayList<>(main(place, working));
+        all.addAll(others(place, working));
+        return new ResultsMarkup(null).table(place, "results", "Result", all);
+    }
+
+    /** The main results, at most three: those asked for, or the first of the calculator. */
+    static String main(Place place, Working working, Working printed) {
+        return new ResultsMarkup(printed).table(place, "results", "Result", main(place, working));
+    }
+
+    /** The results that are no main ones, folded under their count; empty if there are none. */
+    static String others(Place place, Working working, Working printed) {
+        List<Result> others = others(place, working);
+        if (others.isEmpty()) {
+            return "";
         }
-        return markup.close();
+        String count = others.size() == 1 ? "One more result" : others.size() + " more results";
+        return "<details class=\"other-results\"><summary>" + count + "</summary>"
+                + new ResultsMarkup(printed).table(place, "other-results", "", others) + "</details>";
     }
 
-    static String of(Place place, Working own, Working printed) {
-        ResultsMarkup markup = new ResultsMarkup(place);
-        markup.open("<th scope=\"col\" class=\"number own\">Your figures</th><th scope=\"col\" class=\"number printed\">Printed example</th>");
-        for (Result result : ordered(place, own)) {
-            markup.row(result);
-            markup.cell("number own", result);
-            markup.cell("number printed", printed.result(result.output().key()));
-            markup.html.tag("</tr>");
-        }
-        return markup.close();
+    /** The first of the main results; null if there is no result. */
+    static Result first(Place place, Working working) {
+        List<Result> main = main(place, working);
+        return main.isEmpty() ? null : main.get(0);
     }
 
-    /** The results asked for first, in the order asked, then the others in the order of the calculator. */
-    private static List<Result> ordered(Place place, Working working) {
-        List<Result> ordered = new ArrayList<>();
+    private static List<Result> main(Place place, Working working) {
+        List<Result> main = new ArrayList<>();
         for (String key : place.show()) {
             Result result = working.result(key);
-            if (result != null) {
-                ordered.add(result);
+            if (result != null && main.size() < MAIN) {
+                main.add(result);
             }
+        }
+        if (main.isEmpty() && !working.results().isEmpty()) {
+            main.add(working.results().get(0));
+        }
+        return main;
+    }
+
+    /** Those asked for that are no main ones, then the others in the order of the calculator. */
+    private static List<Result> others(Place place, Working working) {
+        List<Result> before = main(place, working);
+        List<Result> others = new ArrayList<>();
+        for (String key : place.show()) {
+            add(others, working.result(key), before);
         }
         for (Result result : working.results()) {
-            if (!isFirst(place, result)) {
-                ordered.add(result);
-            }
+            add(others, result, before);
         }
-        return ordered;
+        return others;
     }
 
-    private static boolean isFirst(Place place, Result result) {
-        for (String key : place.show()) {
-            if (key.equals(result.output().key())) {
-                return true;
-            }
+    private static void add(List<Result> others, Result result, List<Result> before) {
+        if (result != null && !before.contains(result) && !others.contains(result)) {
+            others.add(result);
         }
-        return false;
     }
 
-    private void open(String heads) {
-        String id = place.id("results");
-        html.tag("<div class=\"results\"><h4").attribute("id", id).tag(">Result</h4><table");
-        html.attribute("aria-labelledby", id + " " + place.id("title"));
-        html.tag("><thead><tr><th scope=\"col\">Quantity</th>").tag(heads).tag("</tr></thead><tbody>");
+    private String table(Place place, String part, String heading, List<Result> results) {
+        String id = place.id(part);
+        html.tag("<div class=\"results\">");
+        if (heading.isEmpty()) {
+            html.tag("<table aria-label=\"Other results\">");
+        } else {
+            html.tag("<h4").attribute("id", id).tag(">").text(heading).tag("</h4><table");
+            html.attribute("aria-labelledby", id + " " + place.id("title")).tag(">");
+        }
+        html.tag("<thead><tr><th scope=\"col\">Quantity</th>");
+        html.tag(printed == null ? "<th scope=\"col\" class=\"number\">This example</th>"
+                : "<th scope=\"col\" class=\"number own\">Your figures</th><th scope=\"col\" class=\"number printed\">Printed example</th>");
+        html.tag("</tr></thead><tbody>");
+        for (Result result : results) {
+            row(place, result);
+        }
+        return html.tag("</tbody></table></div>").toString();
     }
 
-    private void row(Result result) {
+    private void row(Place place, Result result) {
+        String key = result.output().key();
         html.tag("<tr");
-        if (isFirst(place, result)) {
+        if (place.show().contains(key)) {
             html.tag(" class=\"first\"");
         }
-        html.attribute("data-result", result.output().key()).tag("><th scope=\"row\">");
-        html.text(result.output().label()).tag("</th>");
+        html.attribute("data-result", key).tag("><th scope=\"row\">").text(result.output().label()).tag("</th>");
+        if (printed == null) {
+            cell("number", result);
+        } else {
+            cell("number own", result);
+            cell("number printed", printed.result(key));
+        }
+        html.tag("</tr>");
     }
 
     private void cell(String classes, Result result) {
@@ -87,9 +123,5 @@ final class ResultsMarkup {
             html.value(result.quantity());
         }
         html.tag("</td>");
-    }
-
-    private String close() {
-        return html.tag("</tbody></table></div>").toString();
     }
 }

@@ -11,15 +11,17 @@ import loomwright.worked.ChoiceStep;
 import loomwright.worked.Description;
 import loomwright.worked.FormulaStep;
 import loomwright.worked.Step;
+import loomwright.worked.Working;
 
 /** One rung of a ladder: a working with blanks, or with a slip. */
 public final class RungMarkup {
     private RungMarkup() {}
 
     /** The head of a rung: what it is, what to do, and what is given. */
-    public static String head(Place place, String title, String words, Description description, Map<String, String> given) {
+    public static String head(Place place, String title, String words, Working working, Map<String, String> given) {
         Html html = new Html().tag("<h4").attribute("id", place.id("rung")).tag(">").text(title).tag("</h4><p>").text(words).tag("</p>");
-        return html.tag(GivenMarkup.of(description, given)).toString();
+        Description description = working.description();
+        return html.tag(GivenMarkup.of(description, given, Assumed.OWN_STORY, Absent.of(description, working.entries()))).toString();
     }
 
     /** Buttons of a rung, by what they do and what they say. */

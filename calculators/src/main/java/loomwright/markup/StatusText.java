@@ -11,7 +11,7 @@ public final class StatusText {
 
     /** The sentence, such as {@code Voltage drop 0.511 V, 1 caution}. */
     public static String of(Place place, Working working) {
-        Result first = first(place, working);
+        Result first = ResultsMarkup.first(place, working);
         StringBuilder text = new StringBuilder();
         if (first != null) {
             text.append(first.output().label()).append(' ').append(first.quantity().text());
@@ -19,15 +19,6 @@ public final class StatusText {
         count(text, working, Verdict.CAUTION, " caution", " cautions");
         count(text, working, Verdict.STOP, " stop", " stops");
         return text.toString();
-    }
-
-    private static Result first(Place place, Working working) {
-        for (String key : place.show()) {
-            if (working.result(key) != null) {
-                return working.result(key);
-            }
-        }
-        return working.results().isEmpty() ? null : working.results().get(0);
     }
 
     private static void count(StringBuilder text, Working working, Verdict verdict, String one, String more) {

@@ -1,5 +1,6 @@
 package loomwright.markup;
 
+import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.source.Source;
 import loomwright.worked.Candidate;
@@ -13,21 +14,57 @@ import loomwright.worked.Working;
 /** The working, step by step. */
 final class StepsMarkup {
     private final Links links;
+    private final boolean sourced;
     private final Html html = new Html();
 
-    private StepsMarkup(Links links) {
+    private StepsMarkup(Links links, boolean sourced) {
         this.links = links;
+        this.sourced = sourced;
+    }
+
+    private StepsMarkup(Links links) {
+        this(links, true);
     }
 
     static String of(Links links, Working working) {
-        StepsMarkup markup = new StepsMarkup(links);
-        markup.html.tag("<div class=\"working\"><h4>Working</h4><ol class=\"steps\">");
+        return new StepsMarkup(links).all(working);
+    }
+
+    /** The steps of an example on the page: their sources stand folded behind them, see {@link #sources}. */
+    static String withoutSources(Links links, Working working) {
+        return new StepsMarkup(links, false).all(working);
+    }
+
+    /** Where the figures of the steps come from, folded; empty if none is looked up. */
+    static String sources(Links links, Working working) {
+        Html html = new Html();
+        int number = 0;
+        for (Step step : working.steps()) {
+            number++;
+            Source source = source(step);
+            if (source != null) {
+                html.tag("<li value=\"" + number + "\">").tag(SourceMarkup.inLine(links, source)).tag("</li>");
+            }
+        }
+        String items = html.toString();
+        return items.isEmpty() ? "" : "<details class=\"sources\"><summary>Where the figures of the steps come from</summary><ol>" + items + "</ol></details>";
+    }
+
+    private static Source source(Step step) {
+        if (step instanceof TableStep table) {
+            return table.row().source();
+        }
+        return step instanceof ChoiceStep choice ? choice.source() : step instanceof FormulaStep formula ? formula.source() : null;
+    }
+
+    private String all(Working working) {
+        html.tag("<div class=\"working\"><h4>Working</h4><ol class=\"steps\">");
         int number = 1;
         for (Step step : working.steps()) {
-            markup.step(step, number);
+            step(step, number);
             number++;
         }
-        return markup.html.tag("</ol></div>").toString();
+        return html.tag("</ol></div>").toString();
     }
 
     /** The inside of one step, with the reason for it. */
@@ -98,19 +135,41 @@ final class StepsMarkup {
     }
 
     private void choice(ChoiceStep step) {
+        List<Candidate> candidates = step.candidates();
+        int hidden = sourced ? 0 : beforeTheLast(candidates);
+        if (hidden > 0) {
+            html.tag("<details class=\"tried\"><summary>" + hidden + " tried before</summary>");
+            candidates(candidates.subList(0, hidden));
+            html.tag("</details>");
+        }
+        candidates(candidates.subList(hidden, candidates.size()));
+        if (step.result() == null) {
+            html.tag("<p class=\"gives\">None of these fits.</p>");
+        } else {
+            html.tag("<p class=\"gives\">Taken: ");
+            strong(step.result());
+        }
+        source(step.source());
+    }
+
+    /** How many of a long list were tried before the one that nearly fits: those are looked at by who doubts. */
+    private static int beforeTheLast(List<Candidate> candidates) {
+        int last = candidates.size() - 1;
+        while (last > 0 && !candidates.get(last).taken()) {
+            last--;
+        }
+        int hidden = (last == 0 ? candidates.size() - 1 : last) - 1;
+        return hidden > 2 ? hidden : 0;
+    }
+
+    private void candidates(List<Candidate> candidates) {
         html.tag("<ul class=\"candidates\">");
-        for (Candidate candidate : step.candidates()) {
+        for (Candidate candidate : candidates) {
             String element = candidate.taken() ? "strong" : "span";
             html.tag("<li><" + element + " class=\"value\">").text(candidate.name()).tag("</" + element + "> ");
             html.text(candidate.reason()).tag("</li>");
         }
-        if (step.result() == null) {
-            html.tag("</ul><p class=\"gives\">None of these fits.</p>");
-        } else {
-            html.tag("</ul><p class=\"gives\">Taken: ");
-            strong(step.result());
-        }
-        source(step.source());
+        html.tag("</ul>");
     }
 
     private void strong(Quantity quantity) {
@@ -118,6 +177,8 @@ final class StepsMarkup {
     }
 
     private void source(Source source) {
-        html.tag(SourceMarkup.paragraph(links, source));
+        if (sourced) {
+            html.tag(SourceMarkup.paragraph(links, source));
+        }
     }
 }

@@ -11,6 +11,7 @@ public final class Entries {
     private final Map<String, Quantity> quantities = new HashMap<>();
     private final Map<String, Option> options = new HashMap<>();
     private final Set<String> assumed = new HashSet<>();
+    private final Set<String> asked = new HashSet<>();
 
     Entries() {}
 
@@ -32,23 +33,35 @@ public final class Entries {
         return assumed.contains(key);
     }
 
+    /**
+     * Whether the working has asked for a field. One that it never asked for does not belong to the way chosen: another kind of conductor, a
+     * stretch that is not there.
+     */
+    public boolean isAsked(String key) {
+        return asked.contains(key);
+    }
+
     /** The quantity entered, or null if the field was left empty. */
     public Quantity quantity(String key) {
+        asked.add(key);
         return quantities.get(key);
     }
 
     /** Whether the field holds a quantity. */
     public boolean has(String key) {
+        asked.add(key);
         return quantities.containsKey(key);
     }
 
     /** The key of the option chosen. */
     public String choice(String key) {
+        asked.add(key);
         return options.get(key).key();
     }
 
     /** The option chosen, or null if the field is not a choice. */
     public Option option(String key) {
+        asked.add(key);
         return options.get(key);
     }
 
@@ -58,7 +71,7 @@ public final class Entries {
      * @throws Refusal if it was left empty
      */
     public Quantity required(QuantityField field) {
-        Quantity quantity = quantities.get(field.key());
+        Quantity quantity = quantity(field.key());
         if (quantity == null) {
             throw new Refusal(field.key(), field.label() + " is needed here: enter a number");
         }

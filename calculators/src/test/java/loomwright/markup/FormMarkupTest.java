@@ -56,16 +56,16 @@ class FormMarkupTest {
     void foldsAwayTheLoadsThatAreNotInUse() {
         Description day = new DayEnergy().description();
         Map<String, String> entries = new HashMap<>(Map.of("load-1-power", "75 W", "load-1-hours", "4 h", "load-3-power", "5 W"));
-        String form = FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY);
+        String form = FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY, Absent.NONE);
         assertFolded(form, "load-2-power", true);
         assertFolded(form, "load-3-power", false);
         assertFolded(form, "load-4-power", true);
         assertFolded(form, "load-8-duty", true);
         assertEquals(2, form.split("<details").length - 1);
-        assertContains(form, "<summary>Load 4 and on, if you need it</summary>");
+        assertContains(form, "<summary>Load 2 and on, if you need it</summary>");
         assertFalse(GivenMarkup.of(day, entries).contains("Load 2"));
         entries.clear();
-        assertFolded(FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY), "load-1-power", false);
+        assertFolded(FormMarkup.of(Sample.PLACE, day, entries, Assumed.OWN_STORY, Absent.NONE), "load-1-power", false);
     }
 
     private static void assertFolded(String form, String field, boolean folded) {
@@ -104,12 +104,12 @@ class FormMarkupTest {
         assertContains(form("8 A", "2.5"), "<span class=\"assumed\" id=\"bench-current-assumed\"></span>");
         Map<String, String> entries = Sample.entries("8 A", "2.5");
         Assumed lent = new Assumed("Lesson 8");
-        String form = FormMarkup.of(Sample.PLACE, description, entries, lent);
+        String form = FormMarkup.of(Sample.PLACE, description, entries, lent, Absent.NONE);
         assertContains(form, "id=\"bench-current-assumed\">assumed, as in Lesson 8</span>");
         assertContains(form, "id=\"bench-temperature-assumed\">assumed</span>");
         assertContains(form, "id=\"bench-spare-assumed\"></span>");
-        assertContains(GivenMarkup.of(description, entries, lent), "<span class=\"assumed\">assumed, as in Lesson 8</span>");
-        String typed = GivenMarkup.inside("Given", description, entries, Map.of("current", "8 A"), lent);
+        assertContains(GivenMarkup.of(description, entries, lent, Absent.NONE), "<span class=\"assumed\">assumed, as in Lesson 8</span>");
+        String typed = GivenMarkup.inside("Given", description, entries, Map.of("current", "8 A"), lent, Absent.NONE);
         assertContains(typed, "<dd><span class=\"value\">8\u00a0A</span></dd>");
     }
 
@@ -138,7 +138,7 @@ class FormMarkupTest {
     }
 
     private String form(String current, String size) {
-        return FormMarkup.of(Sample.PLACE, description, Sample.entries(current, size), Assumed.OWN_STORY);
+        return FormMarkup.of(Sample.PLACE, description, Sample.entries(current, size), Assumed.OWN_STORY, Absent.NONE);
     }
 
     private static void assertContains(String html, String part) {

@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import loomwright.worked.Working;
 import org.junit.jupiter.api.Test;
 
 class OutcomeMarkupTest {
-    private final String printed = OutcomeMarkup.printed(Sample.PLACE, Sample.working("8 A"), "<svg></svg>");
+    private final String printed = whole(Sample.working("8 A"));
 
     @Test
     void putsTheResultsAskedForFirst() {
@@ -17,14 +18,20 @@ class OutcomeMarkupTest {
         assertTrue(drop > 0 && drop < resistance, printed);
     }
 
+    private static String whole(Working working) {
+        return UpshotMarkup.printed(Sample.PLACE, working) + OutcomeMarkup.printed(Sample.PLACE, working);
+    }
+
     @Test
-    void putsTheFigureBeforeTheResults() {
-        assertTrue(printed.startsWith("<svg></svg><div class=\"results\">"), printed);
+    void theUpshotEndsWithTheWorstVerdict() {
+        String upshot = UpshotMarkup.printed(Sample.PLACE, Sample.working("8 A"));
+        assertTrue(upshot.startsWith("<div class=\"results\">"), upshot);
+        assertTrue(upshot.endsWith("<p class=\"worst\" data-verdict=\"stop\"><strong>Stop.</strong> It is hot.</p>"), upshot);
     }
 
     @Test
     void showsOwnFiguresBesideThePrintedOnes() {
-        String own = OutcomeMarkup.own(Sample.PLACE, Sample.working("4 A"), Sample.working("8 A"), "");
+        String own = UpshotMarkup.own(Sample.PLACE, Sample.working("4 A"), Sample.working("8 A"));
         assertContains(own, "<th scope=\"col\" class=\"number own\">Your figures</th><th scope=\"col\" class=\"number printed\">Printed example</th>");
         assertContains(
                 own,
@@ -44,15 +51,17 @@ class OutcomeMarkupTest {
         assertContains(
                 printed,
                 "<li><p class=\"words\">Look the resistance up. It is printed.</p><p class=\"gives\">Resistance of the run "
-                        + "<math><msub><mi>R</mi><mtext>c</mtext></msub></math> <strong class=\"value\">50\u00a0mΩ</strong></p>"
-                        + "<p class=\"source\">Source: <a href=\"../numbers.html#source-book\">A book &lt;of&gt; tables</a>, 2001, "
-                        + "Table 5, 2.5\u00a0mm² <span class=\"standing\">published</span></p></li>");
+                        + "<math><msub><mi>R</mi><mtext>c</mtext></msub></math> <strong class=\"value\">50\u00a0mΩ</strong></p></li>");
+        assertContains(
+                printed,
+                "<li value=\"1\"><span class=\"source\">Source: <a href=\"../numbers.html#source-book\">A book &lt;of&gt; tables</a>, 2001, "
+                        + "Table 5, 2.5\u00a0mm² <span class=\"standing\">published</span></span></li>");
     }
 
     @Test
     void writesAConversionOnlyWhenThereIsOne() {
         assertFalse(printed.contains("Bring the current"), printed);
-        String converted = OutcomeMarkup.printed(Sample.PLACE, Sample.working("500 mA"), "");
+        String converted = whole(Sample.working("500 mA"));
         assertContains(
                 converted,
                 "<p class=\"words\">Bring the current to amperes.</p><p class=\"gives\"><span class=\"value\">500\u00a0mA</span>"
@@ -72,9 +81,9 @@ class OutcomeMarkupTest {
     void saysWhatEachCheckFound() {
         assertContains(
                 printed,
-                "<li class=\"finding\" data-verdict=\"passed\"><p><strong class=\"verdict\">Check passed.</strong> The drop is small.</p>"
-                        + "<p class=\"source\">");
-        assertContains(printed, "data-verdict=\"stop\"><p><strong class=\"verdict\">Stop.</strong> It is hot.</p>");
+                "<li class=\"finding\" data-verdict=\"passed\"><details><summary><span><strong class=\"verdict\">Check passed.</strong> "
+                        + "The drop is small.</span></summary><p class=\"source\">");
+        assertContains(printed, "data-verdict=\"stop\"><details><summary><span><strong class=\"verdict\">Stop.</strong> It is hot.</span></summary>");
         assertContains(printed, "<p class=\"remedy\">What to do: use a larger size.</p>");
     }
 

@@ -43,8 +43,12 @@ class WorkingStructureTest {
                 drop.select(".line").eachAttr("aria-label"));
         Element looked = drop.select("ol.steps > li").get(1);
         assertEquals("Resistance of one metre in the table rt 7.6 mΩ/m", looked.selectFirst("p.gives").text());
-        assertTrue(looked.selectFirst("p.source").text().endsWith("2.5 mm² published, second-hand"), looked.text());
-        assertEquals(1, drop.select("ol.steps p.source").size());
+        assertEquals(0, drop.select("ol.steps .source").size());
+        Element source = drop.selectFirst("details.sources > ol > li[value=2]");
+        assertTrue(source.text().endsWith("2.5 mm² published, second-hand"), source.text());
+        assertEquals(1, drop.select("details.sources li").size());
+        Element whole = Jsoup.parseBodyFragment(OutcomeMarkup.steps(new Links("../"), working("voltage-drop", BENCH))).body();
+        assertEquals(source.text(), whole.selectFirst("ol.steps > li:eq(1) > p.source").text());
     }
 
     @Test
@@ -66,12 +70,15 @@ class WorkingStructureTest {
     @Test
     void resultsAskedForStandFirstThenTheOthers() {
         assertEquals(List.of("drop-percent", "drop"), drop.select("tr.first").eachAttr("data-result"));
+        assertEquals(List.of("drop-percent", "drop"), drop.select(".upshot tbody > tr").eachAttr("data-result"));
         assertEquals(
-                List.of("drop-percent", "drop", "voltage-at-load", "power-lost", "circuit-length", "resistance-per-metre", "circuit-resistance"),
-                drop.select("tbody > tr").eachAttr("data-result"));
+                List.of("voltage-at-load", "power-lost", "circuit-length", "resistance-per-metre", "circuit-resistance"),
+                drop.select(".outcome > .other-results tbody > tr").eachAttr("data-result"));
+        assertEquals("5 more results", drop.selectFirst(".other-results > summary").text());
+        assertEquals(List.of("heat"), junction.select(".upshot tbody > tr").eachAttr("data-result"));
         assertEquals("Drop as a share of the supply voltage 5.32 %", drop.selectFirst("tr.first").text());
         assertEquals(0, junction.select("tr.first").size());
-        assertEquals(List.of("Quantity", "This example"), drop.select("thead th").eachText());
+        assertEquals(List.of("Quantity", "This example"), drop.select(".upshot thead th").eachText());
         assertEquals("bench-results bench-title", drop.selectFirst(".results > table").attr("aria-labelledby"));
     }
 
@@ -80,9 +87,11 @@ class WorkingStructureTest {
     void findingsSayVerdictFigureLimitRemedyAndSource() {
         Elements found = drop.select(".findings > ul > li.finding");
         assertEquals(List.of("caution", "passed"), found.eachAttr("data-verdict"));
-        assertEquals(List.of("Caution.", "Check passed."), found.select("p > strong.verdict").eachText());
-        assertTrue(found.get(0).selectFirst("p").text().endsWith("the drop, 0.638 V, is above 3 % of 12 V, 0.36 V."), found.text());
-        assertTrue(found.get(1).selectFirst("p").text().endsWith("the drop, 0.638 V, is within 10 % of 12 V, 1.2 V."), found.text());
+        assertEquals(List.of("Caution.", "Check passed."), found.select("details > summary strong.verdict").eachText());
+        assertTrue(found.get(0).selectFirst("summary").text().endsWith("the drop, 0.638 V, is above 3 % of 12 V, 0.36 V."), found.text());
+        assertTrue(found.get(1).selectFirst("summary").text().endsWith("the drop, 0.638 V, is within 10 % of 12 V, 1.2 V."), found.text());
+        assertEquals("caution", drop.selectFirst(".upshot > .worst").attr("data-verdict"));
+        assertEquals(found.get(0).selectFirst("summary").text(), drop.selectFirst(".upshot > .worst").text());
         assertTrue(found.get(0).selectFirst("p.remedy").text().startsWith("What to do: if your circuit is one of these, "), found.text());
         assertEquals(0, found.get(1).select("p.remedy").size());
         assertEquals(2, found.select("p.source > a[href=../numbers.html#source-abyc-e-11]").size());
@@ -90,6 +99,7 @@ class WorkingStructureTest {
         assertEquals(List.of("passed", "passed"), warm.eachAttr("data-verdict"));
         assertTrue(warm.get(0).text().contains("68.8 °C") && warm.get(0).text().contains("140 °C"), warm.text());
         assertTrue(warm.get(1).text().contains("52 °C") && warm.get(1).text().contains("70 °C"), warm.text());
+        assertEquals("2 checks passed.", junction.selectFirst(".upshot > .worst[data-verdict=passed]").text());
         Element plain = Jsoup.parseBodyFragment(FindingsMarkup.list(Links.NONE, working("voltage-drop", BENCH))).body();
         assertEquals(2, plain.select("div.findings > ul > li").size());
         assertEquals(0, plain.select("h4, a").size());
@@ -136,7 +146,7 @@ class WorkingStructureTest {
     void aProjectorShowsTheSameInPieces() {
         Working working = working("voltage-drop", BENCH);
         List<String> pieces = ProjectedMarkup.steps(new Links("../"), working);
-        List<String> whole = drop.select("ol.steps > li").eachText();
+        List<String> whole = Jsoup.parseBodyFragment(OutcomeMarkup.steps(new Links("../"), working)).select("ol.steps > li").eachText();
         assertEquals(whole, pieces.stream().map(piece -> Jsoup.parseBodyFragment(piece).text()).toList());
         assertEquals(drop.select("li.finding").eachText(), ProjectedMarkup.checks(new Links("../"), working).stream().map(item -> Jsoup.parseBodyFragment(item).text()).toList());
         assertEquals(drop.select("details.assumptions li").eachText(), ProjectedMarkup.assumptions(working).stream().map(item -> Jsoup.parseBodyFragment(item).text()).toList());
@@ -149,13 +159,14 @@ class WorkingStructureTest {
         Map<String, String> half = new java.util.HashMap<>(BENCH);
         half.put("current", "5 A");
         Place place = new Place("bench", Links.NONE, List.of("drop"));
-        Element own = Jsoup.parseBodyFragment(OutcomeMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH), "<i></i>")).body();
+        Element own = Jsoup.parseBodyFragment(UpshotMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH))
+                + OutcomeMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH))).body();
         assertEquals("Voltage drop 0.3192 V 0.6384 V", own.selectFirst("tr.first").text());
         assertEquals("2.66 %", own.selectFirst("tr[data-result=drop-percent] > td.own").text());
         assertEquals("5.32 %", own.selectFirst("tr[data-result=drop-percent] > td.printed").text());
         assertEquals("Voltage drop 0.3192\u00a0V", StatusText.of(place, working("voltage-drop", half)).substring(0, 21));
         assertEquals("Voltage drop 0.6384\u00a0V, 1 caution", StatusText.of(place, working("voltage-drop", BENCH)));
-        Element none = Jsoup.parseBodyFragment(OutcomeMarkup.own(place, working("voltage-drop", half), working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A")), "")).body();
+        Element none = Jsoup.parseBodyFragment(UpshotMarkup.own(place, working("voltage-drop", half), working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A")))).body();
         assertEquals("none", none.selectFirst("tr.first > td.printed").text());
     }
 
@@ -181,7 +192,9 @@ class WorkingStructureTest {
     }
 
     private static Element page(String calculator, Map<String, String> entries, List<String> show) {
-        return Jsoup.parseBodyFragment(OutcomeMarkup.printed(new Place("bench", new Links("../"), show), working(calculator, entries), "")).body();
+        Place place = new Place("bench", new Links("../"), show);
+        return Jsoup.parseBodyFragment("<div class=\"upshot\">" + UpshotMarkup.printed(place, working(calculator, entries)) + "</div><div class=\"outcome\">"
+                + OutcomeMarkup.printed(place, working(calculator, entries)) + "</div>").body();
     }
 
     private static Working working(String calculator, Map<String, String> entries) {

@@ -140,7 +140,7 @@ final class Climb {
     }
 
     private void show(int rung, String words, Map<String, String> entries, String steps, String... actions) {
-        panel.setInnerHTML(RungMarkup.head(place, LadderMarkup.name(rung), words, calculator.description(), entries) + steps
+        panel.setInnerHTML(RungMarkup.head(place, LadderMarkup.name(rung), words, printed.working(), entries) + steps
                 + "<div class=\"tasks\"></div><div class=\"end-of-rung\"></div>" + RungMarkup.actions(actions));
         listen(panel.querySelector(":scope > .moves"), rung, null);
         row.say(LadderMarkup.name(rung) + ". " + words);

@@ -2,6 +2,7 @@ package loomwright.browser;
 
 import java.util.HashMap;
 import java.util.Map;
+import loomwright.markup.Absent;
 import loomwright.markup.Assumed;
 import loomwright.markup.GivenMarkup;
 import loomwright.worked.Description;
@@ -19,6 +20,7 @@ final class GivenList {
     private final Assumed assumed;
     private Map<String, String> now;
     private Map<String, String> own;
+    private Absent absent;
 
     GivenList(HTMLElement element, Description description, Assumed assumed) {
         this.assumed = assumed;
@@ -58,13 +60,15 @@ final class GivenList {
      * From now on these entries are given. They are written down when the page is printed; until then the form shows them.
      *
      * @param typed what of them is the reader's
+     * @param without what does not belong to the way chosen
      */
-    void show(Map<String, String> entries, Map<String, String> typed, boolean isPrinted) {
+    void show(Map<String, String> entries, Map<String, String> typed, Absent without, boolean isPrinted) {
+        absent = without;
         now = isPrinted ? null : entries;
         own = typed;
     }
 
     private void write() {
-        element.setInnerHTML(now == null ? printedMarkup : GivenMarkup.inside("Given, with your own figures", description, now, own, assumed));
+        element.setInnerHTML(now == null ? printedMarkup : GivenMarkup.inside("Given, with your own figures", description, now, own, assumed, absent));
     }
 }

@@ -1,6 +1,7 @@
 package loomwright.browser;
 
 import java.util.Map;
+import loomwright.markup.Absent;
 import loomwright.markup.AnswerMarkup;
 import loomwright.markup.Assumed;
 import loomwright.markup.FormMarkup;
@@ -20,6 +21,7 @@ final class LiveExample {
     private final Calculator calculator;
     private final EntryForm form;
     private final FaultNotes notes;
+    private final FieldsShown shown;
     private final OutcomeView outcome;
     private final GraphView graph;
     private final GivenList given;
@@ -40,7 +42,8 @@ final class LiveExample {
         HTMLElement formElement = section.querySelector("form.try");
         this.form = new EntryForm(formElement, place, calculator.description(), assumed, given.said());
         this.notes = new FaultNotes(formElement, place);
-        this.outcome = new OutcomeView(section.querySelector(".outcome"), place);
+        this.shown = new FieldsShown(formElement, calculator.description());
+        this.outcome = new OutcomeView(section, place);
         this.graph = new GraphView(section.querySelector(".graph"), calculator);
         this.answer = new AnswerForm(section.querySelector("form.check"), place, asked);
         this.status = new StatusLine(formElement.querySelector(".unseen[role=status]"));
@@ -55,10 +58,13 @@ final class LiveExample {
         Place place = new Place(section.getAttribute("data-key"), links, ShownFirst.of(section));
         String lender = section.getAttribute("data-lender");
         Assumed assumed = lender == null ? Assumed.OWN_STORY : new Assumed(lender);
-        GivenList given = new GivenList(section.querySelector(".given"), calculator.description(), assumed);
+        GivenList given = new GivenList(section.querySelector(".figures > .given"), calculator.description(), assumed);
         Output asked = calculator.description().output(section.getAttribute("data-check"));
         given.hide();
-        Dom.insertAfter(given.element(), FormMarkup.of(place, calculator.description(), given.said(), assumed));
+        String absent = section.getAttribute("data-absent");
+        Dom.insertAfter(given.element(), FormMarkup.of(
+                place, calculator.description(), given.said(), assumed, absent == null ? Absent.NONE : new Absent(" " + absent + " ")));
+        InSight.keep(section.querySelector(".figures"));
         Dom.append(section, AnswerMarkup.form(place, asked));
         return new LiveExample(section, calculator, place, given, assumed, asked);
     }
@@ -73,6 +79,7 @@ final class LiveExample {
     /** Puts figures from elsewhere into the fields, and says at once if they cannot be used. */
     void fill(Map<String, String> entries) {
         if (form.fill(entries)) {
+            shown.unfold(entries);
             work(true);
         }
     }
@@ -101,7 +108,7 @@ final class LiveExample {
 
     /** A key was pressed in a field. What the page shows is from before, and says so; the entry counts once it is finished. */
     private void typing() {
-        outcome.old().typing();
+        outcome.typing();
         graph.typing();
         answer.clear();
         status.hush();
@@ -124,18 +131,21 @@ final class LiveExample {
         Outcome worked = Outcome.of(calculator, entries);
         Working own = worked.working();
         if (own == null) {
-            outcome.old().refused();
+            outcome.refused();
             graph.refused();
             answer.showFaults();
+            shown.reveal(worked.faults());
             notes.show(worked.faults(), leftField);
             say(notes.spoken(), leftField);
             return;
         }
         notes.clear();
+        Absent absent = Absent.of(calculator.description(), own.entries());
+        shown.without(absent);
         boolean isPrinted = isPrinted(entries);
         outcome.show(isPrinted ? printed() : own, printed());
         graph.show(entries, own);
-        given.show(entries, form.own(entries), isPrinted);
+        given.show(entries, form.own(entries), absent, isPrinted);
         answer.show(() -> own);
         say(StatusText.of(place, own), leftField);
     }

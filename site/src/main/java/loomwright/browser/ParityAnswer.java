@@ -7,6 +7,7 @@ import loomwright.catalogue.Catalogue;
 import loomwright.markup.Links;
 import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.Place;
+import loomwright.markup.UpshotMarkup;
 import loomwright.worked.EntryFault;
 import loomwright.worked.Finding;
 import loomwright.worked.Outcome;
@@ -39,7 +40,8 @@ public final class ParityAnswer {
             out.append("fault ").append(fault.fieldKey()).append(' ').append(fault.message()).append('\n');
         }
         if (outcome.working() != null) {
-            out.append(OutcomeMarkup.printed(new Place("example", new Links("../"), List.of()), outcome.working(), ""));
+            Place place = new Place("example", new Links("../"), List.of());
+            out.append(UpshotMarkup.printed(place, outcome.working())).append(OutcomeMarkup.printed(place, outcome.working()));
         }
         return out.toString();
     }

@@ -22,7 +22,7 @@ final class Printing {
     }
 
     private void before() {
-        NodeList<? extends HTMLElement> folded = document.querySelectorAll("details:not([open])");
+        NodeList<? extends HTMLElement> folded = document.querySelectorAll("details:not([open], .further)");
         for (int i = 0; i < folded.getLength(); i++) {
             folded.get(i).setAttribute(OPENED, "");
             folded.get(i).setAttribute("open", "");
@@ -40,8 +40,8 @@ final class Printing {
     }
 
     private void hide(boolean forms) {
-        hide("section.example > form.try, section.example > form.check", forms);
-        hide("section.example > .given:has(+ form.try)", !forms);
+        hide("section.example form.try, section.example form.check", forms);
+        hide("section.example .given:has(+ form.try)", !forms);
     }
 
     private void hide(String selector, boolean hidden) {

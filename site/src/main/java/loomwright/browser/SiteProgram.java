@@ -13,6 +13,8 @@ final class SiteProgram {
         ForgetButton.mount(document);
         Workshop.mount(document);
         Printing.prepare(document);
+        InSight.followKeyboard();
+        Further.followAddress();
         Examples.watch(document);
     }
 }

@@ -98,8 +98,11 @@ final class Browser implements AutoCloseable {
         run("document.querySelectorAll(arguments[0]).forEach(each => each.dispatchEvent(new Event('focusin', {bubbles: true})))", selector);
     }
 
+    /** Puts the focus on something, and unfolds what it stands in, as a reader would. */
     void focus(String selector) {
-        run("document.querySelector(arguments[0]).focus()", selector);
+        run("const there = document.querySelector(arguments[0]);"
+                + " for (let at = there; at; at = at.parentElement) { if (at.tagName === 'DETAILS') { at.open = true; } } there.focus();",
+                selector);
     }
 
     /** Presses keys one after the other. They go to the page, as those of a reader do, and so to whatever has the focus. */

@@ -165,7 +165,7 @@ class JourneyIT {
         browser.until(() -> !form.text("form.try [role=status].unseen").isEmpty());
         assertEquals(2 * printed, number(form.own("drop")), 0.001, "20 A through what was printed for 10 A");
         List<?> seen = (List<?>) browser.run("return window.seen");
-        assertTrue(seen.stream().anyMatch(each -> each.equals("undefined||2")), "graph and outcome are marked at the first key: " + seen);
+        assertTrue(seen.stream().anyMatch(each -> each.equals("undefined||3")), "graph, upshot and outcome are marked at the first key: " + seen);
         String own = form.own("drop");
         for (Object each : seen) {
             String[] parts = ((String) each).replace('\u00a0', ' ').split("\\|");

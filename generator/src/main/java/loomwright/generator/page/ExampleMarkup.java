@@ -8,15 +8,18 @@ import loomwright.generator.example.Misprint;
 import loomwright.generator.example.Pin;
 import loomwright.generator.problem.Span;
 import loomwright.graph.Graphs;
+import loomwright.markup.Absent;
 import loomwright.markup.Assumed;
 import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.PictureMarkup;
 import loomwright.markup.SourceMarkup;
+import loomwright.markup.UpshotMarkup;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Outcome;
+import loomwright.worked.Working;
 
 /** Writes a worked example. What the page program rewrites is written by the same code as there. */
 final class ExampleMarkup {
@@ -36,12 +39,12 @@ final class ExampleMarkup {
         relies(example);
         article.places().id(example.key(), at);
         article.places().id(example.key() + "-title", at);
-        return write(example, example.key(), Assumed.OWN_STORY);
+        return write(example, example.key(), Assumed.OWN_STORY, example.further());
     }
 
     /** The example on the page of its calculator: its figures are lent to a reader who has others. */
     String lent(Example example) {
-        return write(example, example.calculator().description().key(), new Assumed(lender(example)));
+        return write(example, example.calculator().description().key(), new Assumed(lender(example)), false);
     }
 
     private String lender(Example example) {
@@ -53,15 +56,15 @@ final class ExampleMarkup {
         return "the example";
     }
 
-    private String write(Example example, String key, Assumed assumed) {
-        loomwright.markup.Place place = new loomwright.markup.Place(key, links, example.show());
-        boolean further = example.further() && assumed.lender().isEmpty();
-        return open(key, example.calculator().description(), example.check(), example.keep(), example.title(), assumed, further)
+    private String write(Example example, String key, Assumed assumed, boolean further) {
+        Working working = example.working();
+        Description description = example.calculator().description();
+        Opening opening = new Opening(key, description, working, example.check(), example.title());
+        return opening.before(further, shows(description, working, example.show()))
+                + opening.section(further, example.keep(), assumed.lender())
                 + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
-                + GivenMarkup.of(example.calculator().description(), example.given(), assumed) + "\n"
-                + PictureMarkup.graph(key, Graphs.draw(example.calculator(), example.given(), example.working()))
-                + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, example.working(), "") + "</div>\n"
-                + PinMarkup.of(example.pins(), links) + misprint(example.misprint()) + "</section>\n";
+                + bench(new loomwright.markup.Place(key, links, example.show()), example.calculator(), example.given(), working, assumed)
+                + PinMarkup.of(example.pins(), links) + misprint(example.misprint()) + opening.end(further);
     }
 
     /** A calculator with its usual entries, for want of an example; empty if it cannot run on those. */
@@ -71,23 +74,27 @@ final class ExampleMarkup {
         if (outcome.working() == null) {
             return "";
         }
-        loomwright.markup.Place place = new loomwright.markup.Place(description.key(), links, List.of());
-        return open(description.key(), description, description.outputs().get(0).key(), List.of(), description.title(), Assumed.OWN_STORY, false)
-                + GivenMarkup.of(description, Map.of()) + "\n"
-                + PictureMarkup.graph(description.key(), Graphs.draw(calculator, Map.of(), outcome.working()))
-                + "<div class=\"outcome\">" + OutcomeMarkup.printed(place, outcome.working(), "") + "</div>\n</section>\n";
+        Opening opening = new Opening(description.key(), description, outcome.working(), description.outputs().get(0).key(), description.title());
+        return opening.before(false, "") + opening.section(false, List.of(), "")
+                + bench(new loomwright.markup.Place(description.key(), links, List.of()), calculator, Map.of(), outcome.working(), Assumed.OWN_STORY)
+                + opening.end(false);
     }
 
-    private static String open(
-            String key, Description description, String check, List<String> keep, String title, Assumed assumed, boolean further) {
-        String id = Html.escape(key);
-        return "<section class=\"example\" id=\"" + id + "\" data-calculator=\"" + Html.escape(description.key())
-                + "\" data-key=\"" + id + "\" data-check=\"" + Html.escape(check)
-                + (keep.isEmpty() ? "" : "\" data-keep=\"" + Html.escape(String.join(" ", keep)))
-                + (assumed.lender().isEmpty() ? "" : "\" data-lender=\"" + Html.escape(assumed.lender()))
-                + (further ? "\" data-further=\"yes" : "") + "\" aria-labelledby=\"" + id
-                + "-title\">\n<p class=\"label\">" + (further ? "Further example" : "Worked example") + "</p>\n<h3 class=\"title\" id=\"" + id + "-title\">"
-                + Html.escape(title) + "</h3>\n";
+    /** Figures, upshot and graph on one side, the working on the other. */
+    private static String bench(
+            loomwright.markup.Place place, Calculator calculator, Map<String, String> given, Working working, Assumed assumed) {
+        Description description = calculator.description();
+        return "<div class=\"beside\">\n<div class=\"figures\">\n"
+                + GivenMarkup.of(description, given, assumed, Absent.of(description, working.entries())) + "\n"
+                + "<div class=\"upshot\">" + UpshotMarkup.printed(place, working) + "</div>\n"
+                + PictureMarkup.graph(place.key(), Graphs.draw(calculator, given, working))
+                + "</div>\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, working) + "</div>\n</div>\n";
+    }
+
+    /** What an example shows, in a few words: its main results. */
+    private static String shows(Description description, Working working, List<String> show) {
+        List<String> labels = show.stream().filter(key -> working.result(key) != null).map(key -> small(description.output(key).label())).toList();
+        return labels.isEmpty() ? small(working.results().get(0).output().label()) : String.join(", ", labels);
     }
 
     private void relies(Example example) {

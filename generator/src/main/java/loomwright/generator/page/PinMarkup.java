@@ -13,7 +13,8 @@ final class PinMarkup {
     private PinMarkup() {}
 
     static String of(List<Pin> pins, Links links) {
-        return pins.isEmpty() ? "" : "<div class=\"pins\"><h4>Checked against</h4>" + list(pins, links);
+        String count = pins.size() == 1 ? "one figure" : pins.size() + " figures";
+        return pins.isEmpty() ? "" : "<details class=\"pins\"><summary>Checked against " + count + "</summary>" + list(pins, links) + "</details>\n";
     }
 
     /** The pins of a question, with what it was worked from: no form beside it says so. */
@@ -23,7 +24,7 @@ final class PinMarkup {
             given.append(given.isEmpty() ? "" : "|").append(entry.getKey()).append('=').append(entry.getValue());
         }
         return "<div class=\"pins\" data-calculator=\"" + Html.escape(question.calculator().description().key()) + "\" data-given=\""
-                + Html.escape(given.toString()) + "\"><p class=\"label\">Checked against</p>" + list(question.pins(), links);
+                + Html.escape(given.toString()) + "\"><p class=\"label\">Checked against</p>" + list(question.pins(), links) + "</div>\n";
     }
 
     private static String list(List<Pin> pins, Links links) {
@@ -38,6 +39,6 @@ final class PinMarkup {
             }
             out.append(SourceMarkup.inLine(links, pin.source())).append("</li>\n");
         }
-        return out.append("</ul></div>\n").toString();
+        return out.append("</ul>").toString();
     }
 }
