@@ -10,7 +10,7 @@ final class Further {
             script =
                     """
                     var open = function () {
-                      var id = decodeURIComponent(location.hash.slice(1)), there = id && document.getElementById(id);
+                      var there = location.hash.length > 1 && document.getElementById(location.hash.slice(1));
                       var fold = there && there.closest('details.further:not([open])');
                       if (fold) { fold.open = true; there.scrollIntoView(); }
                     };

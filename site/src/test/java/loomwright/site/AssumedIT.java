@@ -14,7 +14,7 @@ import org.openqa.selenium.Keys;
 /** What neither the story nor the reader said is marked as assumed, and can be emptied. */
 @ExtendWith(WithBrowser.class)
 class AssumedIT {
-    private static final String LESSON = "lessons/08-voltage-drop.html";
+    private static final String LESSON = "lessons/09-ampacity.html";
     private static final String EMPTY = " [data-empties]";
 
     @AfterEach
@@ -60,7 +60,7 @@ class AssumedIT {
     @Test
     void emptyingLeavesTheStorysFiguresAndTheResults(Browser browser) {
         browser.open(LESSON);
-        Element section = BuiltSite.page(LESSON).selectFirst("section.example:has([data-unsaid])");
+        Element section = BuiltSite.page(LESSON).selectFirst("section.example:has([data-input=ambient][data-unsaid])");
         String key = section.attr("data-key");
         Element said = section.selectFirst(".given [data-input]:not([data-unsaid])");
         assertTrue(said.select(".assumed").isEmpty(), "the story's figure is the story's");
@@ -68,16 +68,16 @@ class AssumedIT {
         Form form = new Form(browser, key);
         String before = form.text(".outcome");
         String figure = form.value(said.attr("data-input"));
-        assertEquals("assumed", form.text("#" + key + "-temperature-assumed"));
+        assertEquals("assumed", form.text("#" + key + "-ambient-assumed"));
         empty(browser, key);
-        assertEquals("", form.value("temperature"));
-        assertEquals("assumed: 40 °C", form.text("#" + key + "-temperature-assumed"));
+        assertEquals("", form.value("ambient"));
+        assertEquals("assumed: 40 °C", form.text("#" + key + "-ambient-assumed"));
         assertEquals(figure, form.value(said.attr("data-input")));
         assertEquals(before, form.text(".outcome"), "what is taken unasked is the same");
         browser.focus("#" + key + " button[type=reset]");
         browser.press(Keys.ENTER);
-        browser.until(() -> form.text("#" + key + "-temperature-assumed").equals("assumed"));
-        assertEquals("40", form.value("temperature"));
+        browser.until(() -> form.text("#" + key + "-ambient-assumed").equals("assumed"));
+        assertEquals("40", form.value("ambient"));
     }
 
     private static void empty(Browser browser, String key) {

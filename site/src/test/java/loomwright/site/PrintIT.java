@@ -59,11 +59,13 @@ class PrintIT {
         }
     }
 
-    /** The title, the words of every fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device. */
+    /** The title, of a further example that nobody opened the line that names it, the words of every other fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device. */
     private static List<String> mustStand(String page) {
         List<String> words = new ArrayList<>();
         Element main = BuiltSite.page(page).selectFirst("main");
         words.add(main.selectFirst("h1").text());
+        main.select("details.further").forEach(each -> words.add(each.selectFirst("summary").text()));
+        main.select("details.further").remove();
         main.select("details > summary").forEach(each -> words.add(each.text()));
         main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
