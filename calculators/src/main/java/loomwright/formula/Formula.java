@@ -27,6 +27,11 @@ public record Formula(Symbol subject, Expression body) {
         return Quantity.ofBase(body.base(values), unit);
     }
 
+    /** The formula in words, such as {@code voltage drop equals current times resistance}. */
+    public String spoken() {
+        return Spoken.of(subject, body);
+    }
+
     /** Letters only, on one line: {@code R = R_1 × L}. */
     public String symbolicText() {
         return subject.text() + " = " + PlainText.symbolic(body);

@@ -45,9 +45,10 @@ final class FormFields {
         fold(html, "unused", unusedName + " and on, if you need it", unused);
     }
 
-    /** Whether the story says it. A calculator by itself has no story: there all stand first. */
+    /** Whether the story says it; of lent figures those that are not the usual ones. A calculator by itself has no story: there all stand first. */
     private boolean isFirst(Field field) {
-        return entries.isEmpty() || !Assumed.isUnsaid(field, entries);
+        boolean isLentAsUsual = !assumed.lender().isEmpty() && Entered.text(field, entries).equals(field.usual());
+        return entries.isEmpty() || !Assumed.isUnsaid(field, entries) && !isLentAsUsual;
     }
 
     private int count(List<Field> fields) {

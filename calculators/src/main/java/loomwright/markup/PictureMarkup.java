@@ -22,9 +22,9 @@ public final class PictureMarkup {
         return picture == null ? "" : "<figure class=\"figure\">" + picture.svg(Html.escape(exampleKey) + "-graph") + "</figure>\n";
     }
 
-    /** The inside of that figure: the picture, its figures as a folded table, and its title as the caption. */
+    /** The inside of that figure: the picture, its figures as a folded table, and its title as the caption, which the picture says itself. */
     public static String inside(String id, Picture picture) {
-        return picture.svg(id) + figures(picture.figures(), picture.title()) + "<figcaption>" + Html.escape(picture.title()) + "</figcaption>";
+        return picture.svg(id) + figures(picture.figures(), picture.title()) + "<figcaption aria-hidden=\"true\">" + Html.escape(picture.title()) + "</figcaption>";
     }
 
     /** The figures of a picture as a folded table, for a reader who cannot see it and for one who wants to copy them. */

@@ -118,9 +118,7 @@ final class StepsMarkup {
     }
 
     private void openLine(FormulaStep step, int number) {
-        String meaning = step.formula().subject().meaning();
-        html.tag("<div class=\"line\" role=\"group\" tabindex=\"0\"").attribute("aria-label", "Step " + number + ": " + meaning);
-        html.tag(">");
+        html.tag("<div class=\"line\" role=\"group\"").attribute("aria-label", "Step " + number + ": " + step.formula().spoken()).tag(">");
     }
 
     private void formula(FormulaStep step, int number) {

@@ -49,8 +49,8 @@ public record Picture(
      */
     public String svg(String key) {
         String id = Escape.text(key);
-        return "<svg class=\"drawing" + (fullSize ? " full-size" : "") + "\" role=\"img\" aria-labelledby=\"" + id + "-t " + id + "-d\" viewBox=\"0 0 "
-                + Coordinate.text(width) + " " + Coordinate.text(height) + "\"><title id=\"" + id + "-t\">" + Escape.text(title)
+        return "<svg class=\"drawing" + (fullSize ? " full-size" : "") + "\" role=\"img\" aria-labelledby=\"" + id + "-t\" aria-describedby=\"" + id
+                + "-d\" viewBox=\"0 0 " + Coordinate.text(width) + " " + Coordinate.text(height) + "\"><title id=\"" + id + "-t\">" + Escape.text(title)
                 + "</title><desc id=\"" + id + "-d\">" + Escape.text(description) + "</desc>" + body + "</svg>";
     }
 }

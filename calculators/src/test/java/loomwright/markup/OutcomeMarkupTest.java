@@ -40,9 +40,9 @@ class OutcomeMarkupTest {
     }
 
     @Test
-    void writesAFormulaStepAsOneStopOfTheTabKey() {
+    void writesAFormulaStepThatIsReadInWords() {
         assertContains(printed, "<p class=\"words\">Multiply. Ohm&#39;s law.</p>");
-        assertContains(printed, "<div class=\"line\" role=\"group\" tabindex=\"0\" aria-label=\"Step 2: voltage drop\"><math");
+        assertContains(printed, "<div class=\"line\" role=\"group\" aria-label=\"Step 2: voltage drop equals current times resistance of the run\"><math");
         assertContains(printed, "<p class=\"gives\">Voltage drop <strong class=\"value\">0.4\u00a0V</strong></p>");
     }
 

@@ -38,8 +38,8 @@ class WorkingStructureTest {
         assertEquals(List.of("8.4 m", "7.6 mΩ/m", "63.84 mΩ", "0.6384 V", "5.32 %", "11.36 V", "6.384 W"), drop.select("ol.steps p.gives > strong.value").eachText());
         assertEquals(7, drop.select("ol.steps > li > p.words").size());
         assertEquals(
-                List.of("Step 1: circuit length, out and back", "Step 3: resistance out and back", "Step 4: voltage drop, out and back",
-                        "Step 5: voltage drop as a share of the supply voltage", "Step 6: voltage at the load", "Step 7: power lost as heat in the conductors"),
+                List.of("Step 1: circuit length, out and back equals 2 times LENGTH", "Step 3: resistance out and back equals RESIST times circuit length, out and back",
+                        "Step 4", "Step 5", "Step 6", "Step 7"),
                 drop.select(".line").eachAttr("aria-label"));
         Element looked = drop.select("ol.steps > li").get(1);
         assertEquals("Resistance of one metre in the table rt 7.6 mΩ/m", looked.selectFirst("p.gives").text());
@@ -175,7 +175,8 @@ class WorkingStructureTest {
         Calculator calculator = Catalogue.find("voltage-drop");
         Element figure = Jsoup.parseBodyFragment(PictureMarkup.graph("bench", Graphs.draw(calculator, BENCH, working("voltage-drop", BENCH)))).body().selectFirst("figure.graph#bench-graph");
         assertEquals("Voltage drop against length", figure.selectFirst("figcaption").text());
-        assertEquals("bench-graph-t bench-graph-d", figure.selectFirst("> svg[role=img]").attr("aria-labelledby"));
+        assertEquals("bench-graph-t", figure.selectFirst("> svg[role=img]").attr("aria-labelledby"));
+        assertEquals("bench-graph-d", figure.selectFirst("> svg[role=img]").attr("aria-describedby"));
         Elements rows = figure.select("details.figures tbody > tr");
         // the ticks 0, 2, 4, 6, 8 and the length itself
         assertEquals(List.of("0", "2", "4", "4.2", "6", "8"), rows.select("th[scope=row]").eachText());

@@ -18,7 +18,8 @@ class PictureTest {
     void isAnImageNamedByItsTitleAndDescription() {
         DrawnSvg svg = new DrawnSvg(PICTURE.svg("drop"));
         assertEquals("img", svg.attribute("role"));
-        assertEquals("drop-t drop-d", svg.attribute("aria-labelledby"));
+        assertEquals("drop-t", svg.attribute("aria-labelledby"));
+        assertEquals("drop-d", svg.attribute("aria-describedby"));
         assertEquals(List.of("drop-t", "drop-d"), svg.ids());
         assertEquals("0 0 320 100.5", svg.attribute("viewBox"));
     }

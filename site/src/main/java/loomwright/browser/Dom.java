@@ -66,6 +66,13 @@ final class Dom {
     @JSBody(params = "event", script = "return event.key === 'Enter' && event.target.tagName === 'INPUT';")
     private static native boolean isEnterInBox(Event event);
 
+    /** What the page wrote into a box is chosen whole when the box is entered, so that typing takes its place and does not stand before it. */
+    @JSBody(
+            params = "box",
+            script = "box.addEventListener('focus', function () { box.select(); }, {once: true});"
+                    + " box.addEventListener('mouseup', function (event) { event.preventDefault(); }, {once: true});")
+    static native void takeWhole(HTMLElement box);
+
     /** Moves to the field a link of the summary names, without changing the address. */
     @JSBody(
             params = "event",

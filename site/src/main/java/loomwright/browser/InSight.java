@@ -9,7 +9,7 @@ final class InSight {
 
     /**
      * Tells the style sheet how much of the column of figures is to be held in the window: all of it, or as far as its graph, or as far as its
-     * upshot. What is taller than the window even so is held by its lower end.
+     * upshot. What is taller than the window even so is not held; its upshot stays at the lower edge of the window. A field is never under it.
      */
     @JSBody(
             params = "column",
@@ -22,7 +22,17 @@ final class InSight {
                       if (tall > room && graph) { tall = bottom(graph); }
                       if (tall > room) { tall = bottom(form) + upshot.offsetHeight + 16; }
                       column.style.setProperty('--tall', Math.round(tall) + 'px');
+                      column.style.setProperty('--hold', tall > room ? 'static' : 'sticky');
                     };
+                    var uncover = function () {
+                      var field = document.activeElement;
+                      if (!field || !form.contains(field)) { return; }
+                      var box = field.getBoundingClientRect(), over = upshot.getBoundingClientRect();
+                      if (over.top < box.bottom + 4 && box.top - 4 < over.bottom) {
+                        scrollBy(0, over.top > innerHeight / 2 ? box.bottom - over.top + 12 : box.top - over.bottom - 12);
+                      }
+                    };
+                    form.addEventListener('focusin', function () { uncover(); requestAnimationFrame(uncover); });
                     new ResizeObserver(tell).observe(column);
                     addEventListener('resize', tell);
                     """)

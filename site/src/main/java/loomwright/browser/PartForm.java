@@ -74,6 +74,7 @@ final class PartForm {
             if (isShown(key) && !isChoice(key) && !PartFormMarkup.PLACE.id(key).equals(focused)
                     && fields.text(key).isBlank() && !part.text(key).isEmpty()) {
                 fields.show(key, part.text(key));
+                Dom.takeWhole(fields.box(key));
             }
         }
     }

@@ -15,6 +15,7 @@ final class SiteProgram {
         Printing.prepare(document);
         InSight.followKeyboard();
         Further.followAddress();
+        ScrollStops.watch();
         Examples.watch(document);
     }
 }

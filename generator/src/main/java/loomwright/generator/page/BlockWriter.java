@@ -98,8 +98,8 @@ final class BlockWriter {
         Formula formula = named.formula();
         String id = article.unique("formula-" + Slug.of(key.text()));
         StringBuilder out = new StringBuilder("<div class=\"formula\" id=\"" + id + "\">\n<p class=\"label\">Formula</p>\n");
-        out.append("<div class=\"line\" role=\"group\" tabindex=\"0\" aria-label=\"Formula: ");
-        out.append(Html.escape(formula.subject().meaning())).append("\">").append(formula.symbolicMathMl()).append("</div>\n");
+        out.append("<div class=\"line\" role=\"group\" aria-label=\"Formula: ");
+        out.append(Html.escape(formula.spoken())).append("\">").append(formula.symbolicMathMl()).append("</div>\n");
         out.append("<dl class=\"letters\">\n");
         for (Symbol symbol : formula.symbols()) {
             out.append("<div><dt>").append(symbol.mathMl()).append("</dt><dd>");
