@@ -64,7 +64,7 @@ class RungStructureTest {
     void whatIsFilledInIsWorked() {
         String worked = RungMarkup.worked(working.steps().get(1), 1);
         Element line = read(worked).selectFirst(".line");
-        assertEquals("Step 2: voltage drop", line.attr("aria-label"));
+        assertEquals("Step 2: voltage drop equals current times resistance of the run", line.attr("aria-label"));
         assertTrue(line.selectFirst("math").attr("alttext").replace('\u00a0', ' ').endsWith("8 A × 50 mΩ = 0.4 V"), worked);
         assertEquals("", RungMarkup.worked(working.steps().get(0), 0));
     }

@@ -38,8 +38,12 @@ class WorkingStructureTest {
         assertEquals(List.of("8.4 m", "7.6 mΩ/m", "63.84 mΩ", "0.6384 V", "5.32 %", "11.36 V", "6.384 W"), drop.select("ol.steps p.gives > strong.value").eachText());
         assertEquals(7, drop.select("ol.steps > li > p.words").size());
         assertEquals(
-                List.of("Step 1: circuit length, out and back equals 2 times LENGTH", "Step 3: resistance out and back equals RESIST times circuit length, out and back",
-                        "Step 4", "Step 5", "Step 6", "Step 7"),
+                List.of("Step 1: circuit length, out and back equals 2 times route length, one way",
+                        "Step 3: resistance out and back equals resistance of one metre at its temperature times circuit length, out and back",
+                        "Step 4: voltage drop, out and back equals design current times resistance out and back",
+                        "Step 5: voltage drop as a share of the supply voltage equals voltage drop, out and back divided by supply voltage",
+                        "Step 6: voltage at the load equals supply voltage minus voltage drop, out and back",
+                        "Step 7: power lost as heat in the conductors equals voltage drop, out and back times design current"),
                 drop.select(".line").eachAttr("aria-label"));
         Element looked = drop.select("ol.steps > li").get(1);
         assertEquals("Resistance of one metre in the table rt 7.6 mΩ/m", looked.selectFirst("p.gives").text());

@@ -25,9 +25,7 @@ class InSightIT {
             """
             const missed = [], whole = box => box.height > 0 && box.top >= -1 && box.bottom <= innerHeight + 1;
             let fields = 0;
-            document.querySelectorAll('details.further').forEach(each => each.open = true);
             for (const section of document.querySelectorAll('section.example')) {
-              section.querySelectorAll('form.try details').forEach(each => each.open = true);
               const upshot = section.querySelector('.upshot'), main = upshot.querySelector('td .value'), verdict = upshot.querySelector('.worst strong');
               for (const field of section.querySelectorAll('form.try :is(input, select)')) {
                 if (!field.checkVisibility()) { continue; }
@@ -51,10 +49,18 @@ class InSightIT {
             return [fields, missed.slice(0, 20)];
             """;
 
+    /** Unfolds all and waits until the page has seen it. */
+    private static final String UNFOLD =
+            """
+            document.querySelectorAll('details.further, form.try details').forEach(each => each.open = true);
+            requestAnimationFrame(() => requestAnimationFrame(arguments[arguments.length - 1]));
+            """;
+
     @TestFactory
     Stream<DynamicTest> theUpshotIsInSightWhileAFieldIsEdited(Browser browser) {
         return pages().flatMap(page -> Stream.of(WINDOWS).map(window -> DynamicTest.dynamicTest(page + " " + window[0], () -> {
             open(browser, page, window);
+            browser.later(UNFOLD);
             List<?> found = (List<?>) browser.run(MISSED);
             assertTrue(((Number) found.get(0)).intValue() > 0, "no field");
             assertEquals(List.of(), found.get(1));
@@ -65,6 +71,7 @@ class InSightIT {
     @Test
     void aKeyboardOnTheScreenLeavesTheUpshotInSight(Browser browser) {
         open(browser, "lessons/08-voltage-drop.html", new int[] {390, 420});
+        browser.later(UNFOLD);
         assertEquals(List.of(), ((List<?>) browser.run(MISSED)).get(1));
     }
 
