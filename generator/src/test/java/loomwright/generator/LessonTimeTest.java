@@ -94,7 +94,7 @@ class LessonTimeTest {
                 + example("four", "Cold.", "further: \"no\"\n"));
         assertEquals(List.of("one", "three"), Jsoup.parse(page()).select("section[data-further]").eachAttr("id"));
         assertEquals(List.of("Further example", "Worked example", "Further example", "Worked example"),
-                Jsoup.parse(page()).select("section.example > .label").eachText());
+                Jsoup.parse(page()).select("details.further > summary .label, section.example > .label").eachText());
     }
 
     @Test
