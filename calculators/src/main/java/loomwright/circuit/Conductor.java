@@ -18,12 +18,13 @@ import loomwright.worked.Entries;
  * @param rules the rule set on ampacity
  * @param around what decides the ampacity besides the size
  * @param insulation what stands the heat of a short circuit
+ * @param sheathed whether it lies in a sheath or enclosure all the way
  * @param ohms its resistance out and back at the temperature it works at, in Ω
  * @param leastOhms the same with cold copper of the full area
  */
 public record Conductor(
         ConductorKind kind, Quantity size, Quantity routeLength, Quantity temperature, AmpacityRuleSet rules, Surroundings around,
-        ShortCircuitInsulation insulation, double ohms, double leastOhms)
+        ShortCircuitInsulation insulation, boolean sheathed, double ohms, double leastOhms)
         implements Figures {
     private static final Quantity NOMINAL = Quantity.of(12, Units.VOLT);
 
@@ -40,7 +41,7 @@ public record Conductor(
         Quantity temperature = entries.quantity("temperature");
         return new Conductor(
                 kind, size, route, temperature, AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
-                ShortCircuitInsulation.of(entries.option("short-circuit-insulation")),
+                ShortCircuitInsulation.of(entries.option("short-circuit-insulation")), entries.choice("sheath").equals("yes"),
                 ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), route).base(),
                 ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), route).base());
     }

@@ -7,6 +7,7 @@ import loomwright.conductor.ConductorKind;
 import loomwright.protection.ShortCircuitInsulation;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
+import loomwright.worked.Option;
 
 /** What is asked for a conductor run, out and back. */
 final class ConductorEntries {
@@ -27,6 +28,10 @@ final class ConductorEntries {
         fields.add(new ChoiceField(
                 "short-circuit-insulation", "Insulation, for the heat of a short circuit", insulation.help(), insulation.options(),
                 "thermoplastic-90"));
+        fields.add(ChoiceField.of(
+                "sheath", "In a sheath or enclosure",
+                "A conduit, loom or sheath over its whole length. It counts before the first device only: such a piece may be longer.",
+                new Option("no", "no"), new Option("yes", "yes, all the way")));
         return List.copyOf(fields);
     }
 }

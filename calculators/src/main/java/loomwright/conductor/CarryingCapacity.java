@@ -95,7 +95,7 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
 
     private Finding judge(Comparison comparison, String subject, Quantity figure, String remedy) {
         Quantity limit = kind == Kind.NOTHING ? Quantity.of(0, Units.AMPERE) : value;
-        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, remedy);
+        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, whatToDo(remedy));
         if (!assumed.isEmpty()) {
             against.assuming(assumed);
         }
@@ -106,11 +106,20 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
             return new Finding(
                     Verdict.STOP,
                     subject + ", " + figure.text(3) + ", is not below " + value.text(3) + ", and " + size.text() + " carries less than that. " + words,
-                    figure, value, source(), remedy);
+                    figure, value, source(), whatToDo(remedy));
         }
         return Finding.notKnown(
                 subject + ", " + figure.text(3) + ", is below " + value.text(3) + ", but " + size.text() + " carries less than that. " + words, figure,
                 source(), missing());
+    }
+
+    /** No size helps where the place is as warm as the insulation; where factors apply, the place may be changed as well. */
+    private String whatToDo(String remedy) {
+        if (kind == Kind.NOTHING) {
+            return "Lay it in a cooler place, or take insulation of a higher rating: no size carries more there.";
+        }
+        String place = rated.warmth() != null ? " In a cooler place it carries more." : "";
+        return remedy + place + (rated.bundleBinds() ? " Apart from other conductors it carries more." : "");
     }
 
     /** The figure that would settle it. */

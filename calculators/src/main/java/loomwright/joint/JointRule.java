@@ -45,7 +45,7 @@ public final class JointRule {
         return Comparison.of(subject, heat)
                 .atMost(sound.quantity("heat"), "that of a sound contact of 30 A at its rating", sound.source())
                 .exact()
-                .otherwise(Verdict.CAUTION, "Measure the millivolts across it with the load on, and feel it after half an hour.");
+                .otherwise(Verdict.CAUTION, "Measure the millivolts across it with the load on, and feel it after half an hour: if it is warm, make the joint anew.");
     }
 
     private static Row row(String key) {

@@ -59,7 +59,7 @@ public record PortsLoad(Quantity asked, Quantity sharedLimit, Quantity efficienc
                 : Comparison.of("What " + name + " asks for", asked)
                         .atMost(sharedLimit, "their shared limit", Source.of(Document.COMPUTED, "the limit is your own entry"))
                         .exact()
-                        .otherwise(Verdict.CAUTION, "With every port busy each gets less: devices charge more slowly, or not at all.")
+                        .otherwise(Verdict.CAUTION, "With every port busy each gets less: use fewer ports at once, or take an outlet that gives more together.")
                         .finding();
     }
 }

@@ -1,5 +1,6 @@
 package loomwright.worked;
 
+import java.util.Locale;
 import loomwright.quantity.Quantity;
 import loomwright.source.Source;
 
@@ -34,7 +35,7 @@ public final class Comparison {
     private boolean exact;
     private Verdict otherwise = Verdict.STOP;
     private String remedy = "";
-    private String closeRemedy = "Leave more room if you can, and measure when it is built.";
+    private String closeRemedy = "";
     private String assumption = "";
     private MissingFigure missing;
 
@@ -88,7 +89,7 @@ public final class Comparison {
         return this;
     }
 
-    /** What to do if the figure keeps within its limit, but only just. */
+    /** What to do if the figure keeps within its limit, but only just; without this, what is done if it does not. */
     public Comparison ifClose(String whatToDo) {
         closeRemedy = whatToDo;
         return this;
@@ -134,9 +135,18 @@ public final class Comparison {
         }
         if (!exact && isClose()) {
             return new Finding(
-                    Verdict.CAUTION, words(least ? "is only just above" : "is only just within", ""), figure, limit, source, closeRemedy);
+                    Verdict.CAUTION, words(least ? "is only just above" : "is only just within", ""), figure, limit, source, closeRemedy());
         }
         return new Finding(Verdict.PASSED, words(least ? "is at least" : "is within", ""), figure, limit, source, "");
+    }
+
+    private String closeRemedy() {
+        if (!closeRemedy.isEmpty()) {
+            return closeRemedy;
+        }
+        return remedy.isEmpty()
+                ? "Leave more room if you can, and measure when it is built."
+                : "Leave more room if you can: " + remedy.substring(0, 1).toLowerCase(Locale.ROOT) + remedy.substring(1);
     }
 
     private boolean isClose() {

@@ -42,14 +42,18 @@ final class AmpacityCheck implements PartCheck {
 
     /** A device held against a conductor it guards. */
     static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule) {
+        return guarded(device, rating, node, conductor, rule, "Take a smaller rating for " + device + ", put a device before " + node.title()
+                + ", or take a thicker conductor or insulation of a higher rating there.");
+    }
+
+    static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule, String remedy) {
         CarryingCapacity capacity = conductor.capacity();
         boolean ownTable = conductor.rules() == AmpacityRuleSet.BOAT;
         if (capacity.isRated() && rule.shareOf(ownTable).base() > 1) {
             return DeviceRule.of(device, rating).guardsConductor(node.title(), capacity.value(), capacity.source(), rule, ownTable).finding();
         }
         return capacity.judgeRating(
-                device + ", before " + node.title() + ": its rating", rating,
-                "Take a smaller rating for " + device + ", put a device before " + node.title() + ", or take a thicker conductor there.");
+                device + ", before " + node.title() + ": its rating", rating, remedy);
     }
 
     private static Quantity most(Conductor conductor, CarryingCapacity capacity, RuleSet rule) {

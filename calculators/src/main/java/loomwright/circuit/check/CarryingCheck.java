@@ -17,6 +17,7 @@ import loomwright.worked.Verdict;
 final class CarryingCheck implements PartCheck {
     /** A load of this many hours counts as lasting: what the rule of the NEC calls continuous. */
     private static final double LASTING_HOURS = 3;
+    private static final String MORE = "Take a larger rating, if the conductors behind it carry it, or fewer loads behind it.";
 
     @Override
     public void check(Node node, Context context, Findings findings) {
@@ -45,7 +46,8 @@ final class CarryingCheck implements PartCheck {
     private static void addDevice(Node node, Protection device, Quantity design, Context context, Findings findings) {
         findings.add(Check.DEVICE_LOADING, node, Comparison.of(node.title() + ": its largest current", design)
                 .atMost(device.rating(), "its rating", Findings.computed())
-                .otherwise(Verdict.STOP, "It opens in use. Take a larger rating, if the conductors behind it carry it, or fewer loads behind it."));
+                .ifClose(MORE)
+                .otherwise(Verdict.STOP, "It opens in use. " + MORE));
         Quantity lasting = lasting(node, context);
         if (lasting.value() > 0 && Comparison.atMost(design, device.rating())) {
             findings.add(Check.DEVICE_LOADING, node, Holding.check(node.title() + " that lasts for hours, " + lasting.text(3) + ",", device.device(),

@@ -29,7 +29,7 @@ final class DayCheck implements PartCheck {
         Row depth = context.battery().chemistry().depth();
         findings.add(Check.DAY, node, Comparison.of("What a day takes of " + node.title(), day.charge())
                 .atMost(day.usable(), "what a plan may take from it as full as it is", depth.source())
-                .otherwise(Verdict.CAUTION, "Use less in a day, charge more, or plan with a larger battery."));
+                .otherwise(Verdict.CAUTION, "Use less in a day, or plan with a larger battery."));
         if (day.days() != null) {
             addDays(node, day.days(), context.battery().daysWanted(), findings);
         }
@@ -62,6 +62,6 @@ final class DayCheck implements PartCheck {
                                 + ": the time they alone take to use up what a plan may take", days)
                 .atLeast(Quantity.of(7, Units.DAY), "a week", Source.commonPractice())
                 .exact()
-                .otherwise(Verdict.CAUTION, "Switch off what nobody uses, or choose parts that draw less when idle."));
+                .otherwise(Verdict.CAUTION, "Switch off what nobody uses, choose parts that draw less when idle, or plan with a larger battery."));
     }
 }

@@ -18,6 +18,8 @@ import loomwright.worked.Verdict;
 
 /** Whether each conductor stands a short circuit until the device before it has opened, at both ends of the range of fault current. */
 final class HeatCheck implements PartCheck {
+    private static final String SOONER = "Take a device that opens sooner, one of smaller rating, or a thicker conductor.";
+
     /** A conductor without a device has been found by another check. */
     @Override
     public void check(Node node, Context context, Findings findings) {
@@ -35,14 +37,17 @@ final class HeatCheck implements PartCheck {
                         Verdict.STOP,
                         "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3)
                                 + ", no more than the rating of " + device.title() + ": it may never open.",
-                        lowest, protection().rating(), currents.source(), "Take a smaller rating, a thicker conductor or a shorter route."));
+                        lowest, protection().rating(), currents.source(), "Take a smaller rating, or a thicker conductor or a shorter route on the way there."));
                 return;
             }
             addLate(lowest);
             Quantity highest = currents.highest(node.parent());
             double atLowest = hardship(lowest);
-            boolean lowestIsWorse = highest == null || atLowest >= hardship(highest);
-            addWorse(lowestIsWorse ? lowest : highest);
+            Finding low = at(lowest);
+            Finding high = highest == null ? low : at(highest);
+            boolean alike = low.verdict() == high.verdict();
+            boolean lowestIsWorse = alike ? highest == null || atLowest >= hardship(highest) : low.verdict().isWorseThan(high.verdict());
+            findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, lowestIsWorse ? low : high);
         }
 
         /** Below twice its rating a device may take minutes. */
@@ -54,7 +59,7 @@ final class HeatCheck implements PartCheck {
                         "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3) + ", less than twice the rating of "
                                 + device.title() + ", " + protection().rating().text() + ": it may burn for minutes before that opens.",
                         lowest, twice, PublishedTables.fuseGates().source(),
-                        "Take a smaller rating, a thicker conductor or a shorter route."));
+                        "Take a smaller rating, or a thicker conductor or a shorter route on the way there."));
             }
         }
 
@@ -66,22 +71,22 @@ final class HeatCheck implements PartCheck {
         private double hardship(Quantity current) {
             Protection protection = protection();
             OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
-            boolean known = times != null && times.latest() != null;
-            return known ? times.latest().base() / longest(current).base() : Double.POSITIVE_INFINITY;
+            Quantity latest = times == null ? null : times.latest();
+            latest = latest == null ? context.sheet(device).openedBy(current) : latest;
+            return latest == null ? Double.POSITIVE_INFINITY : latest.base() / longest(current).base();
         }
 
-        private void addWorse(Quantity current) {
+        private Finding at(Quantity current) {
             Protection protection = protection();
             OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
             Quantity longest = longest(current);
             Row insulation = conductor.insulation().row();
             String opening = "A short circuit of " + current.text(3) + " in " + node.title() + ": ";
             if (times == null || times.latest() == null) {
-                unknown(
+                return unknown(
                         opening + "the conductor stands it for " + words(longest) + ", but no time is published by which a " + protection.words()
                                 + " has opened.",
                         longest, current, times == null ? insulation.source() : times.source(), insulation);
-                return;
             }
             boolean passed = Comparison.atMost(times.latest(), longest);
             boolean failed = times.earliest() != null && times.earliest().base() > longest.base();
@@ -92,35 +97,35 @@ final class HeatCheck implements PartCheck {
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
                     + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
             if (!failed && (!passed || weak || !source.standing().mayPass())) {
-                unknown(words, times.latest(), current, source, insulation);
-            } else {
-                Quantity time = failed ? times.earliest() : times.latest();
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
-                        failed ? Verdict.STOP : Verdict.PASSED, words, time, longest, source,
-                        failed ? "Take a device that opens sooner, one of smaller rating, or a thicker conductor." : ""));
+                return unknown(words, times.latest(), current, source, insulation);
             }
+            return new Finding(
+                    failed ? Verdict.STOP : Verdict.PASSED, words, failed ? times.earliest() : times.latest(), longest, source,
+                    failed ? SOONER : "");
         }
 
         /** The clearing integral of the device settles it where its gates do not. */
-        private void unknown(String words, Quantity figure, Quantity current, Source source, Row insulation) {
+        private Finding unknown(String words, Quantity figure, Quantity current, Source source, Row insulation) {
             Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
             Quantity opened = sheet.openedBy(current);
             if (opened != null) {
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Comparison.of(
+                return Comparison.of(
                                 "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
                         .atMost(longest(current), "what the conductor stands", insulation.source())
-                        .otherwise(Verdict.STOP, "Take a device that opens sooner, one of smaller rating, or a thicker conductor."));
-            } else if (sheet.clearingIntegral() != null) {
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Comparison.of(
+                        .otherwise(Verdict.STOP, SOONER)
+                        .finding();
+            }
+            if (sheet.clearingIntegral() != null) {
+                return Comparison.of(
                                 "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
                         .atMost(stands, "what the conductor stands", insulation.source())
-                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor."));
-            } else {
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, Finding.notKnown(
-                        words + " It stands " + stands.text(3) + ".", figure, source, new MissingFigure(
-                                "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve")));
+                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor.")
+                        .finding();
             }
+            return Finding.notKnown(
+                    words + " It stands " + stands.text(3) + ".", figure, source, new MissingFigure(
+                            "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve"));
         }
 
         private Quantity longest(Quantity current) {

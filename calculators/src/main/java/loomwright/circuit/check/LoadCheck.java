@@ -19,7 +19,7 @@ final class LoadCheck implements PartCheck {
         Solved worst = context.solution().worstFor(node);
         if (node.figures() instanceof Load load && worst != null) {
             addDrop(node, load, worst, findings);
-            addLowest(node, load, context.solution().leastVolts(node), findings);
+            addLowest(node, load, worst, context.solution().leastVolts(node), findings);
         }
     }
 
@@ -30,16 +30,16 @@ final class LoadCheck implements PartCheck {
         findings.add(Check.VOLTAGE_DROP, node, Comparison.of(
                         node.title() + ": what is lost on the way to it with " + worst.situation().words() + " on", Quantity.of(worst.drop(node), Units.VOLT))
                 .atMost(limit, allowance.quantity("allowance").text() + " of " + (int) nominal + " V", allowance.source())
-                .otherwise(Verdict.CAUTION, "Take a thicker conductor or a shorter route where most of it is lost."));
+                .otherwise(Verdict.CAUTION, Loss.remedy(node, worst, ", or have less on at once")));
     }
 
-    private static void addLowest(Node node, Load load, double least, Findings findings) {
+    private static void addLowest(Node node, Load load, Solved worst, double least, Findings findings) {
         if (load.lowestWorking() != null && !Double.isNaN(least)) {
             findings.add(Check.VOLTAGE_DROP, node, Comparison.of(
                             "What reaches " + node.title() + " with the battery nearly empty", Quantity.of(least, Units.VOLT))
                     .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
                     .exact()
-                    .otherwise(Verdict.STOP, "Lose less on the way, or stop using it before the battery is that empty."));
+                    .otherwise(Verdict.STOP, Loss.remedy(node, worst, ", or stop using it before the battery is that empty")));
         }
     }
 }

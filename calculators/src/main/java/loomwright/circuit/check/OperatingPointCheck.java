@@ -21,7 +21,7 @@ final class OperatingPointCheck implements PartCheck {
                 all = false;
                 findings.add(Check.OPERATING_POINT, starvation.part(), new Finding(
                         Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
-                        "Take thicker conductors or shorter routes on the way to it, or a load that asks for less."));
+                        Loss.remedy(starvation.part(), null, ", or take a load that asks for less")));
             }
         }
         if (all) {

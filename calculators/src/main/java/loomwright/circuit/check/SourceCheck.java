@@ -75,7 +75,8 @@ final class SourceCheck implements PartCheck {
                     "Put a fuse-link or breaker where the run leaves it, near that battery, and enter its rating."));
         } else if (run.kind() == PartKind.CONDUCTOR) {
             findings.add(Check.CONDUCTOR_PROTECTED, node, AmpacityCheck.guarded(
-                    "The device at the far end, at " + node.title(), source.ownDevice(), run, (Conductor) run.figures(), context.battery().fuseRule()));
+                    "The device at the far end, at " + node.title(), source.ownDevice(), run, (Conductor) run.figures(), context.battery().fuseRule(),
+                    "Take a smaller rating at that end, or a thicker conductor or insulation of a higher rating."));
         }
     }
 

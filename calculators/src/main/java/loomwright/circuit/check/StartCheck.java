@@ -28,18 +28,30 @@ final class StartCheck implements PartCheck {
 
     private static void check(Node node, Load load, Solved start, Context context, Findings findings) {
         if (!start.exists()) {
-            Starvation starvation = Starvation.of(context.circuit(), start);
-            findings.add(Check.START, node, new Finding(
-                    Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
-                    "Take thicker conductors or shorter routes on the way to it."));
+            if (works(context)) {
+                Starvation starvation = Starvation.of(context.circuit(), start);
+                findings.add(Check.START, starvation.part(), node, new Finding(
+                        Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
+                        Loss.remedy(starvation.part(), null, ", or take a load that asks for less")));
+            }
             return;
         }
         for (Node device = node.deviceBefore(); device != null; device = device.deviceBefore()) {
             addDevice(start, node, load.startTime(), device, findings);
         }
         for (Node other : context.circuit().nodes()) {
-            addDip(start, node, other, findings);
+            addDip(start, node, other, context, findings);
         }
+    }
+
+    /** What is starved without a start as well is found by another check. */
+    private static boolean works(Context context) {
+        for (Solved lasting : context.solution().lasting()) {
+            if (!lasting.exists()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void addDevice(Solved start, Node node, Quantity lasts, Node device, Findings findings) {
@@ -48,23 +60,23 @@ final class StartCheck implements PartCheck {
         String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
                 + lasts.text() + ". ";
         if (Comparison.atMost(current, protection.rating())) {
-            findings.add(Check.START, node, new Finding(
+            findings.add(Check.START, node, device, new Finding(
                     Verdict.PASSED, opening + "That is within its rating of " + protection.rating().text() + ".", current, protection.rating(),
                     Findings.computed(), ""));
             return;
         }
         OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
         if (times != null && times.latest() != null && Comparison.atMost(times.latest(), lasts)) {
-            findings.add(Check.START, node, new Finding(
+            findings.add(Check.START, node, device, new Finding(
                     Verdict.STOP, opening + "A " + protection.words() + " has opened by " + OpeningTimes.words(times.latest()) + ".", lasts,
-                    times.latest(), times.source(), "Take a slower kind or a larger rating, if the conductor carries it."));
+                    times.latest(), times.source(), "Take a slower kind or a larger rating, with a thicker conductor where it asks for one, or a load with a gentler start."));
         } else if (times != null && times.earliest() != null && Comparison.atLeast(times.earliest(), lasts) && !times.earliestIsWeak()
                 && times.earliestSource().standing().mayPass()) {
-            findings.add(Check.START, node, new Finding(
+            findings.add(Check.START, node, device, new Finding(
                     Verdict.PASSED, opening + "A " + protection.words() + " does not open before " + OpeningTimes.words(times.earliest()) + ".", lasts,
                     times.earliest(), times.earliestSource(), ""));
         } else {
-            findings.add(Check.START, node, Finding.notKnown(
+            findings.add(Check.START, node, device, Finding.notKnown(
                     opening + "Nothing published shows that a " + protection.words() + " holds that long.", current,
                     times == null ? Findings.computed() : times.source(), new MissingFigure(
                             "", "curve of the " + protection.words(), "its data sheet: at that current it must not have opened; then try it out")));
@@ -72,16 +84,23 @@ final class StartCheck implements PartCheck {
     }
 
     /** Only loads whose lowest voltage is known, and only where a start takes it away. */
-    private static void addDip(Solved start, Node starting, Node other, Findings findings) {
+    private static void addDip(Solved start, Node starting, Node other, Context context, Findings findings) {
         if (!(other.figures() instanceof Load load) || load.lowestWorking() == null || !start.situation().isDrawing(other)) {
             return;
         }
-        if (start.volts(other) < load.lowestWorking().base()) {
-            findings.add(Check.START, other, Comparison.of(
-                            "What is left for " + other.title() + " while " + starting.title() + " starts", Quantity.of(start.volts(other), Units.VOLT))
+        double least = load.lowestWorking().base();
+        // What has too little without a start as well is found by another check.
+        if (start.volts(other) < least && context.solution().leastVolts(other) >= least) {
+            boolean own = other == starting;
+            findings.add(Check.START, other, starting, Comparison.of(
+                            own ? "What is left for " + other.title() + " at its own start" : "What is left for " + other.title() + " while " + starting.title() + " starts",
+                            Quantity.of(start.volts(other), Units.VOLT))
                     .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
                     .exact()
-                    .otherwise(Verdict.CAUTION, "Feed the two by runs of their own, or take thicker ones."));
+                    .otherwise(Verdict.CAUTION, Loss.remedy(other, start, own
+                            ? ", or take a load with a gentler start"
+                            : ", feed the two by runs of their own, or use them one at a time"))
+                    .finding());
         }
     }
 }

@@ -33,21 +33,26 @@ final class UnprotectedCheck implements PartCheck {
 
     private static void addLength(Node node, Findings findings) {
         double metres = 0;
+        boolean covered = true;
         for (Node at = node; at != null; at = at.parent()) {
-            metres += at.figures() instanceof Conductor conductor ? conductor.routeLength().base() : 0;
+            if (at.figures() instanceof Conductor conductor) {
+                metres += conductor.routeLength().base();
+                covered &= conductor.sheathed();
+            }
         }
         Quantity length = Quantity.of(metres, Units.METRE);
         Row open = row("33-cfr-source");
         Row sheathed = row("33-cfr-sheathed");
-        boolean inSheath = Comparison.atMost(length, sheathed.quantity("distance")) && !Comparison.atMost(length, open.quantity("distance"));
-        Row limit = inSheath ? open : Comparison.atMost(length, open.quantity("distance")) ? open : sheathed;
+        boolean withinOpen = Comparison.atMost(length, open.quantity("distance"));
+        boolean inSheath = !covered && !withinOpen && Comparison.atMost(length, sheathed.quantity("distance"));
+        Row limit = inSheath || withinOpen ? open : sheathed;
         findings.add(Check.UNPROTECTED_LENGTH, node, Comparison.of(
                         node.title() + " has no fuse-link or breaker before it; the distance of its far end from the battery", length)
-                .atMost(limit.quantity("distance"), inSheath ? "what 33 CFR allows outside a sheath or enclosure" : "what 33 CFR allows", limit.source())
+                .atMost(limit.quantity("distance"), inSheath ? "what 33 CFR allows outside a sheath or enclosure" : limit == sheathed ? "what 33 CFR allows in a sheath or enclosure" : "what 33 CFR allows", limit.source())
                 .exact()
                 .otherwise(inSheath ? Verdict.CAUTION : Verdict.STOP, inSheath
                         ? "Lay it in a sheath or enclosure all the way, up to " + sheathed.quantity("distance").text()
-                                + ", or put a device at the battery. Your own code may ask for a shorter distance."
+                                + ", and say so in its form, or put a device at the battery. Your own code may ask for a shorter distance."
                         : "Put a device at the battery. Your own code may ask for a shorter distance."));
     }
 

@@ -17,21 +17,26 @@ import loomwright.circuit.check.SmallestThatPasses;
 import loomwright.circuit.file.CircuitFile;
 import loomwright.circuit.file.FileRead;
 import loomwright.quantity.Quantity;
+import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
 /** The one place where planted mistakes touch the program: reads a circuit, changes it, has it examined. */
 final class Bench {
-    /** What a size or a rating decides for its own part, so that another size can clear it. */
-    private static final List<String> CLEARED_BY_SIZE = List.of("AMPACITY", "CONDUCTOR_PROTECTED", "SHORT_CIRCUIT_HEAT", "DEVICE_LOADING");
-
     private Bench() {}
 
     /**
      * A finding.
      *
-     * @param excess how many times its limit the figure is; NaN if there is no limit
+     * @param other the part it was held against; empty if there is none
+     * @param limit what the figure was held against, or null
+     * @param remedy what to do
      */
-    record Named(String check, String part, Verdict verdict, String words, double excess) {}
+    record Named(String check, String part, String other, Verdict verdict, String words, Quantity figure, Quantity limit, String remedy) {
+        /** How many times its limit the figure is; NaN if there is no limit. */
+        double excess() {
+            return limit == null ? Double.NaN : figure.base() / limit.base();
+        }
+    }
 
     static Circuit read(String file) {
         try (InputStream stream = Bench.class.getResourceAsStream(file)) {
@@ -97,6 +102,12 @@ final class Bench {
         return edit.circuit();
     }
 
+    /** The circuit with another text in a field, or null if it cannot be used there. */
+    static Circuit tried(Circuit circuit, String id, String field, String text) {
+        Circuit changed = has(kind(circuit, id), field) ? CircuitEdits.changed(circuit, id, field, text).circuit() : null;
+        return changed != null && changed.faults().isEmpty() ? changed : null;
+    }
+
     static Circuit without(Circuit circuit, String id) {
         return CircuitEdits.without(circuit, id);
     }
@@ -134,20 +145,16 @@ final class Bench {
         }
         List<Named> found = new ArrayList<>();
         for (CircuitFinding finding : examination.findings()) {
-            Quantity limit = finding.finding().limit();
-            double excess = limit == null ? Double.NaN : finding.finding().figure().base() / limit.base();
-            found.add(new Named(finding.check().name(), finding.partId(), finding.finding().verdict(), finding.finding().words(), excess));
+            Finding what = finding.finding();
+            found.add(new Named(
+                    finding.check().name(), finding.partId(), finding.otherId(), what.verdict(), what.words(), what.figure(), what.limit(),
+                    what.remedy()));
         }
         return found;
     }
 
-    /**
-     * The circuit with what the program itself would do about a finding; null if it offers nothing. Today that is the smallest size or rating
-     * that passes; what a finding comes to offer by itself is to be followed here as well.
-     */
-    static Circuit advised(Circuit circuit, Named finding) {
-        String kind = kind(circuit, finding.part());
-        boolean sized = kind.equals("conductor") || kind.equals("protection");
-        return sized && CLEARED_BY_SIZE.contains(finding.check()) ? SmallestThatPasses.of(circuit, finding.part()).circuit() : null;
+    /** The circuit with the smallest standard size or rating of a part that the program finds to pass; null if there is none. */
+    static Circuit smallestThatPasses(Circuit circuit, String id) {
+        return SmallestThatPasses.of(circuit, id).circuit();
     }
 }

@@ -11,6 +11,10 @@ final class FaultHazards {
             Hazard.stop("bank-enlarged", "Batteries put beside the first, more than the fuse-links can break", FaultHazards::largerBank),
             Hazard.stop("device-voltage", "A device made for less voltage than the circuit reaches", FaultHazards::lowVoltage),
             Hazard.stop("fault-cannot-open", "A run so long that a short circuit at its end never opens the device", FaultHazards::neverOpens),
+            Hazard.stop("lets-too-much-through", "A device that lets more through before it clears than its conductor stands", FaultHazards::letsThrough,
+                    "protection.clearing-i2t"),
+            Hazard.stop("opens-too-slowly", "A device that takes seconds over a short circuit that its conductor stands for less", FaultHazards::slow,
+                    "protection.opening-time"),
             Hazard.caution("fault-opens-late", "A run so long that a short circuit at its end opens the device late", FaultHazards::opensLate));
 
     private FaultHazards() {}
@@ -63,6 +67,29 @@ final class FaultHazards {
 
     private static void opensLate(Wiring wiring, Plot plot) {
         faultOf(1.2, wiring, plot);
+    }
+
+    /** Three times what copper in the best insulation stands: k = 143 A·√s/mm² for XLPE (IEC 60364-4-43 Table 43A). */
+    private static void letsThrough(Wiring wiring, Plot plot) {
+        for (String run : wiring.all("conductor")) {
+            String device = wiring.deviceBefore(run);
+            if (!device.isEmpty() && Bench.text(wiring.circuit, device, "device").equals("class-t")) {
+                long squared = Math.round(3 * Math.pow(143 * wiring.squareMillimetres(run), 2));
+                plot.add(run, Bench.set(wiring.circuit, device, "clearing-i2t", squared + " A²s"), List.of(run, device));
+            }
+        }
+    }
+
+    /** Five seconds at a short circuit that heats the conductor in less. */
+    private static void slow(Wiring wiring, Plot plot) {
+        for (String run : wiring.all("conductor")) {
+            String device = wiring.deviceBefore(run);
+            double stands = device.isEmpty() ? 0 : Math.pow(143 * wiring.squareMillimetres(run) / wiring.prospective(device), 2);
+            if (!device.isEmpty() && stands < 2 && Bench.text(wiring.circuit, device, "device").equals("class-t")) {
+                Circuit point = Bench.set(wiring.circuit, device, "opening-current", 2 * wiring.rating(device) + " A");
+                plot.add(run, Bench.set(point, device, "opening-time", "5 s"), List.of(run, device));
+            }
+        }
     }
 
     /** The last run before a load, so long that a short circuit at its end drives that many times the rating with the battery at rest. */

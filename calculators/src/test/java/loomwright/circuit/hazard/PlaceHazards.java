@@ -11,6 +11,7 @@ final class PlaceHazards {
             Hazard.stop("run-on-the-battery", "A run joined straight to the battery, without a device", PlaceHazards::runOnBattery),
             Hazard.stop("panel-on-the-battery", "A fuse panel joined straight to the battery", PlaceHazards::panelOnBattery),
             Hazard.stop("run-before-the-device", "Metres of cable between the battery and its first device", PlaceHazards::runBeforeDevice),
+            Hazard.caution("short-run-in-the-open", "Half a metre of cable in the open between the battery and its first device", PlaceHazards::shortRunBeforeDevice),
             Hazard.caution("no-isolator", "No switch to part the battery from all that it feeds", PlaceHazards::noIsolator));
 
     private PlaceHazards() {}
@@ -38,6 +39,14 @@ final class PlaceHazards {
 
     /** 33 CFR 183.455 allows 0.178 m, and 1.016 m in a sheath. */
     private static void runBeforeDevice(Wiring wiring, Plot plot) {
+        runBefore("2.5 m", wiring, plot);
+    }
+
+    private static void shortRunBeforeDevice(Wiring wiring, Plot plot) {
+        runBefore("0.5 m", wiring, plot);
+    }
+
+    private static void runBefore(String length, Wiring wiring, Plot plot) {
         for (String device : wiring.all("protection")) {
             if (!wiring.deviceBefore(device).isEmpty()) {
                 continue;
@@ -46,7 +55,7 @@ final class PlaceHazards {
             String run = Bench.fresh(wiring.circuit, with);
             with = Bench.set(with, run, "size", "16 mm²");
             with = Bench.set(with, run, "insulation-temperature", "t105");
-            with = Bench.set(with, run, "route-length", "2.5 m");
+            with = Bench.set(with, run, "route-length", length);
             plot.add(device, with, List.of(run, device));
         }
     }

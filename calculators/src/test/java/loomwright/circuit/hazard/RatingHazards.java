@@ -13,6 +13,7 @@ final class RatingHazards {
             guarded("joint", "terminal-rating", "device-above-terminal", "A terminal that may carry less than the device before it"),
             Hazard.stop("device-above-holder", "A fuse-link rated above its holder", RatingHazards::holder, "protection.holder-rating"),
             Hazard.stop("panel-overloaded", "More drawn together than the fuse panel may carry", RatingHazards::panelOverloaded),
+            Hazard.stop("isolator-overloaded", "An isolating switch for less than the current that flows", RatingHazards::isolatorOverloaded),
             Hazard.stop("bad-joint", "A joint with so much resistance that it burns", RatingHazards::badJoint),
             Hazard.stop("battery-limit", "More drawn together than the electronics of the battery allow", RatingHazards::batteryLimit));
 
@@ -42,6 +43,13 @@ final class RatingHazards {
         for (String panel : wiring.all("panel")) {
             double more = 1.1 * wiring.number(panel, "panel-limit") - wiring.amperes(panel);
             plot.add(panel, Bench.set(wiring.circuit, panel, "present-load", Math.ceil(more) + " A"));
+        }
+    }
+
+    private static void isolatorOverloaded(Wiring wiring, Plot plot) {
+        for (String isolator : wiring.all("isolator")) {
+            String most = Math.round(8 * wiring.amperes(isolator)) / 10.0 + " A";
+            plot.add(isolator, Bench.set(wiring.circuit, isolator, "continuous-current", most));
         }
     }
 

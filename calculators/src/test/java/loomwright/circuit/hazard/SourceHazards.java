@@ -17,7 +17,9 @@ final class SourceHazards {
             Hazard.stop("source-behind-small-device", "A solar controller behind a fuse-link rated below its charging current",
                     SourceHazards::smallDevice, "source.charge-current"),
             Hazard.stop("run-between-two-sources", "A run between two batteries, with a fuse-link at one end only", SourceHazards::oneEnd,
-                    "source.source-kind"));
+                    "source.source-kind"),
+            Hazard.stop("large-device-at-the-other-end", "A run between two batteries, with a fuse-link too large for it at the other end",
+                    SourceHazards::largeOtherEnd, "source.device-at-source"));
 
     private SourceHazards() {}
 
@@ -76,6 +78,14 @@ final class SourceHazards {
 
     private static void smallDevice(Wiring wiring, Plot plot) {
         plantSource(wiring, plot, withSource(wiring, "1 A", "20 A"));
+    }
+
+    /** 100 A before 6 mm², to which Table 5 gives 40 A with 60 °C insulation. */
+    private static void largeOtherEnd(Wiring wiring, Plot plot) {
+        Circuit circuit = withSource(wiring, "30 A", "20 A");
+        String source = added(wiring, circuit).get(added(wiring, circuit).size() - 1);
+        Circuit battery = Bench.set(circuit, source, "source-kind", "second-battery");
+        plantSource(wiring, plot, Bench.set(battery, source, "device-at-source", "100 A"));
     }
 
     private static void oneEnd(Wiring wiring, Plot plot) {
