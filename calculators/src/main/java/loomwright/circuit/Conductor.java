@@ -8,6 +8,7 @@ import loomwright.conductor.Surroundings;
 import loomwright.protection.ShortCircuitInsulation;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Source;
 import loomwright.table.Row;
 import loomwright.worked.Entries;
 
@@ -19,12 +20,14 @@ import loomwright.worked.Entries;
  * @param around what decides the ampacity besides the size
  * @param insulation what stands the heat of a short circuit
  * @param sheathed whether it lies in a sheath or enclosure all the way
+ * @param sheetAmpacity what its data sheet lets it carry where it lies, or null
+ * @param figuresFrom where that figure comes from
  * @param ohms its resistance out and back at the temperature it works at, in Ω
  * @param leastOhms the same with cold copper of the full area
  */
 public record Conductor(
         ConductorKind kind, Quantity size, Quantity routeLength, Quantity temperature, AmpacityRuleSet rules, Surroundings around,
-        ShortCircuitInsulation insulation, boolean sheathed, double ohms, double leastOhms)
+        ShortCircuitInsulation insulation, boolean sheathed, Quantity sheetAmpacity, Source figuresFrom, double ohms, double leastOhms)
         implements Figures {
     private static final Quantity NOMINAL = Quantity.of(12, Units.VOLT);
 
@@ -42,13 +45,14 @@ public record Conductor(
         return new Conductor(
                 kind, size, route, temperature, AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
                 ShortCircuitInsulation.of(entries.option("short-circuit-insulation")), entries.choice("sheath").equals("yes"),
+                entries.quantity("sheet-ampacity"), part.figuresFrom(),
                 ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), route).base(),
                 ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), route).base());
     }
 
     /** What it may carry where it lies; always an answer, by a harder row if its own is not in the table. */
     public CarryingCapacity capacity() {
-        return CarryingCapacity.of(copper(), rules, around);
+        return sheetAmpacity != null ? CarryingCapacity.bySheet(size, sheetAmpacity, figuresFrom) : CarryingCapacity.of(copper(), rules, around);
     }
 
     /** Its area of copper. SAE gauge has less copper than the AWG that the tables list. */

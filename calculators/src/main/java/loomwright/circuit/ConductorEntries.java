@@ -5,9 +5,11 @@ import java.util.List;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
 import loomwright.protection.ShortCircuitInsulation;
+import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
 import loomwright.worked.Option;
+import loomwright.worked.QuantityField;
 
 /** What is asked for a conductor run, out and back. */
 final class ConductorEntries {
@@ -28,10 +30,16 @@ final class ConductorEntries {
         fields.add(new ChoiceField(
                 "short-circuit-insulation", "Insulation, for the heat of a short circuit", insulation.help(), insulation.options(),
                 "thermoplastic-90"));
+        fields.add(QuantityField.of(
+                        "sheet-ampacity", "Ampacity by its data sheet",
+                        "What the cable may carry as warm and as bundled as it lies here, if its data sheet says so. Empty takes the table.", 0.1, 1000,
+                        Units.AMPERE)
+                .optional());
         fields.add(ChoiceField.of(
                 "sheath", "In a sheath or enclosure",
                 "A conduit, loom or sheath over its whole length. It counts before the first device only: such a piece may be longer.",
                 new Option("no", "no"), new Option("yes", "yes, all the way")));
+        fields.add(FiguresFrom.field());
         return List.copyOf(fields);
     }
 }

@@ -15,7 +15,8 @@ final class IsolatorEntries {
             QuantityField.of(
                             "contact-resistance", "Resistance of the closed contact", "From its data sheet. 0 leaves it out.", 0, 1000,
                             Units.MILLIOHM)
-                    .usually("0 mΩ"));
+                    .usually("0 mΩ"),
+            FiguresFrom.field());
 
     private IsolatorEntries() {}
 }

@@ -20,7 +20,8 @@ final class JointEntries {
             QuantityField.of(
                             "terminal-rating", "Rated current of the weakest of them", "Of terminal, connector or clamp, from its data sheet.", 0.1, 2000,
                             Units.AMPERE)
-                    .optional());
+                    .optional(),
+            FiguresFrom.field());
 
     private JointEntries() {}
 }

@@ -86,7 +86,8 @@ final class LoadEntries {
             QuantityField.of(
                             "standing-current", "Standing draw when idle", "Pilot light, converter, button: what it takes while nobody uses it.", 0,
                             1000, Units.MILLIAMPERE, Units.AMPERE)
-                    .usually("0 mA"));
+                    .usually("0 mA"),
+            FiguresFrom.field());
 
     /** Nobody has to say it where the figures tell. */
     private static ChoiceField switchedAs() {

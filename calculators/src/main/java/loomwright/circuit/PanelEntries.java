@@ -16,7 +16,8 @@ final class PanelEntries {
                             "Present loads not drawn here",
                             "The current of all that is on it already and not entered as a load of its own. Counted as drawn together.",
                             0, 1000, Units.AMPERE, Units.MILLIAMPERE)
-                    .usually("0 A"));
+                    .usually("0 A"),
+            FiguresFrom.field());
 
     private PanelEntries() {}
 }

@@ -3,6 +3,7 @@ package loomwright.circuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import loomwright.source.Source;
 import loomwright.worked.Entries;
 import loomwright.worked.EntriesRead;
 import loomwright.worked.EntryFault;
@@ -142,6 +143,11 @@ public final class Part {
         int at = kind.indexOf(fieldKey);
         String usual = kind.fields().get(at).usual();
         return texts.get(at).equals(usual == null ? "" : usual);
+    }
+
+    /** Where the figures come from that were typed as those of its data sheet; what a check may make of them follows from that. */
+    public Source figuresFrom() {
+        return FiguresFrom.of(this).source();
     }
 
     /** What was typed, read and checked. */

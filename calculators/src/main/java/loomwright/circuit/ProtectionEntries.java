@@ -40,7 +40,16 @@ final class ProtectionEntries {
             QuantityField.of(
                             "opening-time", "Time by which it has opened", "The longest time of the curve at that current; at more current it is sooner.",
                             0.001, 3600, Units.SECOND, Units.MILLISECOND)
-                    .optional());
+                    .optional(),
+            QuantityField.of(
+                            "holding-current", "A current it holds", "From its curve, for a start and for the device before it. Goes with how long it holds it.", 0.1,
+                            200_000, Units.AMPERE, Units.KILOAMPERE)
+                    .optional(),
+            QuantityField.of(
+                            "holding-time", "Time for which it holds that", "The shortest time of the curve at that current: before it the device has not opened.",
+                            0.0001, 3600, Units.SECOND, Units.MILLISECOND)
+                    .optional(),
+            FiguresFrom.field());
 
     private ProtectionEntries() {}
 }

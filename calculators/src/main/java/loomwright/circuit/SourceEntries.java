@@ -30,7 +30,8 @@ final class SourceEntries {
             QuantityField.of(
                             "hours-charging", "Time it charges in a day", "Of a charger or a vehicle that runs. Not asked of solar panels.", 0, 24,
                             Units.HOUR, Units.MINUTE)
-                    .usually("0 h"));
+                    .usually("0 h"),
+            FiguresFrom.field());
 
     private SourceEntries() {}
 }

@@ -7,6 +7,9 @@ import loomwright.quantity.Units;
 import loomwright.supply.BatteryDay;
 import loomwright.supply.ChargeLimit;
 import loomwright.supply.Chemistry;
+import loomwright.source.Document;
+import loomwright.source.Source;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
 
@@ -23,12 +26,13 @@ import loomwright.worked.Refusal;
  * @param chargeLimit the largest current that may flow into it, or null
  * @param daysWanted how long it shall last without charging, or null
  * @param solarPower the rated power of the solar panel, or null
+ * @param figuresFrom where the figures of its data sheet come from
  * @param fuseRule what sets the highest rating of a device for a conductor
  */
 public record Supply(
         Chemistry chemistry, Quantity capacity, Quantity stateOfCharge, Quantity usableDepth, Quantity resting, Quantity lowest,
         Quantity highest, FaultBattery resistance, Quantity currentLimit, Quantity chargeVoltage, Quantity chargeLimit, Quantity daysWanted,
-        Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule) implements Figures {
+        Quantity solarPower, Quantity peakSunHours, RuleSet fuseRule, Source figuresFrom) implements Figures {
 
     /**
      * The battery of a circuit, as it was entered.
@@ -47,14 +51,22 @@ public record Supply(
         return new Supply(
                 chemistry, entries.quantity("capacity"), entries.quantity("state-of-charge"),
                 depth == null ? chemistry.plannedDepth() : depth, entries.quantity("battery-voltage"), lowest, highest,
-                FaultBattery.of(entries), entries.quantity(BatteryDay.limitField().key()), entries.quantity("charge-voltage-most"),
+                resistance(part), entries.quantity(BatteryDay.limitField().key()), entries.quantity("charge-voltage-most"),
                 entries.quantity("charge-current-most"), entries.quantity("days-wanted"), entries.quantity("panel-power"),
-                entries.quantity("peak-sun-hours"), RuleSet.of(entries.option("fuse-rule")));
+                entries.quantity("peak-sun-hours"), RuleSet.of(entries.option("fuse-rule")), part.figuresFrom());
+    }
+
+    /** A range in print keeps its source; what was typed is worth what it was typed from. */
+    private static FaultBattery resistance(Part part) {
+        FaultBattery range = FaultBattery.of(part.entries());
+        return range.source().document() != Document.COMPUTED
+                ? range
+                : new FaultBattery(range.low(), range.high(), Comparison.weaker(range.source(), part.figuresFrom()));
     }
 
     /** The highest voltage it may be charged with. */
     public ChargeLimit chargingLimit() {
-        return ChargeLimit.of(chemistry, resting, chargeVoltage);
+        return ChargeLimit.of(chemistry, resting, chargeVoltage, figuresFrom);
     }
 
     /** The ampere-hours that a plan may take at the state of charge entered; 0 if the plan has used them up. */

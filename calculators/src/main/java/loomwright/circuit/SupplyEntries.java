@@ -46,6 +46,7 @@ final class SupplyEntries {
         fields.add(BatteryDay.peakSunHoursField().usually("3 h"));
         ChoiceField rule = RuleSet.field();
         fields.add(new ChoiceField("fuse-rule", rule.label(), rule.help(), rule.options(), rule.usual()));
+        fields.add(FiguresFrom.field());
         return List.copyOf(fields);
     }
 

@@ -45,12 +45,17 @@ final class SwitchEntries {
         fields.add(trigger("trigger-size", ConductorFigures.sizeField().usually("0.75 mm²")));
         fields.add(trigger("trigger-route-length", ConductorFigures.routeLengthField().usually("1 m")));
         fields.add(QuantityField.of(
+                        "trigger-ampacity", "Trigger wire: ampacity by its data sheet", "What the wire may carry where it lies. Empty takes the table.",
+                        0.1, 100, Units.AMPERE)
+                .optional());
+        fields.add(QuantityField.of(
                         "junction-to-air", "Thermal resistance, junction to air",
                         "Of a solid-state switch with its heat sink, from their data sheets added up. Empty if not known.", 0.01, 500,
                         Units.KELVIN_PER_WATT)
                 .optional());
         fields.add(SwitchFigures.airField().keyed("switch-ambient"));
         fields.add(SwitchFigures.junctionLimitField());
+        fields.add(FiguresFrom.field());
         return List.copyOf(fields);
     }
 

@@ -8,6 +8,7 @@ import loomwright.conductor.Insulation;
 import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Source;
 import loomwright.switching.SwitchFigures;
 import loomwright.worked.Entries;
 import loomwright.worked.Refusal;
@@ -23,12 +24,14 @@ import loomwright.worked.Refusal;
  * @param triggerInsulation what the insulation of its trigger wire is rated for
  * @param triggerCurrent what its input takes, or null if it is not solid-state
  * @param triggerOhms the resistance of its trigger wire, out and back, in Ω; 0 if it has none
+ * @param triggerAmpacity what the data sheet of the trigger wire lets it carry, or null
+ * @param figuresFrom where the figures of data sheets come from
  * @param junctionToAir thermal resistance to the air, or null if not known
  */
 public record Switching(
         Device device, Quantity continuousCurrent, Quantity resistance, Quantity coil, Quantity triggerCurrent, Quantity hoursOn,
         Quantity triggerFuse, Insulation triggerInsulation, ConductorKind triggerKind, Quantity triggerSize, Quantity triggerRoute, Quantity junctionToAir, Quantity air,
-        Quantity junctionLimit, double triggerOhms)
+        Quantity junctionLimit, Quantity triggerAmpacity, Source figuresFrom, double triggerOhms)
         implements Figures {
     /** How it is switched. */
     public enum Device {
@@ -69,7 +72,7 @@ public record Switching(
                 entries.quantity(SwitchFigures.triggerFuseField().key()),
                 Insulation.of(entries.option("trigger-insulation")), ConductorKind.of(entries.option("trigger-conductor")),
                 entries.quantity("trigger-size"), entries.quantity("trigger-route-length"), entries.quantity("junction-to-air"),
-                entries.quantity("switch-ambient"), entries.quantity("junction-limit"),
+                entries.quantity("switch-ambient"), entries.quantity("junction-limit"), entries.quantity("trigger-ampacity"), part.figuresFrom(),
                 device == Device.MANUAL ? 0 : triggerOhms(entries));
     }
 
@@ -93,7 +96,9 @@ public record Switching(
 
     /** What its trigger wire may carry: two conductors, by Table 5 of 33 CFR, as careful as a wire nobody said more of. */
     public CarryingCapacity triggerCapacity() {
-        return CarryingCapacity.of(triggerSize, AmpacityRuleSet.BOAT, new Surroundings(triggerInsulation, false, null, 2, Quantity.of(12, Units.VOLT)));
+        return triggerAmpacity != null
+                ? CarryingCapacity.bySheet(triggerSize, triggerAmpacity, figuresFrom)
+                : CarryingCapacity.of(triggerSize, AmpacityRuleSet.BOAT, new Surroundings(triggerInsulation, false, null, 2, Quantity.of(12, Units.VOLT)));
     }
 
     private static double triggerOhms(Entries entries) {

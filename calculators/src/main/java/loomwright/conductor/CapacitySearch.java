@@ -41,7 +41,7 @@ final class CapacitySearch {
             }
         }
         return best == own ? own : new CarryingCapacity(
-                best.size(), best.value(), best.kind(), best.rated(), (own.words() + " By another rule set: " + best.words()).strip(), best.assumed());
+                best.size(), best.value(), best.kind(), best.rated(), best.source(), (own.words() + " By another rule set: " + best.words()).strip(), best.assumed());
     }
 
     private CarryingCapacity find() {
@@ -56,7 +56,7 @@ final class CapacitySearch {
         CarryingCapacity.Kind kind = nothing
                 ? CarryingCapacity.Kind.NOTHING : atMost ? CarryingCapacity.Kind.AT_MOST : CarryingCapacity.Kind.RATED;
         Quantity value = nothing ? Quantity.of(0, Units.AMPERE) : rated.value();
-        return new CarryingCapacity(size, value, kind, rated, words.toString(), around.assumed());
+        return new CarryingCapacity(size, value, kind, rated, row.source(), words.toString(), around.assumed());
     }
 
     private void say(String sentence) {

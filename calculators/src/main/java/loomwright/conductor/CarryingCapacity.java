@@ -18,16 +18,19 @@ import loomwright.worked.Verdict;
  *
  * @param size the conductor, by its copper
  * @param value what it may carry, or what it is below
- * @param rated the row and the factors that the value comes of
+ * @param rated the row and the factors that the value comes of; null if it is from a data sheet
+ * @param source where the value comes from
  * @param words how it was found, in sentences; empty if its own row was read at the conditions of the table
  * @param assumed what was taken for granted about its surroundings, such as {@code insulation for 60 °C}; empty if nothing was
  * @source the table of the rule set; ambient factors of the NEC for Table 5 of 33 CFR, which print the same figures at 50 °C
  */
-public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCurrent rated, String words, String assumed) {
+public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCurrent rated, Source source, String words, String assumed) {
     /** How much the value says. */
     public enum Kind {
         /** A published figure, for it or for one that is harder. */
         RATED,
+        /** A figure of its data sheet. */
+        SHEET,
         /** It carries less than this; no published figure says how much. */
         AT_MOST,
         /** The place is as warm as its insulation may get. */
@@ -47,26 +50,36 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
 
     /** The same with a factor of the reader's own, which takes current away; as it is if there is none. */
     CarryingCapacity times(Quantity ownFactor) {
-        if (ownFactor == null || kind == Kind.NOTHING) {
+        if (ownFactor == null || kind == Kind.NOTHING || rated == null) {
             return this;
         }
         RatedCurrent reduced = rated.times(ownFactor);
-        return new CarryingCapacity(size, reduced.value(), kind, reduced, words, assumed);
+        return new CarryingCapacity(size, reduced.value(), kind, reduced, source, words, assumed);
     }
 
-    /** Whether the value may pass a check. */
+    /**
+     * What the data sheet of a cable says.
+     *
+     * @param value what it may carry where it lies
+     */
+    public static CarryingCapacity bySheet(Quantity size, Quantity value, Source source) {
+        return new CarryingCapacity(size, value.in(Units.AMPERE), Kind.SHEET, null, source, "", "");
+    }
+
+    /** Whether the value is one for the conductor itself, and not only above it. */
     public boolean isRated() {
-        return kind == Kind.RATED;
+        return kind == Kind.RATED || kind == Kind.SHEET;
     }
 
-    /** Where the value comes from. */
-    public Source source() {
-        return rated.row().source();
+    /** Whether it was read in the table of the rule set, and not in a data sheet. */
+    public boolean isByTable() {
+        return rated != null;
     }
 
     /** What its value is, to stand behind "within" or "above". */
     public String name() {
         return switch (kind) {
+            case SHEET -> "the ampacity of " + size.text() + " by its data sheet";
             case RATED -> "the ampacity of " + size.text() + workedOut();
             case AT_MOST -> "what " + size.text() + " carries at most" + workedOut();
             case NOTHING -> "what " + size.text() + " may carry where it is as warm as its insulation may get";
@@ -95,7 +108,7 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
 
     private Finding judge(Comparison comparison, String subject, Quantity figure, String remedy) {
         Quantity limit = kind == Kind.NOTHING ? Quantity.of(0, Units.AMPERE) : value;
-        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, whatToDo(remedy));
+        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, whatToDo(remedy)).settledBy(missing());
         if (!assumed.isEmpty()) {
             against.assuming(assumed);
         }
@@ -118,6 +131,9 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         if (kind == Kind.NOTHING) {
             return "Lay it in a cooler place, or take insulation of a higher rating: no size carries more there.";
         }
+        if (rated == null) {
+            return remedy;
+        }
         String place = rated.warmth() != null ? " In a cooler place it carries more." : "";
         return remedy + place + (rated.bundleBinds() ? " Apart from other conductors it carries more." : "");
     }
@@ -125,6 +141,6 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
     /** The figure that would settle it. */
     public MissingFigure missing() {
         return new MissingFigure(
-                "", "ampacity of " + size.text() + " in its surroundings", "the data sheet of the cable, \u201ccurrent rating\u201d, with the temperature it holds at");
+                "sheet-ampacity", "ampacity of " + size.text() + " in its surroundings", "the data sheet of the cable, \u201ccurrent rating\u201d, with the temperature it holds at");
     }
 }

@@ -8,6 +8,7 @@ import loomwright.source.Source;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /**
@@ -52,13 +53,19 @@ public record PortsLoad(Quantity asked, Quantity sharedLimit, Quantity efficienc
         return Quantity.of(input().base() / voltage.base(), Units.AMPERE);
     }
 
-    /** The watts asked for held against the shared limit; null if there is none. */
+    /** The watts asked for held against the shared limit that was entered; null if there is none. */
     public Finding shared(String name) {
+        return shared(name, Source.of(Document.COMPUTED, "the limit is your own entry"), new MissingFigure("", "shared limit", "the data sheet"));
+    }
+
+    /** The same, with where the limit comes from and the figure that would settle it. */
+    public Finding shared(String name, Source limitFrom, MissingFigure figure) {
         return sharedLimit == null
                 ? null
                 : Comparison.of("What " + name + " asks for", asked)
-                        .atMost(sharedLimit, "their shared limit", Source.of(Document.COMPUTED, "the limit is your own entry"))
+                        .atMost(sharedLimit, "their shared limit", limitFrom)
                         .exact()
+                        .settledBy(figure)
                         .otherwise(Verdict.CAUTION, "With every port busy each gets less: use fewer ports at once, or take an outlet that gives more together.")
                         .finding();
     }

@@ -46,6 +46,7 @@ public final class DeviceRule {
         return Comparison.of(device, rating)
                 .atMost(mayCarry, "what " + name + " behind it may carry", source)
                 .exact()
+                .settledBy(kind.missing())
                 .otherwise(Verdict.STOP, kind.remedy(name));
     }
 

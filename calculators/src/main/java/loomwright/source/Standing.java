@@ -12,6 +12,8 @@ public enum Standing {
     COMPUTED("computed", true),
     /** No one could look it up. */
     FROM_MEMORY("from memory", false),
+    /** The reader's own guess, or one that nobody can check. */
+    GUESSED("a guess", false),
     /** Assumed for the story of a lesson, or as a careful guess. */
     INVENTED("invented", false);
 

@@ -2,11 +2,11 @@ package loomwright.supply;
 
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Document;
 import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
@@ -25,10 +25,11 @@ public record ChargeLimit(Quantity voltage, String name, Source source) {
      * @param chemistry its kind
      * @param resting its resting voltage, which tells whether it is one for 12 V or for 24 V
      * @param typed what its data sheet says, or null
+     * @param typedFrom where that comes from
      */
-    public static ChargeLimit of(Chemistry chemistry, Quantity resting, Quantity typed) {
+    public static ChargeLimit of(Chemistry chemistry, Quantity resting, Quantity typed, Source typedFrom) {
         if (typed != null) {
-            return new ChargeLimit(typed, "the highest charging voltage of its data sheet", Source.of(Document.COMPUTED, "held against the limit you entered"));
+            return new ChargeLimit(typed, "the highest charging voltage of its data sheet", typedFrom);
         }
         double blocks = Math.max(1, Math.floor(resting.in(Units.VOLT).value() / NOMINAL + 0.35));
         boolean lithium = chemistry == Chemistry.LIFEPO4;
@@ -39,10 +40,12 @@ public record ChargeLimit(Quantity voltage, String name, Source source) {
     }
 
     /** A charging voltage held against it. */
-    public Finding held(String subject, Quantity charging) {
+    public Finding held(String subject, Quantity charging, Source chargingFrom) {
         return Comparison.of(subject, charging)
                 .atMost(voltage, name, source)
+                .restingOn(chargingFrom)
                 .exact()
+                .settledBy(new MissingFigure("charge-voltage-most", "highest charging voltage of the battery", "its data sheet"))
                 .otherwise(Verdict.STOP, "Set the charger to what the battery\u2019s data sheet says, or take one made for this kind of battery.")
                 .finding();
     }

@@ -128,7 +128,9 @@ public final class Comparison {
             return new Finding(otherwise, words(least ? "is below" : "is above", basis("is enough to stop")), figure, limit, weakest, remedy);
         }
         if (!weakest.standing().mayPass()) {
-            MissingFigure settles = missing != null ? missing : new MissingFigure("", limitName, "the data sheet of the part, or its maker");
+            MissingFigure wanted = missing != null ? missing : new MissingFigure("", limitName, "the data sheet of the part, or its maker");
+            MissingFigure settles = new MissingFigure(
+                    wanted.key(), wanted.name(), wanted.where(), weakest.standing().words());
             return new Finding(
                     Verdict.NOT_KNOWN, words(least ? "would be at least" : "would be within", basis("passes nothing")), figure, limit, weakest,
                     "Find the " + settles.name() + ": " + settles.where() + ".", settles);

@@ -48,7 +48,7 @@ final class AmpacityCheck implements PartCheck {
 
     static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule, String remedy) {
         CarryingCapacity capacity = conductor.capacity();
-        boolean ownTable = conductor.rules() == AmpacityRuleSet.BOAT;
+        boolean ownTable = capacity.isByTable() && conductor.rules() == AmpacityRuleSet.BOAT;
         if (capacity.isRated() && rule.shareOf(ownTable).base() > 1) {
             return DeviceRule.of(device, rating).guardsConductor(node.title(), capacity.value(), capacity.source(), rule, ownTable).finding();
         }
@@ -57,7 +57,7 @@ final class AmpacityCheck implements PartCheck {
     }
 
     private static Quantity most(Conductor conductor, CarryingCapacity capacity, RuleSet rule) {
-        double share = Math.max(1, rule.shareOf(conductor.rules() == AmpacityRuleSet.BOAT).base());
+        double share = Math.max(1, rule.shareOf(capacity.isByTable() && conductor.rules() == AmpacityRuleSet.BOAT).base());
         return Quantity.ofBase(share * capacity.value().base(), capacity.value().unit());
     }
 }

@@ -52,12 +52,12 @@ final class BreakingCheck implements PartCheck {
         if (device.voltage() == null) {
             findings.add(Check.BREAKING_CAPACITY, node, Finding.notKnown(
                     node.title() + ": up to what direct voltage its breaking capacity holds is not given.", highest, Findings.computed(),
-                    new MissingFigure("device-voltage", "direct voltage of the " + device.words(), SHEET)));
+                    new MissingFigure("rated-voltage", "direct voltage of the " + device.words(), SHEET)));
         } else {
             findings.add(Check.BREAKING_CAPACITY, node, Comparison.of("The highest voltage of the battery at " + node.title(), highest)
                     .atMost(device.voltage(), "the direct voltage that its breaking capacity holds for", device.breakingSource())
                     .exact()
-                    .settledBy(new MissingFigure("device-voltage", "direct voltage of the " + device.words(), SHEET))
+                    .settledBy(new MissingFigure("breaking-capacity", "breaking capacity of the " + device.words(), SHEET))
                     .otherwise(Verdict.STOP, "Take a device made for this direct voltage."));
         }
     }

@@ -7,16 +7,19 @@ import loomwright.circuit.Panel;
 import loomwright.circuit.Protection;
 import loomwright.circuit.Supply;
 import loomwright.circuit.Switching;
+import loomwright.protection.Guarded;
 import loomwright.protection.Holding;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /** The largest current through devices, switches, panel and battery, against what each may carry. */
 final class CarryingCheck implements PartCheck {
     /** A load of this many hours counts as lasting: what the rule of the NEC calls continuous. */
     private static final double LASTING_HOURS = 3;
+    private static final MissingFigure LIMIT = new MissingFigure("battery-limit", "current limit of the battery", "the battery or its data sheet");
     private static final String MORE = "Take a larger rating, if the conductors behind it carry it, or fewer loads behind it.";
 
     @Override
@@ -26,20 +29,21 @@ final class CarryingCheck implements PartCheck {
             addDevice(node, device, design, context, findings);
         } else if (node.figures() instanceof Panel panel) {
             against(
-                    panel.limit(), node, design, findings,
+                    Guarded.PANEL.missing(), panel.limit(), node, design, findings,
                     "Give the new load its own protected feed from the battery, or take something else off the panel.");
         } else if (node.figures() instanceof Isolator isolator) {
-            against(isolator.continuousCurrent(), node, design, findings, "Take an isolating switch for more current.");
+            against(Guarded.SWITCH.missing(), isolator.continuousCurrent(), node, design, findings, "Take an isolating switch for more current.");
         } else if (node.figures() instanceof Switching switching) {
-            against(switching.continuousCurrent(), node, design, findings, "Take a switching device for more current.");
+            against(Guarded.SWITCH.missing(), switching.continuousCurrent(), node, design, findings, "Take a switching device for more current.");
         } else if (node.figures() instanceof Supply battery && battery.currentLimit() != null) {
-            against(battery.currentLimit(), node, design, findings, "Draw less at once, or choose a battery that may give more.");
+            against(LIMIT, battery.currentLimit(), node, design, findings, "Draw less at once, or choose a battery that may give more.");
         }
     }
 
-    private static void against(Quantity limit, Node node, Quantity design, Findings findings, String remedy) {
-        findings.add(Check.CONTINUOUS_CURRENT, node, Comparison.of(node.title() + ": its largest current", design)
-                .atMost(limit, "what it may carry all the time", Findings.entered())
+    private static void against(MissingFigure figure, Quantity limit, Node node, Quantity design, Findings findings, String remedy) {
+        findings.add(Check.CONTINUOUS_CURRENT, node, GuardCheck.assumed(node, figure.key(), Comparison.of(node.title() + ": its largest current", design))
+                .atMost(limit, "what it may carry all the time", node.part().figuresFrom())
+                .settledBy(figure)
                 .otherwise(Verdict.STOP, remedy));
     }
 

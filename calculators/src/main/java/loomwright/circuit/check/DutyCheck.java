@@ -19,7 +19,7 @@ final class DutyCheck implements PartCheck {
             double amperes = amperes(node, kind, context.battery().lowest().base());
             if (amperes > 0) {
                 findings.add(Check.SWITCH_DUTY, node, SwitchDuty.check(
-                        node.title(), switching.continuousCurrent(), Findings.entered(), Quantity.of(amperes, Units.AMPERE), kind,
+                        node.title(), switching.continuousCurrent(), node.part().figuresFrom(), Quantity.of(amperes, Units.AMPERE), kind,
                         context.battery().highest(), "continuous-current"));
             }
         }

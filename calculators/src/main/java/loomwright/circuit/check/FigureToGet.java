@@ -12,9 +12,10 @@ import loomwright.worked.MissingFigure;
  * @param fieldKey the field that takes it; empty if no field does and the reader must compare sheets
  * @param name what it is
  * @param where where it is printed, or how it is measured
+ * @param instead what stands in its place and passes nothing; empty if nothing does
  * @param partIds the parts whose checks wait for it, in the order of the circuit's findings
  */
-public record FigureToGet(String fieldKey, String name, String where, List<String> partIds) {
+public record FigureToGet(String fieldKey, String name, String where, String instead, List<String> partIds) {
     /** The figures that an examination lacks, those that most checks wait for first. */
     public static List<FigureToGet> of(Examination examination) {
         Map<String, FigureToGet> byName = new LinkedHashMap<>();
@@ -27,7 +28,7 @@ public record FigureToGet(String fieldKey, String name, String where, List<Strin
                 if (!parts.contains(finding.partId())) {
                     parts.add(finding.partId());
                 }
-                byName.put(name, new FigureToGet(missing.key(), name, missing.where(), List.copyOf(parts)));
+                byName.put(name, new FigureToGet(missing.key(), name, missing.where(), missing.instead(), List.copyOf(parts)));
             }
         }
         List<FigureToGet> figures = new ArrayList<>(byName.values());

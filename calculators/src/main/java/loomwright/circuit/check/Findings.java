@@ -32,6 +32,7 @@ final class Findings {
         add(check, node, comparison.finding());
     }
 
+    /** What the reader plans or wishes. */
     static Source entered() {
         return Source.of(Document.COMPUTED, "held against the limit you entered");
     }

@@ -49,9 +49,15 @@ final class GuardCheck implements PartCheck {
         }
         boolean holds = Comparison.atMost(rating(smallest), mayCarry);
         Node device = holds ? smallest : node.deviceBefore();
-        Finding finding = rule(device).guards(kind, node.title(), mayCarry, Findings.entered()).finding();
-        add(Check.GUARDED, node, device, mayCarry, finding, context, findings);
-        addNearest(node, smallest, mayCarry, Findings.entered(), findings);
+        Comparison held = rule(device).guards(kind, node.title(), mayCarry, node.part().figuresFrom());
+        add(Check.GUARDED, node, device, mayCarry, assumed(node, key, held).finding(), context, findings);
+        addNearest(node, smallest, mayCarry, node.part().figuresFrom(), findings);
+    }
+
+    /** What stands in a form because nobody said otherwise opens the sentence of what rests on it. */
+    static Comparison assumed(Node node, String key, Comparison comparison) {
+        String text = node.part().text(key);
+        return text.isEmpty() || !node.part().isAsUsual(key) ? comparison : comparison.assuming("the usual " + text);
     }
 
     /** A device held against what it guards: where both are in line the finding lies at what is guarded. */
@@ -83,7 +89,7 @@ final class GuardCheck implements PartCheck {
         if (device.holderRating() == null) {
             findings.add(Check.GUARDED, node, rule(node).unknown(Guarded.HOLDER, "its holder", "holder-rating", Findings.computed()));
         } else {
-            findings.add(Check.GUARDED, node, rule(node).guards(Guarded.HOLDER, "its holder", device.holderRating(), Findings.entered()));
+            findings.add(Check.GUARDED, node, rule(node).guards(Guarded.HOLDER, "its holder", device.holderRating(), node.part().figuresFrom()));
         }
     }
 

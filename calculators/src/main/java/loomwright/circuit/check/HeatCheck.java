@@ -18,6 +18,8 @@ import loomwright.worked.Verdict;
 
 /** Whether each conductor stands a short circuit until the device before it has opened, at both ends of the range of fault current. */
 final class HeatCheck implements PartCheck {
+    /** From this share of a current on, a point of the curve stands for it. */
+    private static final double AT_THE_POINT = 0.8;
     private static final String SOONER = "Take a device that opens sooner, one of smaller rating, or a thicker conductor.";
 
     /** A conductor without a device has been found by another check. */
@@ -72,7 +74,6 @@ final class HeatCheck implements PartCheck {
             Protection protection = protection();
             OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
             Quantity latest = times == null ? null : times.latest();
-            latest = latest == null ? context.sheet(device).openedBy(current) : latest;
             return latest == null ? Double.POSITIVE_INFINITY : latest.base() / longest(current).base();
         }
 
@@ -109,10 +110,16 @@ final class HeatCheck implements PartCheck {
             Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
             Quantity opened = sheet.openedBy(current);
-            if (opened != null) {
+            MissingFigure missing = new MissingFigure(
+                    "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve");
+            // At more current than that of the point it opens sooner, so a longer time says nothing there.
+            boolean decides = opened != null && (Comparison.atMost(opened, longest(current)) || AT_THE_POINT * current.base() <= sheet.openingCurrent().base());
+            if (decides) {
                 return Comparison.of(
                                 "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
                         .atMost(longest(current), "what the conductor stands", insulation.source())
+                        .restingOn(sheet.figuresFrom())
+                        .settledBy(missing)
                         .otherwise(Verdict.STOP, SOONER)
                         .finding();
             }
@@ -120,12 +127,13 @@ final class HeatCheck implements PartCheck {
                 return Comparison.of(
                                 "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
                         .atMost(stands, "what the conductor stands", insulation.source())
+                        .restingOn(sheet.figuresFrom())
+                        .settledBy(missing)
                         .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor.")
                         .finding();
             }
             return Finding.notKnown(
-                    words + " It stands " + stands.text(3) + ".", figure, source, new MissingFigure(
-                            "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve"));
+                    words + " It stands " + stands.text(3) + ".", figure, source, missing);
         }
 
         private Quantity longest(Quantity current) {

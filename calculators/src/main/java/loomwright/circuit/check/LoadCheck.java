@@ -7,6 +7,7 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /** What is lost on the way to each load in its worst situation, and what is left for it. */
@@ -37,8 +38,9 @@ final class LoadCheck implements PartCheck {
         if (load.lowestWorking() != null && !Double.isNaN(least)) {
             findings.add(Check.VOLTAGE_DROP, node, Comparison.of(
                             "What reaches " + node.title() + " with the battery nearly empty", Quantity.of(least, Units.VOLT))
-                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
+                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", node.part().figuresFrom())
                     .exact()
+                    .settledBy(new MissingFigure("lowest-working-voltage", "lowest voltage that " + node.title() + " works at", "its data sheet"))
                     .otherwise(Verdict.STOP, Loss.remedy(node, worst, ", or stop using it before the battery is that empty")));
         }
     }

@@ -19,10 +19,11 @@ final class PortsCheck implements PartCheck {
             return;
         }
         PortsLoad ports = load.ports();
-        Finding shared = ports.shared(node.title());
+        MissingFigure shares = new MissingFigure("ports-limit", "power that the USB ports share", "the outlet or its data sheet: total output, in watts");
+        Finding shared = ports.shared(node.title(), node.part().figuresFrom(), shares);
         findings.add(Check.PORTS, node, shared != null ? shared : Finding.notKnown(
                 node.title() + ": the ports give " + ports.asked().text() + " together; what they share is not given.", ports.asked(), Findings.computed(),
-                new MissingFigure("ports-limit", "power that the USB ports share", "the outlet or its data sheet: total output, in watts")));
+                shares));
         if (ports.source().standing() == Standing.COMPUTED) {
             Row best = PublishedTables.dcDcEfficiency().row("synchronous-half-load");
             findings.add(Check.PORTS, node, Comparison.of("The efficiency entered for " + node.title(), ports.efficiency())

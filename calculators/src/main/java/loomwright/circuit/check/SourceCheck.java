@@ -23,6 +23,8 @@ import loomwright.worked.Verdict;
  */
 final class SourceCheck implements PartCheck {
     private static final double CONTINUOUS = 1.25;
+    private static final MissingFigure MOST = new MissingFigure(
+            "charge-current-most", "largest charging current of the battery", "the battery or its data sheet: maximum charge current");
 
     @Override
     public void check(Node node, Context context, Findings findings) {
@@ -44,11 +46,11 @@ final class SourceCheck implements PartCheck {
                     new MissingFigure("charge-voltage", "charging voltage of " + node.title(), "its data sheet or its settings: absorption or boost voltage")));
             return;
         }
-        findings.add(Check.CHARGING, node, limit.held("The charging voltage of " + node.title(), source.voltage()));
+        findings.add(Check.CHARGING, node, limit.held("The charging voltage of " + node.title(), source.voltage(), node.part().figuresFrom()));
     }
 
     private static void addHighest(Node node, Supply battery, Findings findings) {
-        findings.add(Check.CHARGING, node, battery.chargingLimit().held("The highest voltage entered for " + node.title(), battery.highest()));
+        findings.add(Check.CHARGING, node, battery.chargingLimit().held("The highest voltage entered for " + node.title(), battery.highest(), Findings.entered()));
     }
 
     private static void addDevice(Node node, ChargeSource source, Findings findings) {
@@ -92,13 +94,13 @@ final class SourceCheck implements PartCheck {
         if (battery.chargeLimit() == null) {
             findings.add(Check.CHARGING, node, Finding.notKnown(
                     "What charges " + node.title() + " gives up to " + all.text(3) + " together; how much it takes is not given.", all,
-                    Source.of(Document.COMPUTED, ""), new MissingFigure(
-                            "charge-current-most", "largest charging current of the battery", "the battery or its data sheet: maximum charge current")));
+                    Source.of(Document.COMPUTED, ""), MOST));
             return;
         }
         findings.add(Check.CHARGING, node, Comparison.of("What all sources give " + node.title() + " together", all)
-                .atMost(battery.chargeLimit(), "its largest charging current", Findings.entered())
+                .atMost(battery.chargeLimit(), "its largest charging current", node.part().figuresFrom())
                 .exact()
+                .settledBy(MOST)
                 .otherwise(Verdict.STOP, "Set the charger to less, take a smaller one, or a battery that takes more."));
     }
 }

@@ -8,6 +8,7 @@ import loomwright.circuit.solve.Starvation;
 import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.source.Source;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
@@ -37,7 +38,7 @@ final class StartCheck implements PartCheck {
             return;
         }
         for (Node device = node.deviceBefore(); device != null; device = device.deviceBefore()) {
-            addDevice(start, node, load.startTime(), device, findings);
+            addDevice(start, node, load.startTime(), device, context, findings);
         }
         for (Node other : context.circuit().nodes()) {
             addDip(start, node, other, context, findings);
@@ -54,7 +55,7 @@ final class StartCheck implements PartCheck {
         return true;
     }
 
-    private static void addDevice(Solved start, Node node, Quantity lasts, Node device, Findings findings) {
+    private static void addDevice(Solved start, Node node, Quantity lasts, Node device, Context context, Findings findings) {
         Protection protection = (Protection) device.figures();
         Quantity current = Quantity.of(start.amperes(device), Units.AMPERE);
         String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
@@ -76,11 +77,21 @@ final class StartCheck implements PartCheck {
                     Verdict.PASSED, opening + "A " + protection.words() + " does not open before " + OpeningTimes.words(times.earliest()) + ".", lasts,
                     times.earliest(), times.earliestSource(), ""));
         } else {
-            findings.add(Check.START, node, device, Finding.notKnown(
-                    opening + "Nothing published shows that a " + protection.words() + " holds that long.", current,
-                    times == null ? Findings.computed() : times.source(), new MissingFigure(
-                            "", "curve of the " + protection.words(), "its data sheet: at that current it must not have opened; then try it out")));
+            findings.add(Check.START, node, device, bySheet(context.sheet(device), opening, current, lasts, times == null ? Findings.computed() : times.source()));
         }
+    }
+
+    /** A point of its curve settles what no table shows. */
+    private static Finding bySheet(Protection sheet, String opening, Quantity current, Quantity lasts, Source source) {
+        MissingFigure curve = new MissingFigure(
+                "holding-time", "time for which the " + sheet.words() + " holds a start", "the curve in its data sheet: at that current it must not have opened");
+        return sheet.holds(current, lasts)
+                ? Comparison.of(opening + "That time", lasts)
+                        .atMost(sheet.holdingTime(), "the time for which the " + sheet.words() + " holds it", sheet.figuresFrom())
+                        .exact()
+                        .settledBy(curve)
+                        .finding()
+                : Finding.notKnown(opening + "Nothing shows that a " + sheet.words() + " holds that long.", current, source, curve);
     }
 
     /** Only loads whose lowest voltage is known, and only where a start takes it away. */
@@ -95,7 +106,7 @@ final class StartCheck implements PartCheck {
             findings.add(Check.START, other, starting, Comparison.of(
                             own ? "What is left for " + other.title() + " at its own start" : "What is left for " + other.title() + " while " + starting.title() + " starts",
                             Quantity.of(start.volts(other), Units.VOLT))
-                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", Findings.entered())
+                    .atLeast(load.lowestWorking(), "the lowest voltage it works at", other.part().figuresFrom())
                     .exact()
                     .otherwise(Verdict.CAUTION, Loss.remedy(other, start, own
                             ? ", or take a load with a gentler start"

@@ -30,11 +30,11 @@ final class SwitchCheck implements PartCheck {
 
     private static void addHeat(Node node, Switching switching, Quantity heat, Findings findings) {
         Row usual = SwitchFigures.junctionLimit();
+        MissingFigure resistance = new MissingFigure(
+                "junction-to-air", "thermal resistance of " + node.title(), "the data sheets of switch and heat sink, in K/W, added up");
         if (switching.junctionToAir() == null) {
             findings.add(Check.SWITCH_HEAT, node, Finding.notKnown(
-                    node.title() + " makes " + heat.text(3) + " of heat; how warm that makes it was not checked.", heat, usual.source(),
-                    new MissingFigure(
-                            "junction-to-air", "thermal resistance of " + node.title(), "the data sheets of switch and heat sink, in K/W, added up")));
+                    node.title() + " makes " + heat.text(3) + " of heat; how warm that makes it was not checked.", heat, usual.source(), resistance));
             return;
         }
         Quantity junction = SwitchFigures.junction(switching.air(), heat, switching.junctionToAir());
@@ -45,7 +45,9 @@ final class SwitchCheck implements PartCheck {
                         node.title() + " makes " + heat.text(3) + " of heat, and its junction comes to " + junction.text(3) + ": what is left below its limit of "
                                 + switching.junctionLimit().text(), room)
                 .atLeast(margin, "a margin of 10 K", usual.source())
+                .restingOn(switching.figuresFrom())
                 .exact()
+                .settledBy(resistance)
                 .otherwise(above ? Verdict.STOP : Verdict.CAUTION, "Take a larger heat sink, a switch of less resistance, a cooler place or less current."));
     }
 

@@ -8,6 +8,7 @@ import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 
 /**
@@ -31,11 +32,12 @@ final class SystemVoltageCheck implements PartCheck {
         Quantity highest = context.battery().highest();
         boolean given = load.highestWorking() != null;
         Quantity most = given ? load.highestWorking() : share(window.quantity("value-to", Units.VOLT), load);
-        Source source = given ? Findings.entered() : window.source();
+        Source source = given ? node.part().figuresFrom() : window.source();
         boolean far = given || highest.base() > OTHER_SYSTEM * most.base();
         findings.add(Check.SYSTEM_VOLTAGE, node, Comparison.of("The highest voltage of the battery at " + node.title(), highest)
                 .atMost(most, given ? "what it stands by its data sheet" : "what a load for " + load.ratedVoltage().text() + " may meet", source)
                 .exact()
+                .settledBy(new MissingFigure("highest-working-voltage", "highest voltage that " + node.title() + " stands", "its data sheet"))
                 .otherwise(far ? Verdict.STOP : Verdict.CAUTION, far ? REMEDY : "Look up in its data sheet the highest voltage it stands, and enter it."));
         if (load.lowestWorking() == null) {
             findings.add(Check.SYSTEM_VOLTAGE, node, Comparison.of(

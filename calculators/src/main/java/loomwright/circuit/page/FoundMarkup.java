@@ -88,7 +88,8 @@ final class FoundMarkup {
         html.tag("Typed in once, it serves all devices of that kind and rating.</p><ul class=\"figures-to-get\">");
         for (FigureToGet figure : figures) {
             html.tag("<li class=\"finding\"").attribute("data-verdict", Verdict.NOT_KNOWN.key()).tag("><p><strong>");
-            html.text(Words.capital(figure.name())).tag("</strong>. ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
+            html.text(Words.capital(figure.name())).tag("</strong>. ");
+            html.text(figure.instead().isEmpty() ? "" : "What is entered is " + figure.instead() + ". ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
             parts(html, figure);
             html.tag("</p></li>");
         }

@@ -16,7 +16,7 @@ import net.jqwik.api.Property;
 
 class SuggestionLawsTest {
     /** A size or rating that is suggested never leaves its own conductor, or a conductor behind it, with more than it may carry. */
-    @Property(tries = 60)
+    @Property(tries = 60, maxDiscardRatio = 20)
     void neverSuggestsWhatAConductorMayNotCarry(@ForAll long seed) {
         Circuit circuit = RandomCircuit.of(seed);
         Assume.that(Examination.of(circuit).faults().isEmpty());

@@ -80,13 +80,14 @@ final class FaultHazards {
         }
     }
 
-    /** Five seconds at a short circuit that heats the conductor in less. */
+    /** Five seconds at the current of a short circuit at its near end, which heats the conductor in less. */
     private static void slow(Wiring wiring, Plot plot) {
         for (String run : wiring.all("conductor")) {
             String device = wiring.deviceBefore(run);
-            double stands = device.isEmpty() ? 0 : Math.pow(143 * wiring.squareMillimetres(run) / wiring.prospective(device), 2);
+            double fault = wiring.number(wiring.battery, "highest-voltage") * 1000 / wiring.milliohms(Bench.fedBy(wiring.circuit, run), 20);
+            double stands = Math.pow(143 * wiring.squareMillimetres(run) / fault, 2);
             if (!device.isEmpty() && stands < 2 && Bench.text(wiring.circuit, device, "device").equals("class-t")) {
-                Circuit point = Bench.set(wiring.circuit, device, "opening-current", 2 * wiring.rating(device) + " A");
+                Circuit point = Bench.set(wiring.circuit, device, "opening-current", Math.round(0.9 * fault) + " A");
                 plot.add(run, Bench.set(point, device, "opening-time", "5 s"), List.of(run, device));
             }
         }

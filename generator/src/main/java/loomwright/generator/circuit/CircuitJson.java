@@ -145,6 +145,7 @@ public final class CircuitJson {
     private void figure(FigureToGet figure) {
         json.text("name", figure.name());
         json.text("where", figure.where());
+        json.text("instead", figure.instead());
         json.text("field", figure.fieldKey());
         texts("parts", figure.partIds());
     }

@@ -1,7 +1,9 @@
 package loomwright.generator.circuit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.CircuitFinding;
@@ -88,21 +90,30 @@ public final class CircuitReport {
         }
     }
 
-    /** All that is not known in one paragraph: what several parts lack alike is said once. */
+    /** All that nobody gave in one paragraph, and all that was entered as a guess or invented in another: what several parts lack alike is said once. */
     private void figures() {
         List<FigureToGet> figures = FigureToGet.of(file.examination());
         if (figures.isEmpty()) {
             return;
         }
         title(FindingGroup.FIGURES.title());
-        StringBuilder paragraph = new StringBuilder("No fault, but not shown either way.");
+        StringBuilder paragraph = new StringBuilder();
+        Map<String, List<String>> inPlace = new LinkedHashMap<>();
         for (FigureToGet figure : figures) {
             List<String> parts = new ArrayList<>();
             figure.partIds().forEach(id -> parts.add(designations().of(id)));
-            paragraph.append(' ').append(Words.capital(figure.name())).append(" (").append(String.join(", ", parts)).append("): ")
-                    .append(Words.sentence(figure.where()));
+            String named = figure.name() + " (" + String.join(", ", parts) + ")";
+            if (figure.instead().isEmpty()) {
+                paragraph.append(' ').append(Words.capital(named)).append(": ").append(Words.sentence(figure.where()));
+            } else {
+                inPlace.computeIfAbsent(figure.instead(), instead -> new ArrayList<>()).add(named);
+            }
         }
-        text.add(PART, paragraph.toString());
+        if (paragraph.length() > 0) {
+            text.add(PART, "No fault, but not shown either way." + paragraph);
+        }
+        inPlace.forEach((instead, named) -> text.add(
+                PART, "Within its limit by a figure that is " + instead + ", which passes nothing: " + String.join("; ", named) + "."));
     }
 
     /** What was read with a meter and typed into the file, held against what should be read. */
