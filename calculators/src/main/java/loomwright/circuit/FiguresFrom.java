@@ -28,7 +28,7 @@ public enum FiguresFrom implements Choice {
 
     static ChoiceField field() {
         return CHOICES.field(
-                "figures-from", "Where its ratings and limits are from",
+                "from", "Where its ratings and limits are from",
                 "A guess or an invented figure can stop a check and never passes one: what it would pass is told as a figure to get.");
     }
 

@@ -29,6 +29,7 @@ final class DeviceSlips {
 
     private static final Formula THOUSAND_AMPERES = new Formula(CURRENT, Expression.number(1000).times(CURRENT));
     private static final Formula DEVICE_SIDE = new Formula(CURRENT, DEVICE_POWER.over(DEVICE_VOLTAGE));
+    private static final Formula AT_THE_PORT = new Formula(CURRENT, INPUT_POWER.over(DEVICE_VOLTAGE));
     private static final Formula LABEL_DIVIDED =
             new Formula(DEVICE_POWER, OhmSymbols.VOLTS.over(OhmSymbols.AMPERES).times(Expression.fixed(Quantity.of(1, Units.WATT))));
     private static final Formula MULTIPLIED = new Formula(INPUT_POWER, DEVICE_POWER.times(EFFICIENCY));
@@ -80,6 +81,9 @@ final class DeviceSlips {
     }
 
     private static void deviceSide(WorkingBuilder working, String key, Values values, Quantity voltage) {
+        working.slip(
+                "watts-by-" + key, "current", "Watts divided by " + voltage.text() + " and not by the voltage of the supply",
+                "The current in the cable is the power divided by the voltage of the cable.", AT_THE_PORT, values.with(DEVICE_VOLTAGE, voltage));
         working.slip(
                 key, "current", "Amperes at " + voltage.text() + " taken as amperes of the supply",
                 "A converter passes on watts, not amperes: the current differs on its two sides.", DEVICE_SIDE,

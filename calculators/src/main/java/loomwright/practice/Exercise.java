@@ -5,12 +5,12 @@ import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Unit;
-import loomwright.quantity.Units;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.ConversionStep;
 import loomwright.worked.FormulaStep;
 import loomwright.worked.Slip;
 import loomwright.worked.Step;
+import loomwright.worked.Stray;
 import loomwright.worked.Working;
 
 /** A working whose steps a reader does. Steps that compute can be blanks; what is read from a table or chosen from a series stays. */
@@ -97,17 +97,14 @@ public final class Exercise {
                     figure);
         }
         for (Slip slip : working.slips()) {
-            if (MendedWorking.place(working, slip) == at && AnswerCheck.agrees(figure, slip.value())) {
+            if (MendedWorking.leadsTo(working, chain, slip, at, figure)) {
                 return new BlankCheck(
                         BlankCheck.Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words(), figure);
             }
         }
-        for (Unit other : Units.all()) {
-            boolean another = other != figure.unit() && other.dimension().equals(right.dimension());
-            if (another && AnswerCheck.agrees(Quantity.of(figure.value(), other), right)) {
-                String words = "The digits are right, the unit is not: what is meant by " + figure.text() + "?";
-                return new BlankCheck(BlankCheck.Kind.UNIT, words, figure);
-            }
+        String stray = Stray.words(working, right, figure);
+        if (!stray.isEmpty()) {
+            return new BlankCheck(stray.startsWith("The digits") ? BlankCheck.Kind.UNIT : BlankCheck.Kind.DIFFERS, stray, figure);
         }
         return new BlankCheck(
                 BlankCheck.Kind.DIFFERS, "This is not what the step gives, and it is none of the slips we know. Read the step again.", figure);

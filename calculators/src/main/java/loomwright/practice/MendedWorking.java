@@ -2,8 +2,11 @@ package loomwright.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.formula.Formula;
+import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
+import loomwright.worked.AnswerCheck;
 import loomwright.worked.ChoiceStep;
 import loomwright.worked.ConversionStep;
 import loomwright.worked.FormulaStep;
@@ -24,20 +27,72 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
 
     /** Every working that can be made from {@code working} by one of its slips; empty if none of them fits a step. */
     public static List<MendedWorking> all(Working working) {
+        Chain chain = new Chain(working);
         List<MendedWorking> all = new ArrayList<>();
         for (Slip slip : working.slips()) {
             int at = place(working, slip);
-            if (at >= 0 && working.steps().size() > 1) {
-                all.add(with(working, slip, at));
+            // Nobody writes "I = 1000 × I"; such a slip is known when it is made, and no step to mend.
+            boolean ofItself = slip.formula().symbols().lastIndexOf(slip.formula().subject()) > 0;
+            if (at >= 0 && working.steps().size() > 1 && !ofItself) {
+                FormulaStep earlier = earlier(working, chain, slip, at);
+                FormulaStep spoilt = earlier != null ? earlier : spoilt((FormulaStep) working.steps().get(at), slip.formula(), slip.values(), slip.value());
+                all.add(with(working, slip, earlier == null ? at : step(working, earlier), spoilt));
             }
         }
         return all;
     }
 
-    /** One of them, or null if there is none. */
+    /** One of them, or null if there is none; rather one from which something follows. */
     public static MendedWorking of(Working working, int seed) {
         List<MendedWorking> all = all(working);
-        return all.isEmpty() ? null : all.get(new Seeds(seed).below(all.size()));
+        List<MendedWorking> leading = new ArrayList<>();
+        for (MendedWorking mended : all) {
+            if (mended.isFollowed(working)) {
+                leading.add(mended);
+            }
+        }
+        List<MendedWorking> among = leading.isEmpty() ? all : leading;
+        return among.isEmpty() ? null : among.get(new Seeds(seed).below(among.size()));
+    }
+
+    /** Whether a later step has another figure for it. */
+    private boolean isFollowed(Working working) {
+        for (int i = at + 1; i < steps.size(); i++) {
+            if (steps.get(i) != working.steps().get(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The earlier step at which a person makes the slip: a factor left out there leads to the figure of the slip. Null if there is none. */
+    private static FormulaStep earlier(Working working, Chain chain, Slip slip, int place) {
+        for (int i = 0; i < place; i++) {
+            if (working.steps().get(i) instanceof FormulaStep step && step.formula().symbols().size() == 2) {
+                Symbol letter = step.formula().symbols().get(1);
+                Quantity bare = step.values().of(letter);
+                boolean alike = bare.dimension().equals(step.result().dimension());
+                if (alike && !AnswerCheck.agrees(bare, step.result()) && leadsTo(working, chain, slip, i, bare)) {
+                    return spoilt(step, new Formula(step.formula().subject(), letter), step.values(), bare);
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The place of the step that a spoilt one stands for. */
+    private static int step(Working working, FormulaStep spoilt) {
+        for (int i = 0; i < working.steps().size(); i++) {
+            boolean same = working.steps().get(i) instanceof FormulaStep step && step.formula().subject().equals(spoilt.formula().subject());
+            if (same && working.steps().get(i).words().equals(spoilt.words())) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("no step " + spoilt.words());
+    }
+
+    private static FormulaStep spoilt(FormulaStep step, Formula formula, Values values, Quantity figure) {
+        return new FormulaStep(step.words(), formula, values, figure.in(step.result().unit()), step.why(), step.source());
     }
 
     /** The names to choose from: that of the slip among those of others. */
@@ -69,11 +124,25 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
         return -1;
     }
 
+    /** Whether a figure is that of a slip at its step, or an earlier one from which the figure of the slip follows. */
+    static boolean leadsTo(Working working, Chain chain, Slip slip, int at, Quantity figure) {
+        int place = place(working, slip);
+        if (place < at) {
+            return false;
+        }
+        Quantity[] figures = new Quantity[working.steps().size()];
+        figures[at] = figure;
+        for (int i = at + 1; i <= place; i++) {
+            figures[i] = chain.again(i, figures);
+        }
+        return figures[place] != null && AnswerCheck.agrees(figures[place], slip.value());
+    }
+
     private static boolean isSame(Quantity one, Quantity other) {
         return one.dimension().equals(other.dimension()) && Math.abs(one.base() - other.base()) <= 1e-9 * Math.abs(other.base());
     }
 
-    private static MendedWorking with(Working working, Slip slip, int at) {
+    private static MendedWorking with(Working working, Slip slip, int at, FormulaStep spoilt) {
         Chain chain = new Chain(working);
         Quantity[] figures = new Quantity[working.steps().size()];
         List<Step> steps = new ArrayList<>();
@@ -83,8 +152,8 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
                 break;
             }
             if (i == at) {
-                figures[i] = slip.value().in(step.result().unit());
-                step = new FormulaStep(step.words(), slip.formula(), slip.values(), figures[i], step.why(), ((FormulaStep) step).source());
+                figures[i] = spoilt.result();
+                step = spoilt;
             } else if (i > at) {
                 figures[i] = chain.again(i, figures);
                 step = figures[i] == null ? step : follows(chain, i, step, figures);

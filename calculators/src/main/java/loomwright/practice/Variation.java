@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import loomwright.conductor.AmpacityRuleSet;
+import loomwright.conductor.CarryingCapacity;
+import loomwright.conductor.Insulation;
+import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Units;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.Calculator;
+import loomwright.worked.Comparison;
 import loomwright.worked.Field;
 import loomwright.worked.Finding;
 import loomwright.worked.FormulaStep;
@@ -56,6 +61,7 @@ public record Variation(Map<String, String> entries, Working working) {
                 fields.add(quantity);
             }
         }
+        fields = varied(fields);
         Seeds seeds = new Seeds(seed);
         for (int attempt = 0; attempt < TRIES && !fields.isEmpty(); attempt++) {
             Map<String, String> entries = changed(fields, given, seeds, attempt);
@@ -65,6 +71,22 @@ public record Variation(Map<String, String> entries, Working working) {
             }
         }
         return null;
+    }
+
+    /** Without what the story assumes, if anything else is left. */
+    private static List<QuantityField> varied(List<QuantityField> fields) {
+        List<QuantityField> varied = new ArrayList<>();
+        for (QuantityField field : fields) {
+            if (!isAssumption(field)) {
+                varied.add(field);
+            }
+        }
+        return varied.isEmpty() ? fields : varied;
+    }
+
+    /** What a story assumes holds in its exercise: how warm it is, and what a converter loses. */
+    private static boolean isAssumption(QuantityField field) {
+        return field.units().get(0) == Units.CELSIUS || field.key().endsWith("efficiency");
     }
 
     /** At first most fields get another number, later fewer, at last one. */
@@ -94,7 +116,7 @@ public record Variation(Map<String, String> entries, Working working) {
 
     /** The same steps in the same order, and no check that ends in a stop unless the printed example has one. */
     private static boolean isAlike(Working working, Working printed) {
-        if (working.steps().size() != printed.steps().size() || stops(working) > stops(printed)) {
+        if (working.steps().size() != printed.steps().size() || stops(working) > stops(printed) || overloads(working) && !overloads(printed)) {
             return false;
         }
         for (int i = 0; i < working.steps().size(); i++) {
@@ -110,6 +132,27 @@ public record Variation(Map<String, String> entries, Working working) {
             return false;
         }
         return !(one instanceof FormulaStep formula) || formula.formula().subject().equals(((FormulaStep) other).formula().subject());
+    }
+
+    /** Whether more flows than Table 5 of 33 CFR lets a conductor of that size carry in the least insulation; no exercise makes anyone used to that. */
+    private static boolean overloads(Working working) {
+        Quantity size = entered(working, "size");
+        Quantity current = entered(working, "current");
+        current = current == null ? entered(working, "design-current") : current;
+        if (size == null || current == null) {
+            return false;
+        }
+        Surroundings around = new Surroundings(Insulation.T60, false, null, 2, Quantity.of(12, Units.VOLT));
+        return !Comparison.atMost(current, CarryingCapacity.of(size, AmpacityRuleSet.BOAT, around).value());
+    }
+
+    private static Quantity entered(Working working, String key) {
+        for (Field field : working.description().fields()) {
+            if (field.key().equals(key)) {
+                return working.entries().quantity(key);
+            }
+        }
+        return null;
     }
 
     private static int stops(Working working) {

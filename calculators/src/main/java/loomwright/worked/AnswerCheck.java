@@ -63,6 +63,10 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
             return new AnswerCheck(
                     Kind.CLOSE, "Close: your answer is " + away + " Rounding in the middle of a working does this. " + ours(right), null);
         }
+        String stray = right == null ? "" : Stray.words(working, right, answer);
+        if (!stray.isEmpty()) {
+            return new AnswerCheck(Kind.DIFFERS, "Your answer does not agree. " + stray + " " + ours(right), null);
+        }
         return new AnswerCheck(
                 Kind.DIFFERS,
                 "Your answer does not agree, and it is none of the slips we know: go through the steps one by one. " + ours(right),

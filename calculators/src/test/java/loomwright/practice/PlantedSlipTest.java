@@ -1,6 +1,7 @@
 package loomwright.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import loomwright.practice.Examples.Example;
+import loomwright.formula.Symbol;
 import loomwright.quantity.Quantity;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.ConversionStep;
@@ -29,10 +31,12 @@ class PlantedSlipTest {
         return Examples.all().map(each -> DynamicTest.dynamicTest(each.toString(), () -> {
             for (MendedWorking mended : MendedWorking.all(each.working())) {
                 Step spoilt = mended.steps().get(mended.at());
-                assertTrue(AnswerCheck.agrees(spoilt.result(), mended.slip().value()), mended.slip().key());
+                assertTrue(MendedWorking.leadsTo(each.working(), new Chain(each.working()), mended.slip(), mended.at(), spoilt.result()), mended.slip().key());
+                assertFalse(AnswerCheck.agrees(spoilt.result(), each.working().steps().get(mended.at()).result()), mended.slip().key());
                 AnswerCheck check = AnswerCheck.of(each.working(), mended.slip().output().key(), mended.slip().value().text());
                 assertTrue(check.slip() != null && AnswerCheck.agrees(check.slip().value(), mended.slip().value()), mended.slip().key() + ": " + check.words());
-                assertEquals(mended.slip().formula(), ((FormulaStep) spoilt).formula());
+                List<Symbol> letters = ((FormulaStep) spoilt).formula().symbols();
+                assertEquals(0, letters.lastIndexOf(letters.get(0)), "nobody works a figure out of itself");
                 assertEquals(each.working().steps().get(mended.at()).words(), spoilt.words());
                 assertEquals(each.working().steps().get(mended.at()).why(), spoilt.why());
                 assertEquals(each.working().steps().get(mended.at()).result().unit(), spoilt.result().unit());
@@ -40,13 +44,13 @@ class PlantedSlipTest {
         }));
     }
 
-    /** Return conductor left out: 0.3192 V, so 2.66 % of 12 V, 11.6808 V at the load and 3.192 W. */
+    /** Return conductor left out where both ways are counted: 4.2 m, 31.92 mΩ, 0.3192 V, so 2.66 % of 12 V, 11.6808 V at the load and 3.192 W. */
     @Test
     void aDropWithoutItsWayBackSpoilsAllThatFollows() {
         MendedWorking mended = named("The return conductor left out");
-        assertEquals(3, mended.at());
-        assertEquals(List.of(0.3192, 2.66, 11.6808, 3.192), mended.steps().subList(3, 7).stream().map(step -> rounded(step.result())).toList());
-        assertEquals(drop.steps().subList(0, 3), mended.steps().subList(0, 3));
+        assertEquals(0, mended.at());
+        assertEquals(4.2, rounded(mended.steps().get(0).result()));
+        assertEquals(List.of(31.92, 0.3192, 2.66, 11.6808, 3.192), mended.steps().subList(2, 7).stream().map(step -> rounded(step.result())).toList());
     }
 
     /** The drop added: 12.6384 V at the load; the heat does not use it and stays 6.384 W. */
@@ -56,6 +60,21 @@ class PlantedSlipTest {
         assertEquals(5, mended.at());
         assertEquals(12.6384, rounded(mended.steps().get(5).result()));
         assertEquals(6.384, rounded(mended.steps().get(6).result()));
+    }
+
+    /** 4.2 m typed for out and back, which are 8.4 m, is the return conductor left out; the percent typed for the volts belongs to another step. */
+    @Test
+    void aSlipIsNamedAtTheStepWhereItHappens() {
+        Exercise exercise = new Exercise(drop);
+        BlankCheck forgotten = exercise.check(0, "4.2", new Quantity[7]);
+        assertEquals(BlankCheck.Kind.SLIP, forgotten.kind());
+        assertTrue(forgotten.words().contains("The return conductor left out"), forgotten.words());
+        assertEquals(BlankCheck.Kind.UNIT, exercise.check(3, "638.4", new Quantity[7]).kind());
+        BlankCheck percent = exercise.check(3, "5.32", new Quantity[7]);
+        assertEquals(BlankCheck.Kind.DIFFERS, percent.kind());
+        assertTrue(percent.words().contains("another step"), percent.words());
+        assertTrue(AnswerCheck.of(drop, "drop", "638.4").words().contains("the unit is not"));
+        assertTrue(AnswerCheck.of(drop, "drop", "5.32").words().contains("another step"));
     }
 
     private MendedWorking named(String name) {

@@ -43,6 +43,34 @@ class VariationTest {
         }));
     }
 
+    /** What the story takes for granted is no number of the exercise. */
+    @Test
+    void whatTheStoryAssumesHoldsInItsExercise() {
+        Example charger = Examples.of("device-current");
+        Example drop = Examples.of("voltage-drop");
+        for (int seed = 1; seed <= SEEDS; seed++) {
+            assertEquals("85 %", Variation.of(charger.calculator(), charger.given(), seed).entries().get("efficiency"));
+            assertEquals("20 °C", Variation.of(drop.calculator(), drop.given(), seed).entries().get("temperature"));
+        }
+    }
+
+    /** 33 CFR 183.425 Table 5, 60 °C: 18 AWG 10 A, 16 AWG 15 A, 14 AWG 20 A, 12 AWG 25 A, 10 AWG 40 A; each stands in for the next thicker metric size. */
+    @Test
+    void noExerciseSendsMoreThroughAConductorThanItCarries() {
+        Map<String, Double> most = Map.of("1 mm²", 10., "1.5 mm²", 15., "2.5 mm²", 20., "4 mm²", 25., "6 mm²", 40.);
+        Example drop = Examples.of("voltage-drop");
+        int held = 0;
+        for (int seed = 1; seed <= SEEDS; seed++) {
+            Map<String, String> entries = Variation.of(drop.calculator(), drop.given(), seed).entries();
+            Double ampacity = most.get(entries.get("size").replace('\u00a0', ' '));
+            if (ampacity != null) {
+                assertTrue(QuantityText.read(entries.get("current"), Units.AMPERE).quantity().base() <= ampacity, entries.toString());
+                held++;
+            }
+        }
+        assertTrue(held > SEEDS / 4, "only " + held);
+    }
+
     private static void hasRoundNumbers(Example each, Variation variation) {
         for (Field field : each.calculator().description().fields()) {
             String now = variation.entries().get(field.key());

@@ -131,7 +131,7 @@ final class Climb {
         boolean fits = variation != null && !MendedWorking.all(variation.working()).isEmpty();
         Working working = fits ? variation.working() : printed.working();
         MendedWorking mended = MendedWorking.of(working, seed());
-        show(MEND, "One step of this working has a slip in it, and the steps after it follow from the wrong figure. Find the step, name the slip, put it right.",
+        show(MEND, "One step of this working has a slip in it, and whatever uses its figure follows from the wrong one. Find the step, name the slip, put it right.",
                 fits ? variation.entries() : given, RungMarkup.mended(place, mended), "other", "Another slip", "print", "Print this rung");
         new MendRung(panel.querySelector(".tasks"), place, new Exercise(working), mended, seed(), row::say, () -> {
             row.climb(MEND);
