@@ -111,7 +111,7 @@ class CircuitCommandTest {
         says("Change this F7 Main fuse: device against conductor ");
         says("F7 Main fuse, before 4/6 Run to the lamp: its rating, 30 A, is above the ampacity of 2.5 mm², 20 A. What to do: take");
         says("Table 5");
-        says("What to do: take a smaller rating for F7 Main fuse, put a device before 4/6 Run to the lamp, or take a thicker conductor there. Source: ");
+        says("What to do: take a smaller rating for F7 Main fuse, put a device before 4/6 Run to the lamp, or take a thicker conductor or insulation of a higher rating there. Source: ");
         String told = all();
         assertTrue(told.indexOf("Change this") < told.indexOf("Decide this"), "worst first");
         assertFalse(told.contains("Checks that passed"), told);
