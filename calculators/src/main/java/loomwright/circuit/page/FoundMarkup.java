@@ -89,7 +89,7 @@ final class FoundMarkup {
         for (FigureToGet figure : figures) {
             html.tag("<li class=\"finding\"").attribute("data-verdict", Verdict.NOT_KNOWN.key()).tag("><p><strong>");
             html.text(Words.capital(figure.name())).tag("</strong>. ");
-            html.text(figure.instead().isEmpty() ? "" : "What is entered is " + figure.instead() + ". ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
+            html.text(figure.instead().isEmpty() ? "" : "What stands in its place is " + figure.instead() + ". ").text("Look at " + Words.sentence(figure.where())).tag(" For ");
             parts(html, figure);
             html.tag("</p></li>");
         }
