@@ -5,12 +5,12 @@ public final class PlainText {
     /** What is left out, from its first tag to its last. */
     private static final String[][] LEFT_OUT = {
         {"<math", "</math>"}, {"<svg", "</svg>"}, {"<div class=\"given\"", "</section>"}, {"<details class=\"figures\"", "</details>"},
-        {"<section class=\"sheet-body\"", "</section>"}
+        {"<section class=\"sheet-body\"", "</section>"}, {"<div class=\"pins\" data-calculator", "</div>"}
     };
 
     private PlainText() {}
 
-    /** The words without tags, formulas, drawings and what an example or a sheet of a circuit computes, on one line. */
+    /** The words without tags, formulas, drawings and what an example or a sheet of a circuit computes and what an answer was held against, on one line. */
     public static String of(String html) {
         StringBuilder text = new StringBuilder(html.length());
         int at = 0;
