@@ -71,7 +71,7 @@ final class ProjectedBlocks {
                 String figure = figures.write(map, false);
                 Scalar title = map.text("title");
                 String name = title == null ? "" : title.text();
-                screens.beside("figure", name, "<p class=\"title\">" + Html.escape(name) + "</p>\n" + figure);
+                screens.figure(name, "<p class=\"title\">" + Html.escape(name) + "</p>\n" + figure);
             }
             case "question" -> {
                 String question = questions.projected(map);

@@ -67,10 +67,10 @@ final class ProjectedExample {
         String graph = PictureMarkup.projected(example.key(), Graphs.draw(example.calculator(), example.given(), working));
         String checks = checks(example);
         if (!graph.isEmpty()) {
-            screens.screen("figure", example.title() + ": result", above(example, "Result") + Screens.two("before", "<div>" + results + "</div>\n", Screens.shown(graph)));
+            screens.screen("figure", example.title() + ": result", above(example, "Result") + Gathering.two("before", "<div>" + results + "</div>\n", Gathering.shown(graph)));
         } else if (!checks.isEmpty() && PlainText.of(checks).length() <= FEW) {
             screens.screen("step", example.title() + ": result and checks", above(example, "Result and checks")
-                    + Screens.two("before", "<div>" + results + "</div>\n", "<div>" + checks + "</div>\n"));
+                    + Gathering.two("before", "<div>" + results + "</div>\n", "<div>" + checks + "</div>\n"));
             return;
         } else {
             screens.screen("example", example.title() + ": result", above(example, "Result") + results);

@@ -6,7 +6,7 @@ import loomwright.generator.content.Lesson;
 /** Fills the projector view of a lesson: the same content, screen by screen. */
 final class ProjectorPage {
     /** The record of projector.mustache. */
-    record Page(Frame frame, String number, String title, String goal, int minutes, String lesson, int count, List<Screen> screens, List<Screens.Place> outline, Card card) {}
+    record Page(Frame frame, String number, String title, String goal, int minutes, String lesson, int count, List<Screen> screens, List<Jump> outline, Card card) {}
 
     private ProjectorPage() {}
 

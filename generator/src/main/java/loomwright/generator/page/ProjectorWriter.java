@@ -55,7 +55,7 @@ final class ProjectorWriter implements Surroundings {
     }
 
     /** The places to jump to. */
-    List<Screens.Place> outline() {
+    List<Jump> outline() {
         return screens.outline();
     }
 

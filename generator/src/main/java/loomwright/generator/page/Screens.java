@@ -4,55 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import loomwright.generator.markdown.Heading;
 import loomwright.generator.markdown.Part;
-import loomwright.generator.markdown.PlainText;
 
 /**
  * Gathers the pieces of a lesson into screens: as many as a room can take in at a glance, and never more than fits. Short pieces that follow each
- * other share a screen, and a few lines before a figure, a table or an example stand beside it. What does not fit is made smaller by the page's
- * script, never cut.
+ * other share a screen, and a few lines before or after a figure, or before an example, stand beside it. What does not fit is made smaller by the
+ * page's script, never cut.
  */
 final class Screens {
-    /** Signs of running text on a screen. */
-    private static final int ENOUGH = 900;
-
-    /** Signs that a screen holds if a line announces what follows it, or one more item ends a list. */
-    private static final int MOST = 1150;
-
-    /** Signs of a caution or a task: better seen whole than large. */
-    private static final int OF_ONE_THING = 1300;
-
-    /** Signs that may stand beside a figure or above an example. */
-    private static final int BESIDE = 420;
-
     /** The page begins with a screen for the title. */
     private static final int FIRST = 2;
 
-    /**
-     * A place to jump to.
-     *
-     * @param title its name
-     * @param id its screen
-     * @param deep whether it lies within a section
-     * @param further whether it is passed over
-     */
-    record Place(String title, String id, boolean deep, boolean further) {}
-
     private final List<Screen> screens = new ArrayList<>();
-    private final List<Place> outline = new ArrayList<>();
-    private final StringBuilder held = new StringBuilder();
+    private final List<Jump> outline = new ArrayList<>();
     private final List<Screens> asides = new ArrayList<>();
     private final String further;
+    private Gathering now = new Gathering();
     private String section;
     private String title = "";
-    private String close = "";
-    private String above = "";
-    private String leading = "";
-    private String kind = "text";
     private int regular;
-    private int signs;
     private boolean begins;
     private boolean place;
-    private boolean announces;
 
     Screens() {
         this(null, "");
@@ -63,7 +34,7 @@ final class Screens {
         this.section = section;
     }
 
-    /** The pieces of a text on screens of one kind, each below the same line of its own, which may be empty. */
+    /** The pieces of a text on screens of one kind, each below the same line of its own. The outline names the first of them. */
     void parts(List<Part> parts, String kindOfAll, String above, String titleOfAll) {
         end();
         place = true;
@@ -86,119 +57,81 @@ final class Screens {
     }
 
     private void piece(Part part, String kindOfPart, String above) {
-        int more = PlainText.of(part.html()).length();
-        boolean full = signs > 0 && signs + more > most(kindOfPart);
-        if (full || !kind.equals(kindOfPart)) {
+        if (!now.takes(part, kindOfPart)) {
             end();
         }
-        if (signs == 0) {
-            kind = kindOfPart;
-            held.append(above);
-        }
-        boolean sameList = !close.isEmpty() && close.equals(part.close());
-        if (!sameList) {
-            held.append(close).append(part.open());
-        }
-        close = part.close();
-        held.append(part.html());
-        signs += Math.max(1, more);
-        announces = part.html().strip().endsWith(":</p>");
-    }
-
-    private int most(String kindOfPart) {
-        if (!kindOfPart.equals("text")) {
-            return OF_ONE_THING;
-        }
-        return !leading.isEmpty() ? BESIDE : announces ? MOST : ENOUGH;
+        now.add(part, kindOfPart, above);
     }
 
     /** A heading of a section begins a screen, and stays above the screens after it. A smaller one does so if much stands above it. */
     private void heading(Heading heading, String html) {
-        if (heading.level() == 2 || signs > BESIDE) {
+        if (heading.level() == 2 || now.isMuch()) {
             end();
         }
         if (heading.level() == 2) {
             section = heading.text();
             begins = true;
         }
-        held.append(close).append(html);
-        close = "";
+        now.add(html);
     }
 
-    /** What shares a screen with the few lines before it: a figure or a formula. More than a few stand on a screen before it. */
-    void beside(String kindOfScreen, String titleOfScreen, String html) {
-        boolean figure = kindOfScreen.equals("figure");
-        if (figure && !leading.isEmpty() && signs == 1) {
-            leading = two("pair", shown(leading), shown(html));
+    /** A figure, which shares a screen with the few lines before or after it, or with the figure before it. */
+    void figure(String titleOfFigure, String html) {
+        if (now.isFigureAlone()) {
+            now.lead(html);
             end();
             return;
         }
-        if (!leading.isEmpty() || !kind.equals("text") || signs > BESIDE) {
-            end();
-        }
-        if (signs > 0) {
-            String text = "<div>" + held.append(close) + "</div>\n";
-            held.setLength(0);
-            held.append(two("before", text, figure ? shown(html) : "<div>" + html + "</div>\n"));
-        } else if (figure) {
-            lead(titleOfScreen, html);
-            return;
+        beforeMore();
+        if (now.isEmpty()) {
+            now.lead(html);
+            title = titleOfFigure;
         } else {
-            held.append(close).append(html);
+            now.beside("figure", Gathering.shown(html));
+            ends(titleOfFigure);
         }
-        shown(kindOfScreen, titleOfScreen);
     }
 
-    /** A figure without text before it waits: a few lines that follow, or a second figure, stand beside it. */
-    private void lead(String titleOfScreen, String html) {
-        above = held.append(close).toString();
-        held.setLength(0);
-        close = "";
-        leading = html;
-        title = titleOfScreen;
-        signs = 1;
+    /** What shares a screen with the few lines before it, such as a formula. More than a few stand on a screen before it. */
+    void beside(String kindOfScreen, String titleOfScreen, String html) {
+        beforeMore();
+        if (now.isEmpty()) {
+            now.add(kindOfScreen, html);
+        } else {
+            now.beside(kindOfScreen, "<div>" + html + "</div>\n");
+        }
+        ends(titleOfScreen);
     }
 
-    /** Two things beside each other. */
-    static String two(String how, String left, String right) {
-        return "<div class=\"beside " + how + "\">\n" + left + right + "</div>\n";
+    /** What needs the whole width, below the few lines before it. */
+    void below(String kindOfScreen, String titleOfScreen, String html) {
+        beforeMore();
+        now.add(kindOfScreen, html);
+        ends(titleOfScreen);
     }
 
-    /** A picture, as one of two things. */
-    static String shown(String picture) {
-        return "<div class=\"shown\">" + picture + "</div>\n";
+    /** The first screen of an example: below the few lines before it, and named by the outline. */
+    void place(String kindOfScreen, String titleOfScreen, String html) {
+        beforeMore();
+        place = true;
+        below(kindOfScreen, titleOfScreen, html);
     }
 
     /** A screen of its own. A heading that waits stands above it. */
     void screen(String kindOfScreen, String titleOfScreen, String html) {
         end();
-        held.append(close).append(html);
-        shown(kindOfScreen, titleOfScreen);
+        now.add(kindOfScreen, html);
+        ends(titleOfScreen);
     }
 
-    /** The first screen of an example: below the few lines before it, and named by the outline. */
-    void place(String kindOfScreen, String titleOfScreen, String html) {
-        place = true;
-        below(kindOfScreen, titleOfScreen, html);
-    }
-
-    /** What needs the whole width, below the few lines before it. */
-    void below(String kindOfScreen, String titleOfScreen, String html) {
-        if (!leading.isEmpty() || !kind.equals("text") || signs > BESIDE) {
-            boolean kept = place;
-            place = false;
+    private void beforeMore() {
+        if (!now.isFewLines()) {
             end();
-            place = kept;
         }
-        held.append(close).append(html);
-        shown(kindOfScreen, titleOfScreen);
     }
 
-    private void shown(String kindOfScreen, String titleOfScreen) {
-        close = "";
-        kind = kindOfScreen;
+    private void ends(String titleOfScreen) {
         title = titleOfScreen;
-        signs = 1;
         end();
     }
 
@@ -207,12 +140,11 @@ final class Screens {
      * and names them at its foot.
      */
     Screens passedOver(String key, String foot) {
-        if (!leading.isEmpty()) {
+        if (now.isFigureAlone()) {
             end();
         }
-        if (signs > 0) {
-            held.append(close).append(foot);
-            close = "";
+        if (!now.isEmpty()) {
+            now.add(foot);
         } else if (!screens.isEmpty()) {
             int last = screens.size() - 1;
             while (last > 0 && screens.get(last).further() != null) {
@@ -227,31 +159,20 @@ final class Screens {
 
     /** Ends the screen, if it shows more than a heading. */
     private void end() {
-        if (signs == 0) {
+        if (now.isEmpty()) {
             return;
-        }
-        String html = held.append(close).toString();
-        if (!leading.isEmpty()) {
-            html = above + (html.isEmpty() ? leading : two("after", shown(leading), "<div>" + html + "</div>\n"));
-            kind = "figure";
         }
         String name = title.isEmpty() ? section : title;
         String id = further == null ? "screen-" + (regular++ + FIRST) : "further-" + further + "-" + screens.size();
         String said = further == null ? "Screen " + (regular + 1) : "Further example";
-        screens.add(new Screen(id, said, name, kind, begins || section.isEmpty() ? null : section, further, html));
+        screens.add(new Screen(id, said, name, now.kind(), begins || section.isEmpty() ? null : section, further, now.html()));
         if (begins || place) {
-            outline.add(new Place(begins ? section : name, id, !begins, further != null));
+            outline.add(new Jump(begins ? section : name, id, !begins, further != null));
         }
-        held.setLength(0);
-        leading = "";
-        above = "";
-        signs = 0;
-        close = "";
-        kind = "text";
+        now = new Gathering();
         title = "";
         begins = false;
         place = false;
-        announces = false;
         behind();
     }
 
@@ -271,7 +192,7 @@ final class Screens {
     }
 
     /** The places to jump to. */
-    List<Place> outline() {
+    List<Jump> outline() {
         return List.copyOf(outline);
     }
 
