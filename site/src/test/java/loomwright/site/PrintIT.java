@@ -19,6 +19,11 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** On paper nothing is cut and nothing is folded away. */
 @ExtendWith(WithBrowser.class)
 class PrintIT {
+    /** A lesson on paper, with its further examples as story, result and pin. */
+    private static final int PAGES_OF_A_LESSON = 14;
+    /** Its screens with room for notes. */
+    private static final int PAGES_OF_A_HANDOUT = 12;
+
     @TestFactory
     Stream<DynamicTest> everyPageIsWholeOnPaper(Browser browser) {
         return BuiltSite.pages().stream().map(page -> DynamicTest.dynamicTest(page, () -> {
@@ -28,6 +33,41 @@ class PrintIT {
                 isWhole(browser, page, paper);
             }
         }));
+    }
+
+    @Test
+    void theCardOfALessonIsPrintedAlone(Browser browser) throws IOException {
+        String page = "lessons/08-voltage-drop.html";
+        browser.open(page);
+        browser.run("window.print = () => document.body.dataset.printed = 'yes'");
+        browser.find("#print-card").click();
+        assertEquals("yes", browser.run("return document.body.dataset.printed"));
+        Element card = BuiltSite.page(page).selectFirst(".card");
+        try (PDDocument paper = Paper.A4.print(browser)) {
+            String text = Paper.squeezed(new PDFTextStripper().getText(paper));
+            assertEquals(1, paper.getNumberOfPages());
+            assertTrue(text.contains(Paper.squeezed("Lesson 8 Voltage drop")), text);
+            card.select("li").forEach(line -> assertTrue(text.contains(Paper.squeezed(start(line))), () -> text + " lacks " + line.text()));
+            assertFalse(text.contains(Paper.squeezed("The laptop that stopped charging")), text);
+        }
+        browser.run("dispatchEvent(new Event('afterprint'))");
+        assertFalse((boolean) browser.run("return document.querySelector('main').classList.contains('sheet-alone')"), "then all of it again");
+    }
+
+    @Test
+    void aFurtherExampleThatWasOpenedIsPrintedWhole(Browser browser) throws IOException {
+        browser.open("lessons/08-voltage-drop.html");
+        String step = Paper.squeezed(start(BuiltSite.page("lessons/08-voltage-drop.html").selectFirst("#mast-head-lamp .steps > li > .words")));
+        int folded = pages(browser, step, false);
+        browser.run("document.querySelector('details.further:has(#mast-head-lamp)').open = true");
+        assertTrue(pages(browser, step, true) >= folded);
+    }
+
+    private static int pages(Browser browser, String words, boolean stand) throws IOException {
+        try (PDDocument paper = Paper.A4.print(browser)) {
+            assertEquals(stand, Paper.squeezed(new PDFTextStripper().getText(paper)).contains(words), words);
+            return paper.getNumberOfPages();
+        }
     }
 
     @Test
@@ -53,19 +93,29 @@ class PrintIT {
             Paper.Edges edges = new Paper.Edges();
             String text = Paper.squeezed(edges.getText(printed));
             assertEquals(List.of(), edges.cut(), () -> "words that run over the edge of " + paper);
+            int pages = page.startsWith("lessons/") ? PAGES_OF_A_LESSON : page.startsWith("projector/") ? PAGES_OF_A_HANDOUT : Integer.MAX_VALUE;
+            assertTrue(printed.getNumberOfPages() <= pages, () -> printed.getNumberOfPages() + " pages of " + paper);
             for (String words : mustStand(page)) {
                 assertTrue(text.contains(Paper.squeezed(words)), () -> "not on " + paper + ": " + words);
             }
         }
     }
 
-    /** The title, of a further example that nobody opened the line that names it, the words of every other fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device. */
+    /**
+     * The title; of a further example that nobody opened the line that names it, its story, its main results and what they were held against; the words
+     * of every other fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device,
+     * nor in a lesson the numbers of a picture once more.
+     */
     private static List<String> mustStand(String page) {
         List<String> words = new ArrayList<>();
         Element main = BuiltSite.page(page).selectFirst("main");
         words.add(main.selectFirst("h1").text());
         main.select("details.further").forEach(each -> words.add(each.selectFirst("summary").text()));
-        main.select("details.further").remove();
+        main.select("details.further :is(.story p, .upshot .value, .pins li)").forEach(each -> words.add(start(each)));
+        main.select("details.further, .screen[data-further]").remove();
+        if (page.startsWith("lessons/")) {
+            main.select("details.figures").remove();
+        }
         main.select("details > summary").forEach(each -> words.add(each.text()));
         main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
