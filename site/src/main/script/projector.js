@@ -67,7 +67,7 @@
     beats.forEach(function (beat, i) {
       beat.classList.toggle("ahead", i >= count);
       beat.classList.toggle("done", i < count - 1);
-      beat.classList.toggle("past", i < count - 1 - IN_SIGHT);
+      beat.classList.toggle("gone", i < count - 1 - IN_SIGHT);
     });
   }
 

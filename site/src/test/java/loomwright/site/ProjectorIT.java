@@ -44,7 +44,7 @@ class ProjectorIT {
               const bottom = document.getElementById('mover').getBoundingClientRect().top;
               for (const part of screen.querySelectorAll('svg, math, p, li, td, th, dd')) {
                 const box = part.getBoundingClientRect(), picture = part.matches('svg, math');
-                if (box.width === 0 || part.closest('.past')) { continue; }
+                if (box.width === 0 || part.closest(".gone")) { continue; }
                 const outside = part.closest('.unseen, .scroll') === null || picture && !phone;
                 if (outside && (box.left < -1 || box.right > innerWidth + 1)) { wrong.push(name + ': wider than the screen: ' + part.outerHTML.slice(0, 80)); }
                 if (!phone && (box.top < -1 || box.bottom > bottom + 1)) { wrong.push(name + ': below the screen: ' + part.outerHTML.slice(0, 80)); }
@@ -142,7 +142,7 @@ class ProjectorIT {
         String screen = working();
         browser.open(LESSON + "#" + screen);
         for (int step = 1; step <= steps().size(); step++) {
-            assertEquals(Math.min(step, 5), visible(browser, ".steps > li:not(.past) .gives"), "steps in sight");
+            assertEquals(Math.min(step, 5), visible(browser, ".steps > li:not(.gone) .gives"), "steps in sight");
             assertEquals(1, visible(browser, ".steps > li .words"), "only the last in full");
             assertTrue(said(browser).contains(step + " of " + steps().size() + ": "), said(browser));
             assertTrue(steps().get(step - 1).startsWith(said(browser).replaceFirst(".*" + step + " of \\d+: ", "")), said(browser));
