@@ -2,8 +2,10 @@ package loomwright.load;
 
 import loomwright.formula.Values;
 import loomwright.joint.JointRule;
+import loomwright.protection.DeviceKind;
 import loomwright.protection.DeviceRule;
 import loomwright.protection.Guarded;
+import loomwright.protection.Holding;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
@@ -92,7 +94,7 @@ final class OutletFindings {
         if (values.of(OutletFormulas.HOURS).in(Units.HOUR).value() * EQUAL < CONTINUOUS_HOURS) {
             return;
         }
-        Row rule = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
+        Row rule = Holding.row(DeviceKind.BLADE);
         Quantity share = rule.quantity("load");
         working.finding(Comparison.of("The current for 3 h or more", values.of(OutletFormulas.CURRENT))
                 .atMost(

@@ -1,7 +1,9 @@
 package loomwright.switching;
 
+import loomwright.protection.DeviceKind;
 import loomwright.protection.DeviceRule;
 import loomwright.protection.Guarded;
+import loomwright.protection.Holding;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
@@ -49,7 +51,7 @@ final class TriggerFindings {
 
     /** source: NEC 210.20(A), a mains rule that 12 V work has borrowed. */
     private static void carries(WorkingBuilder working, Quantity loading) {
-        Row rule = PublishedTables.fuseContinuousLoading().row("nec-210-20-a");
+        Row rule = Holding.row(DeviceKind.BLADE);
         working.finding(Comparison.of("The trigger's share of its fuse-link", loading)
                 .atMost(rule.quantity("load"), "the most for hours on end", rule.source())
                 .exact()

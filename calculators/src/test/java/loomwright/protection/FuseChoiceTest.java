@@ -42,6 +42,15 @@ class FuseChoiceTest {
         assertEquals(52.5, trial("design-current=2 A", "size=14 AWG", "rule-set=33-cfr-183").value("highest-rating"), 1e-12);
     }
 
+    /** Who types a current and a size and nothing else gets the careful rule: 18 AWG stands in for 1 mm², 60 °C, 10 A. */
+    @Test
+    void twelveAmperesThroughOneSquareMillimetreIsAStop() {
+        Trial trial = Trial.of("fuse-choice", "design-current=12 A", "size=1 mm²");
+        assertEquals(10, trial.value("ampacity"), 1e-12);
+        assertEquals(Verdict.STOP, trial.finding("The design current, 12\u00a0A, is above what the conductor may carry, 10\u00a0A").verdict());
+        assertFalse(trial.answers("chosen-rating"));
+    }
+
     @ParameterizedTest(name = "{0} insulation in an engine space: {1} A")
     @CsvSource({
         // 12 AWG of Table 5 times the factor of note 1
