@@ -65,7 +65,7 @@ final class LiveExample {
         Dom.insertAfter(given.element(), FormMarkup.of(
                 place, calculator.description(), given.said(), assumed, absent == null ? Absent.NONE : new Absent(" " + absent + " ")));
         InSight.keep(section.querySelector(".figures"));
-        Dom.append(section, AnswerMarkup.form(place, asked));
+        Dom.insertBefore(section.querySelector("#" + place.id("end")), AnswerMarkup.form(place, asked));
         return new LiveExample(section, calculator, place, given, assumed, asked);
     }
 

@@ -85,7 +85,7 @@ class InSightIT {
                 open(browser, page, window);
                 int height = ((Number) browser.run("return document.documentElement.scrollHeight")).intValue();
                 assertTrue(height <= most, height + " px at " + window[0]);
-                assertEquals((long) window[0], browser.run("return document.documentElement.scrollWidth"), "scrolls sideways");
+                assertEquals(browser.run("return document.documentElement.clientWidth"), browser.run("return document.documentElement.scrollWidth"), "scrolls sideways");
             }
         }));
     }
