@@ -48,6 +48,12 @@ public final class PlanFields {
 
     private PlanFields() {}
 
+    /** Whether a thing of that kind may take more at its start. */
+    public static boolean mayStart(String kindKey) {
+        ItemKind kind = ItemKind.CHOICES.named(kindKey);
+        return kind != null && (kind.isMotor() || kind == ItemKind.OTHER);
+    }
+
     private static List<Field> job() {
         List<Field> fields = new ArrayList<>();
         fields.add(ChoiceField.of(

@@ -100,7 +100,7 @@ final class Wanted {
     }
 
     private void putStart(int item, Entries entries, ItemKind kind, double running, Map<String, String> texts) {
-        if (!kind.isMotor() && kind != ItemKind.OTHER) {
+        if (!PlanFields.mayStart(kind.key())) {
             return;
         }
         if (entries.has("start")) {

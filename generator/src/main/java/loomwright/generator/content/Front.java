@@ -18,7 +18,7 @@ public record Front(
         List<List<String>> alike, List<Asked> asked) {
     /** The pages that the generator fills, by key. */
     public static final List<String> PAGES =
-            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit");
+            List.of("index", "lessons", "calculators", "tables", "glossary", "numbers", "search", "workshop", "your-circuit", "first-job");
 
     /**
      * A way in.

@@ -9,6 +9,7 @@ import loomwright.generator.markdown.Surroundings;
 final class Frames {
     /** The page each entry of the navigation leads to. */
     private enum Section {
+        FIRST_JOB("First job", "first-job"),
         LESSONS("Lessons", "lessons"),
         CALCULATORS("Calculators", "calculators"),
         CIRCUIT("Your circuit", "your-circuit"),
@@ -43,7 +44,7 @@ final class Frames {
     Frame of(String title, String summary, String address) {
         List<Frame.NavEntry> nav = new ArrayList<>();
         for (Section section : Section.values()) {
-            if (section == Section.CIRCUIT && !site.content().fronts().containsKey(section.page)) {
+            if ((section == Section.CIRCUIT || section == Section.FIRST_JOB) && !site.content().fronts().containsKey(section.page)) {
                 continue;
             }
             nav.add(new Frame.NavEntry(section.title, Address.from(address, section.page + ".html"), section.holds(address)));

@@ -38,7 +38,7 @@ public record Scripts(List<String> files) {
 
     /** The program that the page fetches after it has been painted, or null. */
     String programOf(String address) {
-        String program = address.equals(CircuitPage.ADDRESS) ? CIRCUIT : hasSiteProgram(address) ? SITE : null;
+        String program = address.equals(CircuitPage.ADDRESS) || address.equals(FirstJobPage.ADDRESS) ? CIRCUIT : hasSiteProgram(address) ? SITE : null;
         return program != null && files.contains(program) ? program : null;
     }
 

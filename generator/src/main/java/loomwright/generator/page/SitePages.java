@@ -60,6 +60,7 @@ public final class SitePages {
         memory.others(site, search, sink, this::writeOthers);
         LessonList.write(site, frames, templates, sink);
         StartPage.write(site, frames, templates, sink);
+        FirstJobPage.write(site, frames, templates, search, sink);
         WorkshopPage.write(site, frames, templates, search, questions, sink);
         NumbersPage.write(site, frames, templates, sink);
         SearchPage.write(site, frames, templates, search, sink);

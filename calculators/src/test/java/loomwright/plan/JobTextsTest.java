@@ -1,0 +1,66 @@
+package loomwright.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import loomwright.plan.page.Screen;
+import org.junit.jupiter.api.Test;
+
+class JobTextsTest {
+    @Test
+    void answersComeBackFromTheirTextAsTheyWereTyped() {
+        JobTexts texts = JobTexts.fresh();
+        texts.put(0, "kind", "fridge");
+        texts.put(0, "draws", "5 A or so & more");
+        texts.add();
+        texts.put(1, "route", "4,2 m");
+        texts.put(Answers.JOB, "feed", "panel");
+        JobTexts back = JobTexts.read(texts.written());
+        assertEquals(2, back.items());
+        assertEquals(texts.written(), back.written());
+        assertEquals("5 A or so & more", back.text(0, PlanFields.ITEM.get(2)));
+        assertEquals(1, back.answers().faults().size(), "what cannot be used is kept, and said");
+        assertEquals("draws", back.answers().faults().get(0).fieldKey());
+    }
+
+    @Test
+    void aTextWithoutAnyThingIsNoJob() {
+        assertNull(JobTexts.read(""));
+        assertNull(JobTexts.read("circuit=abc"));
+        assertNull(JobTexts.read("feed=panel"));
+    }
+
+    @Test
+    void whateverComesByALinkEndsInAPlanOrInAFault() {
+        Random random = new Random(7);
+        for (int i = 0; i < 500; i++) {
+            StringBuilder link = new StringBuilder("0.kind=" + (random.nextBoolean() ? "usb" : "nothing"));
+            for (String key : new String[] {"0.draws", "0.route", "0.how-many", "feed", "capacity", "1.kind", "chemistry", "panel-limit"}) {
+                String[] values = {"", "-1", "1e99 A", "99999999 m", "0", "12 W", "%", "\u202e", "lifepo4", "panel", "NaN", "3"};
+                link.append('&').append(key).append('=').append(values[random.nextInt(values.length)]);
+            }
+            JobTexts texts = JobTexts.read(link.toString());
+            Answers.Read read = texts.answers();
+            assertTrue(read.answers() != null || !read.faults().isEmpty(), link.toString());
+            if (read.answers() != null) {
+                Plan plan = Plan.of(read.answers());
+                assertTrue(plan.circuit() != null || plan.obstacle() != null, link.toString());
+            }
+        }
+    }
+
+    @Test
+    void asksOnlyWhatApplies() {
+        JobTexts texts = JobTexts.fresh();
+        Screen feed = Screen.asking(texts, Answers.JOB, "feed");
+        assertEquals(1, feed.fields(texts).size());
+        texts.put(Answers.JOB, "feed", "panel");
+        assertEquals(7, feed.fields(texts).size());
+        assertEquals(8, Screen.of(texts).size());
+        texts.add();
+        assertEquals(11, Screen.of(texts).size());
+        assertEquals(Screen.Kind.WAY, Screen.asking(texts, 1, "route").kind());
+    }
+}
