@@ -5,9 +5,6 @@ import java.util.List;
 
 /** Everything that is printed for a day, page by page, so that the pages are counted before they are printed. */
 public final class Printout {
-    /** How many people get a sheet if nobody says otherwise. */
-    public static final int PEOPLE = 12;
-
     /**
      * One part of it.
      *
@@ -61,6 +58,15 @@ public final class Printout {
         int pages = 0;
         for (Part part : parts) {
             pages += part.pages().size();
+        }
+        return pages;
+    }
+
+    /** The pages of the part of that key. */
+    public int pagesOf(String key) {
+        int pages = 0;
+        for (Part part : parts) {
+            pages += part.key().equals(key) ? part.pages().size() : 0;
         }
         return pages;
     }

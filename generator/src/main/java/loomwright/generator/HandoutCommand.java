@@ -48,7 +48,7 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--dry-run", description = "say how many pages it would be, and write nothing")
     private boolean dryRun;
 
-    @Option(names = "--people", paramLabel = "NUMBER", defaultValue = "" + Printout.PEOPLE, description = "how many people (${DEFAULT-VALUE})")
+    @Option(names = "--people", paramLabel = "NUMBER", defaultValue = "12", description = "how many people (${DEFAULT-VALUE})")
     private int people;
 
     @Option(names = "--set", paramLabel = "NUMBER", defaultValue = "1", description = "set number: the same number gives the same sheets (${DEFAULT-VALUE})")

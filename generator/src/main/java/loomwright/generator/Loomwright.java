@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
         name = "loomwright",
         description = "Builds the site from lessons, tables and calculators.",
         mixinStandardHelpOptions = true,
-        version = "0.1.0",
+        version = Edition.VERSION + ", " + Edition.DATE,
         subcommands = {BuildCommand.class, PackCommand.class, CheckCommand.class, PreviewCommand.class, NamesCommand.class, HandoutCommand.class, CircuitCommand.class})
 public final class Loomwright {
     static final int FINE = 0;

@@ -20,7 +20,6 @@ import org.teavm.jso.dom.xml.NodeList;
 /** Makes the sheets of a day in the page, and prints them part by part. */
 final class SheetMaker {
     private static final String EACH = "kit-each";
-    private static final String PEOPLE = "kit-people";
     private static final String SEED = "kit-seed";
 
     private final HTMLDocument document;
@@ -29,13 +28,15 @@ final class SheetMaker {
     private final HTMLElement made;
     private final HTMLElement moves;
     private final List<LessonQuestions> lessons;
+    private final DayForm day;
     private boolean fine;
     private Paper paper = Paper.A4;
 
-    SheetMaker(HTMLDocument document, HTMLElement form, List<LessonQuestions> lessons) {
+    SheetMaker(HTMLDocument document, HTMLElement form, List<LessonQuestions> lessons, DayForm day) {
         this.document = document;
         this.form = form;
         this.lessons = lessons;
+        this.day = day;
         this.error = document.querySelector("#kit-error");
         this.made = document.querySelector("#kit-made");
         this.moves = document.querySelector("#kit-moves");
@@ -59,7 +60,11 @@ final class SheetMaker {
         HTMLElement group = form.querySelector(".kit-lessons");
         group.removeAttribute("aria-describedby");
         int seed = number(SEED, SheetCode.LARGEST_SEED, "The set number");
-        int people = number(PEOPLE, SheetCode.MOST_PEOPLE, "The number of people");
+        document.querySelector("#day-error").setInnerHTML("");
+        int people = day.people();
+        if (people == 0) {
+            gone("The number of people must be a whole number from 1 to " + SheetCode.MOST_PEOPLE + ".");
+        }
         int each = number(EACH, Selection.ALL, "The number of questions");
         List<Integer> places = chosen();
         if (places.isEmpty()) {
@@ -70,7 +75,7 @@ final class SheetMaker {
             boolean alike = ((HTMLInputElement) document.getElementById("kit-alike")).isChecked();
             show(new Handout(Selection.ofLessons(lessons, places, each, alike), seed), people, seed);
         }
-        HTMLElement wrong = form.querySelector("[aria-invalid]");
+        HTMLElement wrong = document.querySelector("#day [aria-invalid], #kit [aria-invalid]");
         if (wrong != null) {
             wrong.focus();
         }
@@ -92,6 +97,9 @@ final class SheetMaker {
         }
         moves.querySelector("[data-prints=all]").setTextContent("Print everything (" + printout.pages() + " pages)");
         made.setInnerHTML(html.toString());
+        int ofSheets = printout.pagesOf("sheets");
+        int ofTables = printout.pagesOf("tables");
+        day.printed(printout.pagesOfOne(), ofTables, printout.pages() - ofSheets - ofTables);
         moves.setHidden(false);
         String left = handout.leftOut().isEmpty() ? "" : " " + handout.leftOut().size() + " left out: see the register.";
         String much = printout.pagesOfOne() > SheetMarkup.PAGES ? " That is more than " + SheetMarkup.PAGES + " pages for a person: ask fewer questions or lessons." : "";
@@ -111,25 +119,21 @@ final class SheetMaker {
     }
 
     private int number(String id, int most, String name) {
-        HTMLInputElement box = (HTMLInputElement) document.getElementById(id);
-        String text = box.getValue().strip();
-        int number = 0;
-        for (int i = 0; i < text.length() && number <= most; i++) {
-            char c = text.charAt(i);
-            number = c < '0' || c > '9' ? most + 1 : number * 10 + c - '0';
-        }
-        boolean good = number >= 1 && number <= most;
-        FaultNotes.tie(box, id + "-error", !good);
-        if (!good) {
-            fault(id, name + " must be a whole number from 1 to " + most + ".");
+        int number = WholeNumber.read(document, "#kit-error", id, 1, most, name);
+        if (number == 0) {
+            gone(name + " must be a whole number from 1 to " + most + ".");
         }
         return number;
     }
 
     /** What is typed stays; what was made before goes, so that nobody prints it for the new entries. */
     private void fault(String id, String message) {
-        fine = false;
         Dom.append(error, FieldMarkup.error(id, message));
+        gone(message);
+    }
+
+    private void gone(String message) {
+        fine = false;
         made.setInnerHTML("");
         moves.setHidden(true);
         document.querySelector("#kit-said").setTextContent(message);

@@ -11,6 +11,7 @@ final class SiteProgram {
         LessonMarks.mount(document);
         CardButton.mount(document);
         ForgetButton.mount(document);
+        TakeAlong.mount(document);
         Workshop.mount(document);
         Printing.prepare(document);
         InSight.followKeyboard();

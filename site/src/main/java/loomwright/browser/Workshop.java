@@ -20,7 +20,7 @@ final class Workshop {
         HTMLElement form = document.querySelector("#kit");
         if (form != null) {
             List<LessonQuestions> lessons = lessons(form);
-            new SheetMaker(document, form, lessons);
+            new SheetMaker(document, form, lessons, new DayForm(document, lessons));
             new SheetMarking(document, lessons);
             document.querySelector("#kit-without").setHidden(true);
         }

@@ -79,7 +79,7 @@ class SheetLawsIT {
                 Handout handout = new Handout(Selection.ofLessons(lessons, day, Selection.USUAL, true), seed);
                 assertEquals(day.size(), handout.asked().stream().filter(Question::varies).count());
                 assertTrue(handout.asked().stream().filter(Question::isInWords).count() >= 4);
-                assertTrue(new Printout(handout, Printout.PEOPLE, seed, "Club", paper).pagesOfOne() <= SheetMarkup.PAGES, paper + ", seed " + seed);
+                assertTrue(new Printout(handout, 12, seed, "Club", paper).pagesOfOne() <= SheetMarkup.PAGES, paper + ", seed " + seed);
             }
         }
     }

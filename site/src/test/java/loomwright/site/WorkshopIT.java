@@ -48,7 +48,7 @@ class WorkshopIT {
         browser.run("document.querySelectorAll('[data-lesson] input').forEach((box, i) => box.checked = arguments[0].includes(i))", PLACES);
         type("#kit-seed", Integer.toString(seed));
         type("#kit-each", Integer.toString(each));
-        type("#kit-people", people);
+        type("#day-people", people);
         browser.find("#kit button").click();
     }
 
@@ -122,10 +122,10 @@ class WorkshopIT {
     void wrongEntriesAreNamedAndStay() {
         make(7, 3, "many");
         assertTrue(browser.text("#kit-error").contains("The number of people must be a whole number from 1 to 500"));
-        assertEquals("many", browser.find("#kit-people").getDomProperty("value"));
+        assertEquals("many", browser.find("#day-people").getDomProperty("value"));
         assertEquals("", browser.text("#kit-made"));
         browser.run("document.querySelectorAll('[data-lesson] input').forEach(box => box.checked = false)");
-        type("#kit-people", "12");
+        type("#day-people", "12");
         browser.find("#kit button").click();
         assertTrue(browser.text("#kit-error").contains("No lesson with a question is chosen"));
         type("#mark-code", "1234-5678-9ABC");

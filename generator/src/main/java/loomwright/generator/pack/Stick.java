@@ -14,6 +14,7 @@ import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import loomwright.generator.Edition;
 import loomwright.generator.build.Output;
 
 /**
@@ -87,7 +88,7 @@ public final class Stick implements Output {
         try (var in = Stick.class.getResourceAsStream(name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             String whose = owner.isEmpty() ? "" : "This copy is kept by " + owner + ".\n\n";
-            return text.replace("{owner}\n", whose).replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
+            return text.replace("{version}", Edition.VERSION).replace("{date}", Edition.DATE).replace("{owner}\n", whose).replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -13,6 +13,8 @@ record Frame(
         String safetyHref,
         String sourcesHref,
         String revised,
+        String version,
+        String released,
         String licence,
         String club) {
 

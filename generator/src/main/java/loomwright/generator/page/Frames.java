@@ -2,6 +2,7 @@ package loomwright.generator.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.generator.Edition;
 import loomwright.generator.content.Settings;
 import loomwright.generator.markdown.Surroundings;
 
@@ -13,6 +14,7 @@ final class Frames {
         LESSONS("Lessons", "lessons"),
         CALCULATORS("Calculators", "calculators"),
         CIRCUIT("Your circuit", "your-circuit"),
+        WORKSHOP("Workshop", "workshop"),
         TABLES("Tables", "tables"),
         WORDS("Words", "glossary"),
         SOURCES("Sources", "numbers"),
@@ -44,7 +46,8 @@ final class Frames {
     Frame of(String title, String summary, String address) {
         List<Frame.NavEntry> nav = new ArrayList<>();
         for (Section section : Section.values()) {
-            if ((section == Section.CIRCUIT || section == Section.FIRST_JOB) && !site.content().fronts().containsKey(section.page)) {
+            boolean mayLack = section == Section.CIRCUIT || section == Section.FIRST_JOB || section == Section.WORKSHOP;
+            if (mayLack && !site.content().fronts().containsKey(section.page)) {
                 continue;
             }
             nav.add(new Frame.NavEntry(section.title, Address.from(address, section.page + ".html"), section.holds(address)));
@@ -59,6 +62,8 @@ final class Frames {
                 safety(address),
                 Address.from(address, "numbers.html"),
                 settings.revised(),
+                Edition.VERSION,
+                Edition.DATE,
                 settings.licence(),
                 site.content().owner().isEmpty() ? null : site.content().owner());
     }

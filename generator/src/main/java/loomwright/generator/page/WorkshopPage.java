@@ -6,11 +6,14 @@ import java.util.List;
 import loomwright.generator.markdown.PlainText;
 import loomwright.handout.LessonQuestions;
 import loomwright.handout.Paper;
-import loomwright.handout.Printout;
 import loomwright.handout.Question;
 import loomwright.handout.Selection;
 import loomwright.markup.Fragment;
+import loomwright.markup.Links;
 import loomwright.worked.Output;
+import loomwright.workshop.DayMarkup;
+import loomwright.workshop.DayPlan;
+import loomwright.workshop.Timetable;
 
 /** Writes the page of the workshop day, if an author wrote its text: the plan, and the questions its program makes sheets of. */
 final class WorkshopPage {
@@ -18,7 +21,7 @@ final class WorkshopPage {
     private static final String ADDRESS = KEY + ".html";
 
     /** The record of workshop.mustache. */
-    record Page(Frame frame, String title, String intro, List<Choice> lessons, int each, int people, List<Size> papers, String house, String body) {}
+    record Page(Frame frame, String title, String intro, List<Choice> lessons, int each, DayPlan day, String plan, int mostHours, int leastHours, List<Size> papers, String house, String body) {}
 
     /** Paper to choose. */
     record Size(String key, String label) {}
@@ -45,7 +48,10 @@ final class WorkshopPage {
                 intro.html().substring(0, split),
                 choices(questions),
                 Selection.USUAL,
-                Printout.PEOPLE,
+                DayPlan.USUAL,
+                DayMarkup.of(DayPlan.USUAL, questions, new Links(""), List.of()),
+                Timetable.MOST_HOURS,
+                Timetable.LEAST_HOURS,
                 Arrays.stream(Paper.values()).map(paper -> new Size(paper.key(), paper.label())).toList(),
                 site.content().house(),
                 intro.html().substring(split));
