@@ -17,7 +17,7 @@ class DayPlanTest {
 
     /** 7 people: two pairs and a group of three. 60 people: 30 pairs, 10 boards, 15 supplies on the tables and 10 on boards. */
     @ParameterizedTest
-    @CsvSource({"1, 1, 1, 1, 2", "7, 3, 1, 3, 2", "12, 6, 2, 5, 2", "20, 10, 4, 9, 3", "60, 30, 10, 25, 8"})
+    @CsvSource({"1, 1, 1, 2, 2", "7, 3, 1, 3, 2", "12, 6, 2, 5, 2", "20, 10, 4, 9, 3", "60, 30, 10, 25, 8"})
     void groupsBoardsSuppliesAndLeadersFollowFromThePeople(int people, int groups, int boards, int supplies, int leaders) {
         DayPlan plan = new DayPlan(people, 2, 8);
         assertEquals(groups, plan.groups());

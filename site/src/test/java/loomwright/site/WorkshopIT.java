@@ -121,7 +121,7 @@ class WorkshopIT {
     @Test
     void wrongEntriesAreNamedAndStay() {
         make(7, 3, "many");
-        assertTrue(browser.text("#kit-error").contains("The number of people must be a whole number from 1 to 500"));
+        assertTrue(browser.text("#day-error").contains("The number of people must be a whole number from 1 to 500"));
         assertEquals("many", browser.find("#day-people").getDomProperty("value"));
         assertEquals("", browser.text("#kit-made"));
         browser.run("document.querySelectorAll('[data-lesson] input').forEach(box => box.checked = false)");
@@ -192,5 +192,26 @@ class WorkshopIT {
             }
             browser.run("window.dispatchEvent(new Event('afterprint'))");
         }
+    }
+
+    /** 20 people are ten pairs: four boards, five supplies on the tables and four on the boards; three leaders. */
+    @Test
+    void theDayFollowsFromPeopleLeadersAndHours() {
+        type("#day-people", "20");
+        type("#day-hours", "3");
+        browser.press(org.openqa.selenium.Keys.ENTER);
+        String plan = browser.text("#day-made");
+        assertTrue(plan.contains("Hour by hour: 3 hours, 20 people"), plan);
+        assertTrue(plan.contains("20 people need 3 leaders; there are 2. Find 1 more"), plan);
+        assertTrue(plan.contains("demonstration boards 4 one for 3 groups"), plan);
+        make(7, 1, "20");
+        assertTrue(browser.text("#day-made").contains("pages of question sheets"), "what is printed is part of the plan");
+        type("#day-hours", "30");
+        browser.press(org.openqa.selenium.Keys.ENTER);
+        assertTrue(browser.text("#day-error").contains("The number of hours must be a whole number from 3 to 9."), browser.text("#day-error"));
+        assertEquals("30", browser.find("#day-hours").getDomProperty("value"));
+        browser.run("window.print = () => { window.printed = document.documentElement.className }");
+        browser.find("#day-print").click();
+        assertEquals("day-only", browser.run("return window.printed"));
     }
 }
