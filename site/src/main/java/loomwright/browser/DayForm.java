@@ -43,7 +43,8 @@ final class DayForm {
 
     /** The sheets are made: the plan says what that is to print. */
     void printed(int pagesOfOne, int tables, int others) {
-        printed = plan().printing(pagesOfOne, tables, others);
+        DayPlan plan = plan();
+        printed = plan == null ? new ArrayList<>() : plan.printing(pagesOfOne, tables, others);
         show();
     }
 
