@@ -70,7 +70,7 @@ public final class Ampacity implements Calculator {
                     Values.of(Symbols.CURRENT, current).with(AmpacitySymbols.AMPACITY, ampacity), Units.PERCENT,
                     "Above 100 % the insulation gets hotter than it is made for."));
         }
-        AmpacityFindings.load(working, current, capacity);
+        AmpacityFindings.load(working, "The design current", current, capacity);
     }
 
     private static Map<String, String> carried(Entries entries, AmpacityRuleSet rules, Surroundings around) {

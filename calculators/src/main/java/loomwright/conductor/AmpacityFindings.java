@@ -9,9 +9,9 @@ import loomwright.worked.WorkingBuilder;
 final class AmpacityFindings {
     private AmpacityFindings() {}
 
-    static void load(WorkingBuilder working, Quantity current, CarryingCapacity capacity) {
+    static void load(WorkingBuilder working, String subject, Quantity current, CarryingCapacity capacity) {
         working.finding(capacity.judge(
-                "The design current", current, "Take a thicker conductor, insulation of a higher rating, or less current."));
+                subject, current, "Take a thicker conductor, insulation of a higher rating, or less current."));
     }
 
     static void conditions(WorkingBuilder working, AmpacityRuleSet rules, Surroundings around, CarryingCapacity capacity) {

@@ -32,6 +32,11 @@ public record RunSize(Row row, String name, Quantity perMetre, Quantity area) {
         return isSae(row) ? row.quantity("sae-cross-section") : size();
     }
 
+    /** What its current is called beside its ampacity, where SAE gauge stands by its area: there its number is said. */
+    String loadedBy() {
+        return "The design current" + (isSae(row) ? " through " + name : "");
+    }
+
     /** What it is called where a size has to stand on its own: SAE gauge by its area, since its number would be taken for AWG. */
     String carriedText() {
         return (isSae(row) ? area : size()).text();

@@ -79,7 +79,7 @@ public final class SizeForRun implements Calculator {
         StandInStep.show(working, chosen.ampacitySize(), capacity.rated().row());
         Quantity ampacity = capacity.rated().show(working);
         working.result("ampacity", ampacity);
-        AmpacityFindings.load(working, checks.need().current(), capacity);
+        AmpacityFindings.load(working, chosen.loadedBy(), checks.need().current(), capacity);
         if (checks.fuse() != null) {
             Quantity limit = working.compute(
                     "Find the highest rating of a fuse-link on it", RunFormulas.FUSE_ALLOWED,

@@ -15,6 +15,8 @@ import loomwright.worked.WorkingBuilder;
 final class DeviceFindings {
     private static final Row PLANNING = PublishedTables.dcDcEfficiency().row("vehicle-usb-outlet");
 
+    private static final String MOST = "the most that converters of vehicle USB outlets are planned with";
+
     private DeviceFindings() {}
 
     static void add(WorkingBuilder working, Device device, Values values) {
@@ -43,25 +45,22 @@ final class DeviceFindings {
     }
 
     private static void addEfficiency(WorkingBuilder working, Device device) {
-        Quantity low = PLANNING.quantity("efficiency");
         Quantity high = PLANNING.quantity("efficiency-to");
         Quantity entered = device.efficiency();
-        String planning = "Converters of vehicle USB outlets are planned with " + low.text() + " to " + high.text() + ". ";
         boolean changesVoltage = device.voltage() != null
                 && (device.voltage().base() < device.lowest().base() || device.voltage().base() > device.highest().base());
         if (!device.hasConverter()) {
             if (changesVoltage) {
-                working.finding(new Finding(
-                        Verdict.CAUTION,
-                        planning + "This load is at " + device.voltage().text() + ", so there is a converter, and none passes on "
-                                + entered.text()
-                                + ".",
-                        entered, high, PLANNING.source(), "Enter the efficiency of the converter."));
+                working.finding(Comparison.of("This load is at " + device.voltage().text() + ", so there is a converter: its efficiency", entered)
+                        .atMost(high, MOST, PLANNING.source())
+                        .exact()
+                        .otherwise(Verdict.CAUTION, "Enter the efficiency of the converter.")
+                        .finding());
             }
             return;
         }
         Comparison comparison = Comparison.of("The efficiency of the converter", entered)
-                .atMost(high, "the most that converters of vehicle USB outlets are planned with", PLANNING.source())
+                .atMost(high, MOST, PLANNING.source())
                 .exact()
                 .otherwise(Verdict.CAUTION, "Keep it only if the converter's data sheet gives it at this load.");
         working.finding((device.planned() == null ? comparison : comparison.assuming("the least efficiency of its kind")).finding());
@@ -74,14 +73,13 @@ final class DeviceFindings {
         boolean narrowHigh = device.highest().base() < SupplyWindow.HIGHEST.base();
         boolean matters = device.kind() == LoadKind.CONSTANT_POWER && narrowLow || device.kind() == LoadKind.RESISTIVE && narrowHigh;
         if (twelve && matters) {
-            Quantity end = device.kind() == LoadKind.CONSTANT_POWER ? device.lowest() : device.highest();
-            Quantity usual = device.kind() == LoadKind.CONSTANT_POWER ? SupplyWindow.LOWEST : SupplyWindow.HIGHEST;
-            working.finding(new Finding(
-                    Verdict.CAUTION,
-                    "A 12 V system moves between " + SupplyWindow.LOWEST.text() + " and " + SupplyWindow.HIGHEST.text() + "; you entered "
-                            + end.text() + " for the end where this load draws most.",
-                    end.in(Units.VOLT), usual, SupplyWindow.source(),
-                    "Keep it only if the device or the battery switches off there."));
+            boolean low = device.kind() == LoadKind.CONSTANT_POWER;
+            Comparison end = Comparison.of(
+                    "The voltage you entered for the end where this load draws most", (low ? device.lowest() : device.highest()).in(Units.VOLT));
+            end = low
+                    ? end.atMost(SupplyWindow.LOWEST, "the lowest of a 12 V system", SupplyWindow.source())
+                    : end.atLeast(SupplyWindow.HIGHEST, "the highest of a 12 V system", SupplyWindow.source());
+            working.finding(end.exact().otherwise(Verdict.CAUTION, "Keep it only if the device or the battery switches off there.").finding());
         }
     }
 }

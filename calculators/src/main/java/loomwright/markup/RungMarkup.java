@@ -9,8 +9,10 @@ import loomwright.quantity.Unit;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceStep;
 import loomwright.worked.Description;
+import loomwright.worked.Finding;
 import loomwright.worked.FormulaStep;
 import loomwright.worked.Step;
+import loomwright.worked.Verdict;
 import loomwright.worked.Working;
 
 /** One rung of a ladder: a working with blanks, or with a slip. */
@@ -123,6 +125,16 @@ public final class RungMarkup {
         }
         html.tag("</fieldset><p class=\"moves\"><button type=\"submit\">Answer</button></p><div class=\"reply\"></div></form>");
         return html.toString();
+    }
+
+    /** That an example ends in a stop though it is worked rightly; empty if it does not. */
+    public static String endsInAStop(Working printed) {
+        for (Finding finding : printed.findings()) {
+            if (finding.verdict() == Verdict.STOP) {
+                return new Html().tag("<p><strong>This example ends in a stop:</strong> ").text(finding.words()).tag("</p>").toString();
+            }
+        }
+        return "";
     }
 
     /** The steps of a working with a slip in it. */

@@ -3,6 +3,8 @@ package loomwright.quantity;
 /** Reads a quantity that a person typed. */
 public final class QuantityText {
     private static final int LONGEST = 60;
+    private static final String SAE = "is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12"
+            + " SAE, or the number as AWG where SAE can be chosen beside it";
 
     private QuantityText() {}
 
@@ -48,6 +50,9 @@ public final class QuantityText {
         if (thickGauge != null) {
             return thickGauge;
         }
+        if (UnitSpelling.isSaeFirst(plain)) {
+            return Reading.fault(SAE);
+        }
         NumberReading number = printed ? NumberReading.printed(plain) : NumberReading.of(plain);
         if (number.fault() != null) {
             return Reading.fault(number.fault());
@@ -67,9 +72,7 @@ public final class QuantityText {
             return Reading.fault("needs a unit after the number");
         }
         if (UnitSpelling.isSae(written)) {
-            return Reading.fault(
-                    "is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12"
-                            + " SAE, or the number as AWG where SAE can be chosen beside it");
+            return Reading.fault(SAE);
         }
         return Reading.fault("has a unit we do not know: \u201c" + written.strip() + "\u201d");
     }

@@ -55,7 +55,13 @@ final class UnitSpelling {
     /** Whether the text names SAE gauge, whose numbers are those of AWG and whose copper is less. */
     static boolean isSae(String text) {
         String squeezed = squeeze(text).toLowerCase(Locale.ROOT);
-        return squeezed.equals("sae") || squeezed.equals("saegauge") || squeezed.equals("gaugesae");
+        return squeezed.equals("sae") || squeezed.equals("saegauge") || squeezed.equals("gaugesae") || squeezed.equals("saeawg");
+    }
+
+    /** Whether the text names SAE gauge before its number, such as {@code SAE 12}. */
+    static boolean isSaeFirst(String text) {
+        String squeezed = squeeze(text).toLowerCase(Locale.ROOT);
+        return squeezed.startsWith("sae") && squeezed.length() > 3 && NumberReading.isDigitAt(squeezed, 3);
     }
 
     private static Unit bySymbol(String squeezed) {

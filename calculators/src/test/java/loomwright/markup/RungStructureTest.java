@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import loomwright.catalogue.Catalogue;
 import loomwright.practice.BlankCheck;
 import loomwright.practice.Exercise;
 import loomwright.practice.MendedWorking;
+import loomwright.worked.Outcome;
 import loomwright.worked.Working;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
@@ -102,6 +105,19 @@ class RungStructureTest {
         // the resistance counted twice: 0.8 V; the choice after it would have to be made again
         assertEquals(List.of("0", "1"), steps.select("li[data-step]").eachAttr("data-step"));
         assertEquals("0.8 V", steps.select("li[data-step=1] strong.value").text());
+    }
+
+    /** 12 A through 1 mm², which Table 5 lets carry 10 A at 60 °C: no fuse-link puts that right. */
+    @Test
+    void anExampleThatEndsInAStopSaysSo() {
+        String said = read(RungMarkup.endsInAStop(fuse("12 A", "1 mm²"))).text().replace('\u00a0', ' ');
+        assertTrue(said.startsWith("This example ends in a stop: ") && said.contains("The design current, 12 A, is above what the conductor may carry, 10 A."), said);
+        assertEquals("", RungMarkup.endsInAStop(fuse("2 A", "2.5 mm²")));
+    }
+
+    private static Working fuse(String current, String size) {
+        return Outcome.of(
+                Catalogue.find("fuse-choice"), Map.of("design-current", current, "size", size, "insulation-temperature", "t60")).working();
     }
 
     @Test

@@ -78,6 +78,8 @@ class QuantityTextTest {
         "1.5/2 in | has a unit we do not know: “/2 in”",
         "2/0 | needs its unit: write 2/0 AWG",
         "12 SAE | is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12 SAE, or the number as AWG where SAE can be chosen beside it",
+        "SAE 12 | is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12 SAE, or the number as AWG where SAE can be chosen beside it",
+        "12 SAE AWG | is an SAE gauge, which has less copper than AWG of the same number: enter the cable's true area, such as 2.96 mm² for 12 SAE, or the number as AWG where SAE can be chosen beside it",
         "12 parsecs | has a unit we do not know: “parsecs”",
         "12 | needs a unit after the number",
         "1234567890123456 A | is too long: write at most 15 digits",

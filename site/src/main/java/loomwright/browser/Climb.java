@@ -132,7 +132,7 @@ final class Climb {
         Working working = fits ? variation.working() : printed.working();
         MendedWorking mended = MendedWorking.of(working, seed());
         show(MEND, "One step of this working has a slip in it, and whatever uses its figure follows from the wrong one. Find the step, name the slip, put it right.",
-                fits ? variation.entries() : given, RungMarkup.mended(place, mended), "other", "Another slip", "print", "Print this rung");
+                fits ? variation.entries() : given, RungMarkup.endsInAStop(printed.working()) + RungMarkup.mended(place, mended), "other", "Another slip", "print", "Print this rung");
         new MendRung(panel.querySelector(".tasks"), place, new Exercise(working), mended, seed(), row::say, () -> {
             row.climb(MEND);
             end("Mended. You are at the top of this ladder.", null, "other", "Another slip", "read", LadderMarkup.name(1));

@@ -55,13 +55,14 @@ final class HeatCheck implements PartCheck {
         /** Below twice its rating a device may take minutes. */
         private void addLate(Quantity lowest) {
             Quantity twice = Quantity.of(2 * protection().rating().in(Units.AMPERE).value(), Units.AMPERE);
-            if (!Comparison.atLeast(lowest, twice)) {
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
-                        Verdict.CAUTION,
-                        "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3) + ", less than twice the rating of "
-                                + device.title() + ", " + protection().rating().text() + ": it may burn for minutes before that opens.",
-                        lowest, twice, PublishedTables.fuseGates().source(),
-                        "Take a smaller rating, or a thicker conductor or a shorter route on the way there."));
+            Comparison soon = Comparison.of("The least that a short circuit at the end of " + node.title() + " may drive", lowest)
+                    .atLeast(
+                            twice, "twice the rating of " + device.title() + ", below which it may burn for minutes before that opens",
+                            PublishedTables.fuseGates().source())
+                    .exact()
+                    .otherwise(Verdict.CAUTION, "Take a smaller rating, or a thicker conductor or a shorter route on the way there.");
+            if (!soon.holds()) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, soon);
             }
         }
 

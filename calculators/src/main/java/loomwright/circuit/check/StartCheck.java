@@ -58,14 +58,15 @@ final class StartCheck implements PartCheck {
     private static void addDevice(Solved start, Node node, Quantity lasts, Node device, Context context, Findings findings) {
         Protection protection = (Protection) device.figures();
         Quantity current = Quantity.of(start.amperes(device), Units.AMPERE);
-        String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
-                + lasts.text() + ". ";
-        if (Comparison.atMost(current, protection.rating())) {
-            findings.add(Check.START, node, device, new Finding(
-                    Verdict.PASSED, opening + "That is within its rating of " + protection.rating().text() + ".", current, protection.rating(),
-                    Findings.computed(), ""));
+        Comparison within = Comparison.of(node.title() + " starting, for " + lasts.text() + ": the current through " + device.title(), current)
+                .atMost(protection.rating(), "its rating", Findings.computed())
+                .exact();
+        if (within.holds()) {
+            findings.add(Check.START, node, device, within.finding());
             return;
         }
+        String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
+                + lasts.text() + ". ";
         OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
         if (times != null && times.latest() != null && Comparison.atMost(times.latest(), lasts)) {
             findings.add(Check.START, node, device, new Finding(
