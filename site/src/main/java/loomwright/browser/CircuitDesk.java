@@ -5,6 +5,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.page.ChangeWords;
 import org.teavm.jso.dom.html.HTMLDocument;
 
 /** The circuit on the desk: what it is now, which part is shown, and all that shows it. */
@@ -20,11 +21,15 @@ final class CircuitDesk {
     private final SaidBar said;
     private final CircuitSteps steps;
     private final CircuitInputs inputs;
+    private final CircuitPanes panes;
     private Examination examination;
+    /** What was found before the last change. */
+    private Examination before;
 
     CircuitDesk(HTMLDocument document) {
         this.view = new CircuitView(document);
-        this.form = new PartForm(document.querySelector("#circuit-form form"));
+        this.form = new PartForm(document.querySelector("#circuit-form form"), document.getElementById("part-head"));
+        this.panes = new CircuitPanes(document);
         this.drilling = new DrillingForm(document);
         this.name = new CircuitNameBox(document);
         this.said = new SaidBar(document.getElementById("circuit-said"));
@@ -91,6 +96,10 @@ final class CircuitDesk {
         return steps;
     }
 
+    CircuitPanes panes() {
+        return panes;
+    }
+
     SaidBar said() {
         return said;
     }
@@ -124,7 +133,6 @@ final class CircuitDesk {
     void record(Circuit circuit, String field) {
         if (!circuit.equals(now())) {
             shelf.now().history().put(circuit, field);
-            said.hush();
         }
     }
 
@@ -145,33 +153,44 @@ final class CircuitDesk {
         leaveField();
         shelf.now().choose(id);
         form.show(now(), chosen(), drafts());
-        show(false, true);
+        show(true);
+    }
+
+    /** What the last change brought, in words; empty if that cannot be said. */
+    String brought() {
+        return ChangeWords.of(before, examination);
+    }
+
+    /** A key was pressed in a field: what stands on the bench is from before it. */
+    void typing() {
+        said.hush();
+        view.typing();
     }
 
     /** Shows everything, the form too. */
     void showAll() {
         drafts().dropOfMissing(now());
         form.show(now(), chosen(), drafts());
-        show(false, true);
+        show(true);
     }
 
     /**
      * Shows what follows from the circuit.
      *
-     * @param soon whether the reader is still typing
      * @param newFaults whether to point out what was not pointed out before
      */
-    void show(boolean soon, boolean newFaults) {
+    void show(boolean newFaults) {
         if (examination == null || examination.circuit() != now()) {
+            before = examination;
             examination = Examination.of(now());
         }
         List<PartFault> faults = drafts().faults();
         faults.addAll(examination.faults());
-        view.show(examination, faults, chosen(), soon);
+        view.show(examination, faults, chosen());
         form.showFaults(faults, newFaults);
         drilling.show(now(), newFaults);
         name.show(now().name());
-        beside.show(soon);
+        beside.show(true);
         steps.show();
     }
 }

@@ -4,6 +4,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.Edit;
+import loomwright.markup.Words;
 
 /** What is typed and chosen: figures of parts, names, the panel to be drilled, readings. */
 final class CircuitEntries {
@@ -33,6 +34,16 @@ final class CircuitEntries {
             form.follow(desk.now());
         }
         settle(left);
+        said(left, edit.circuit() == null ? edit.faults().get(0).message() : "");
+    }
+
+    /** What an entry brought; a fault when its field is left. */
+    private void said(boolean left, String fault) {
+        if (fault.isEmpty()) {
+            desk.said().saySoon(desk.brought());
+        } else if (left) {
+            desk.said().saySoon("Look again: " + Words.sentence(fault));
+        }
     }
 
     /** What feeds the part shown, or where its trigger is taken from. */
@@ -41,6 +52,7 @@ final class CircuitEntries {
                 key.equals("fed-by") ? CircuitEdits.moved(desk.now(), desk.chosen(), to) : CircuitEdits.triggered(desk.now(), desk.chosen(), to),
                 desk.chosen()));
         desk.form().show(desk.now(), desk.chosen(), desk.drafts());
+        desk.said().saySoon(desk.brought());
     }
 
     /** An entry for the panel to be drilled. */
@@ -62,7 +74,7 @@ final class CircuitEntries {
             Circuit renamed = CircuitEdits.renamed(desk.now(), text.strip());
             desk.nameBox().accept();
             desk.record(renamed, "name of the circuit");
-            desk.show(true, false);
+            desk.show(false);
             desk.store().keep();
         } catch (CircuitRefusal refusal) {
             desk.nameBox().refuse(refusal.getMessage());
@@ -77,7 +89,7 @@ final class CircuitEntries {
             return;
         }
         desk.record(edit.circuit(), id + "/reading");
-        desk.show(true, true);
+        desk.show(true);
         desk.store().keep();
     }
 
@@ -85,7 +97,7 @@ final class CircuitEntries {
         if (left) {
             desk.leaveField();
         }
-        desk.show(!left, left);
+        desk.show(left);
         desk.store().keep();
     }
 }

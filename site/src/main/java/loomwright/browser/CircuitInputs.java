@@ -14,6 +14,9 @@ final class CircuitInputs {
     private final HTMLDocument document;
     private final CircuitEntries entries;
     private final CircuitMoves moves;
+    private final Pause pause = new Pause();
+    /** What is done with the entry that is being typed once it is finished. */
+    private Runnable finishing;
 
     CircuitInputs(CircuitDesk desk, HTMLDocument document) {
         this.desk = desk;
@@ -26,15 +29,16 @@ final class CircuitInputs {
         document.querySelector("main").addEventListener("click", event -> clicked((HTMLElement) event.getTarget()));
         document.addEventListener("keydown", this::key);
         HTMLElement form = document.querySelector("#circuit-form form");
-        listen(form, this::part);
+        listen(form, "[data-input]", this::part);
         form.addEventListener("focusout", event -> Window.setTimeout(() -> desk.form().fillUp(), 0));
-        listen(desk.drilling().element(), this::panel);
+        listen(desk.drilling().element(), "[data-input]", this::panel);
         HTMLInputElement name = desk.nameBox().box();
         name.addEventListener("input", event -> entries.name(name.getValue()));
         name.addEventListener("change", event -> desk.leaveField());
         HTMLElement sheets = document.getElementById("circuit-sheets");
-        sheets.addEventListener("input", event -> reading((HTMLElement) event.getTarget()));
+        listen(sheets, "[data-reading]", (box, left) -> reading(box));
         sheets.addEventListener("change", event -> desk.leaveField());
+        Window.current().addEventListener("pagehide", event -> finish());
     }
 
     /** An entry, and whether it is done. */
@@ -42,11 +46,31 @@ final class CircuitInputs {
         void enter(HTMLElement control, boolean left);
     }
 
-    private static void listen(HTMLElement form, Entered entered) {
-        form.addEventListener("input", event -> entered.enter((HTMLElement) event.getTarget(), false));
-        form.addEventListener("change", event -> entered.enter((HTMLElement) event.getTarget(), true));
+    /** Half a number is no entry: it counts after a pause, or when its field is left. What is chosen from a list counts at once. */
+    private void listen(HTMLElement form, String fields, Entered entered) {
+        form.addEventListener("input", event -> {
+            HTMLElement control = (HTMLElement) event.getTarget();
+            if (control.getTagName().equals("INPUT") && Dom.closest(control, fields) != null) {
+                desk.typing();
+                finishing = () -> entered.enter(control, false);
+                pause.begin(finishing);
+            }
+        });
+        form.addEventListener("change", event -> left((HTMLElement) event.getTarget(), fields, entered));
         form.addEventListener("submit", event -> event.preventDefault());
-        Dom.onEnter(form, () -> entered.enter(focused(), true));
+        Dom.onEnter(form, () -> left(focused(), fields, entered));
+    }
+
+    private void left(HTMLElement control, String fields, Entered entered) {
+        if (Dom.closest(control, fields) != null) {
+            pause.end();
+            entered.enter(control, true);
+        }
+    }
+
+    /** Takes what is being typed as it stands. */
+    private void finish() {
+        pause.finish(finishing);
     }
 
     @JSBody(script = "return document.activeElement;")
@@ -79,19 +103,20 @@ final class CircuitInputs {
     }
 
     private void clicked(HTMLElement target) {
+        finish();
         HTMLElement row = Dom.closest(target, ".plan [data-part]");
         HTMLElement button = Dom.closest(target, "button");
         if (row != null) {
-            moves.goTo(row.getAttribute("data-part"));
+            moves.goTo(row.getAttribute("data-part"), null);
         } else if (button != null && button.getAttribute("data-go") != null) {
-            moves.goTo(button.getAttribute("data-go"));
+            moves.goTo(button.getAttribute("data-go"), button.getAttribute("data-field"));
         } else if (button != null && button.getAttribute("data-smallest") != null) {
             moves.smallest(button.getAttribute("data-smallest"));
         } else if (button != null && button.getAttribute("data-does") != null) {
-            moves.act(button.getAttribute("data-does"));
+            moves.act(button.getAttribute("data-does"), button.getAttribute("data-at"));
         }
         if (Focus.isLost() && button != null) {
-            Window.setTimeout(() -> Focus.go(document.getElementById("part-title")), 0);
+            Window.setTimeout(desk.panes()::part, 0);
         }
     }
 
@@ -100,6 +125,7 @@ final class CircuitInputs {
         HTMLElement target = (HTMLElement) event.getTarget();
         if (pressed.equals("back")) {
             event.preventDefault();
+            finish();
             desk.steps().back();
         } else if (pressed.equals("forward")) {
             event.preventDefault();

@@ -3,9 +3,10 @@ package loomwright.browser;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.PartKind;
-import loomwright.circuit.file.StartingCircuits;
 import loomwright.circuit.check.SmallestThatPasses;
 import loomwright.circuit.check.Suggestion;
+import loomwright.circuit.file.StartingCircuits;
+import loomwright.circuit.page.PartFormMarkup;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLSelectElement;
 
@@ -13,22 +14,23 @@ import org.teavm.jso.dom.html.HTMLSelectElement;
 final class CircuitMoves {
     private final CircuitDesk desk;
     private final HTMLDocument document;
-    private final SheetPrinting printing;
+    private final CircuitPrinting printing;
 
     CircuitMoves(CircuitDesk desk, HTMLDocument document) {
         this.desk = desk;
         this.document = document;
-        this.printing = new SheetPrinting(document);
+        this.printing = new CircuitPrinting(document, desk.view());
     }
 
-    /** Shows the figures of a part and goes there. */
-    void goTo(String id) {
+    /** Shows the figures of a part and goes there, to one field if it is named. */
+    void goTo(String id, String field) {
         desk.choose(id);
-        goToForm();
-    }
-
-    private void goToForm() {
-        Focus.go(document.getElementById("part-title"));
+        desk.view().follow(id);
+        if (field == null) {
+            desk.panes().part();
+        } else {
+            desk.panes().field(field);
+        }
     }
 
     void smallest(String id) {
@@ -39,16 +41,23 @@ final class CircuitMoves {
         Suggestion suggestion = SmallestThatPasses.of(desk.now(), id);
         if (suggestion.circuit() != null) {
             desk.change(suggestion.circuit(), id);
+            desk.said().say(suggestion.words() + " " + desk.brought());
+        } else {
+            desk.said().say(suggestion.words());
         }
-        desk.said().say(suggestion.words());
     }
 
-    void act(String what) {
+    /** @param at the part it is done at; null for the part shown */
+    void act(String what, String at) {
         switch (what) {
             case "undo" -> desk.steps().back();
             case "redo" -> desk.steps().forward();
-            case "print" -> printing.print(((HTMLSelectElement) document.getElementById("circuit-print")).getValue());
-            case "hush" -> desk.said().hush();
+            case "drawing", "back" -> desk.panes().drawing(desk.view().row(desk.chosen()));
+            case "part" -> desk.panes().part();
+            case "verdict" -> desk.panes().verdict();
+            case "print" -> printing.print();
+            case "tick-all" -> printing.tick(true);
+            case "tick-none" -> printing.tick(false);
             case "trailer" -> begin(StartingCircuits.reedmereTrailer());
             case "punt" -> begin(StartingCircuits.punt());
             case "empty" -> begin(StartingCircuits.empty());
@@ -56,20 +65,20 @@ final class CircuitMoves {
             case "link" -> desk.exchange().makeLink();
             case "beside" -> desk.beside().copy();
             case "discard" -> desk.beside().discard();
-            default -> desk.tryTo(() -> edit(what));
+            default -> desk.tryTo(() -> edit(what, at == null ? desk.chosen() : at));
         }
     }
 
     private void begin(Circuit circuit) {
         desk.change(circuit);
         desk.said().say("A new circuit stands here. Undo brings back the one before.");
-        goToForm();
+        shown();
     }
 
-    private void edit(String what) {
+    private void edit(String what, String id) {
         Circuit before = desk.now();
-        String id = desk.chosen();
         switch (what) {
+            case "next" -> added(before, CircuitEdits.added(before, PartFormMarkup.usualBehind(before, id), id));
             case "add" -> added(before, CircuitEdits.added(before, kind(), id));
             case "branch" -> added(before, CircuitEdits.branched(before, id));
             case "insert" -> added(before, CircuitEdits.insertedBefore(before, kind(), id));
@@ -90,8 +99,9 @@ final class CircuitMoves {
             if (before.part(id) == null) {
                 desk.change(after, id);
                 int parts = after.parts().size() - before.parts().size();
-                desk.said().say(parts == 1 ? after.part(id).kind().label() + " was added. Put in its figures." : parts + " parts were added. Put in their figures.");
-                goToForm();
+                desk.said().say((parts == 1 ? after.part(id).kind().label() + " was added. Put in its figures. " : parts + " parts were added. Put in their figures. ")
+                        + desk.brought());
+                shown();
                 return;
             }
         }
@@ -100,7 +110,12 @@ final class CircuitMoves {
     private void gone(Circuit before, Circuit after, String id) {
         desk.change(after, before.part(id).fedBy());
         int parts = before.parts().size() - after.parts().size();
-        desk.said().say((parts == 1 ? "One part was" : parts + " parts were") + " taken out. Undo brings back what is gone.");
-        goToForm();
+        desk.said().say((parts == 1 ? "One part was" : parts + " parts were") + " taken out. Undo brings back what is gone. " + desk.brought());
+        shown();
+    }
+
+    private void shown() {
+        desk.view().follow(desk.chosen());
+        desk.panes().part();
     }
 }

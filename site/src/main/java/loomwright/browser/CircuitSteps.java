@@ -12,8 +12,8 @@ final class CircuitSteps {
 
     CircuitSteps(CircuitDesk desk, HTMLDocument document) {
         this.desk = desk;
-        this.undo = document.querySelector("#circuit-tools [data-does=undo]");
-        this.redo = document.querySelector("#circuit-tools [data-does=redo]");
+        this.undo = document.querySelector("#circuit-bar [data-does=undo]");
+        this.redo = document.querySelector("#circuit-bar [data-does=redo]");
     }
 
     private CircuitHistory history() {
@@ -55,7 +55,8 @@ final class CircuitSteps {
 
     private void settle(String words) {
         desk.showAll();
-        desk.said().say(words);
+        desk.view().follow(desk.chosen());
+        desk.said().say(words + " " + desk.brought());
         desk.store().keep();
     }
 

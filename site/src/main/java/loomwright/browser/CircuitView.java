@@ -9,7 +9,9 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.page.BenchMarkup;
 import loomwright.circuit.page.CircuitMarkup;
+import loomwright.circuit.page.PartFound;
 import loomwright.circuit.page.PlanMarkup;
 import loomwright.circuit.page.Sheet;
 import loomwright.markup.Links;
@@ -19,41 +21,64 @@ import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.html.HTMLInputElement;
 import org.teavm.jso.dom.xml.NodeList;
 
-/** Drawing, findings and sheets. What cannot be worked out leaves the last good figures in place, marked as old. */
+/** Drawing, verdict, and the sheet that is chosen. What cannot be worked out leaves the last good figures in place, marked as old. */
 final class CircuitView {
-    /** Sheets follow a moment later, so that typing is not held up by tables far below. */
-    private static final int PAUSE_MILLISECONDS = 120;
-
-    /** Up to so many parts all sheets are shown at once. */
+    /** Up to so many parts all that is in sight is shown at once. */
     private static final int SMALL_CIRCUIT = 100;
 
     private static final Links LINKS = new Links("");
 
+    private final HTMLDocument document;
     private final HTMLElement plan;
     private final HTMLElement rows;
-    private final CircuitDrawing drawing;
-    private final Map<Sheet, Circuit> painted = new HashMap<>();
+    private final HTMLElement bar;
     private final HTMLElement sheets;
     private final HTMLElement faultList;
+    private final HTMLElement found;
+    private final HTMLElement own;
+    private final CircuitDrawing drawing;
+    private final OldMark oldFindings;
+    private final SheetTabs tabs;
+    /** The circuit that each sheet shows. */
+    private final Map<Sheet, Circuit> painted = new HashMap<>();
     /** The last circuit that could be worked out; null if there was none. */
     private Examination good;
     private int timer;
 
     CircuitView(HTMLDocument document) {
+        this.document = document;
         this.plan = document.getElementById("circuit-plan");
         this.rows = document.getElementById("circuit-rows");
+        this.bar = document.getElementById("circuit-bar");
         this.drawing = new CircuitDrawing(rows);
         this.sheets = document.getElementById("circuit-sheets");
         this.faultList = document.getElementById("circuit-faults");
+        this.found = document.getElementById("circuit-findings");
+        this.own = document.getElementById("part-found");
+        this.oldFindings = new OldMark(document.getElementById("circuit-verdicts"));
+        this.tabs = new SheetTabs(document, this::showChosen);
+        Folds.listen(found, () -> {
+            painted.remove(Sheet.FINDINGS);
+            show(Sheet.FINDINGS);
+        });
+    }
+
+    private void showChosen() {
+        show(tabs.chosen());
+    }
+
+    /** An entry is being typed: what stands here is from before it. */
+    void typing() {
+        oldFindings.typing();
+        Dom.mark(bar, "typing", true);
     }
 
     /**
      * Shows a circuit.
      *
      * @param faults what stands in the way: entries that cannot be used, and what does not go together
-     * @param soon whether the reader is still typing
      */
-    void show(Examination examination, List<PartFault> faults, String chosen, boolean soon) {
+    void show(Examination examination, List<PartFault> faults, String chosen) {
         Circuit circuit = examination.circuit();
         if (examination.faults().isEmpty()) {
             good = examination;
@@ -66,38 +91,53 @@ final class CircuitView {
         // The drawing follows the circuit; only an entry that cannot be used leaves it behind.
         Dom.mark(plan, "old", faults.size() > examination.faults().size());
         Dom.mark(sheets, "old", !faults.isEmpty());
+        Dom.mark(bar, "typing", false);
+        oldFindings.clear();
+        if (!faults.isEmpty()) {
+            oldFindings.refused();
+        }
         Repaint.inside(faultList, faults.isEmpty() ? "" : CircuitMarkup.faults(circuit, faults));
+        Repaint.inside(bar.querySelector("[data-pane=verdict]"), BenchMarkup.verdict(examination, faults.size()));
+        Repaint.inside(own, PartFound.of(LINKS, examination, chosen));
         Window.clearTimeout(timer);
-        if (soon) {
-            timer = Window.setTimeout(() -> showSheets(circuit, 0), PAUSE_MILLISECONDS);
+        if (circuit.parts().size() <= SMALL_CIRCUIT) {
+            show(Sheet.FINDINGS);
+            showChosen();
         } else {
-            showSheets(circuit, 0);
+            // One after the other, so that a key pressed in between is not held up.
+            timer = Window.setTimeout(() -> {
+                show(Sheet.FINDINGS);
+                timer = Window.setTimeout(this::showChosen, 0);
+            }, 0);
         }
     }
 
-    /** Shows the sheets from one on. Those of a large circuit follow one by one, so that a key pressed in between is not held up. */
-    private void showSheets(Circuit circuit, int from) {
-        boolean all = circuit.parts().size() <= SMALL_CIRCUIT;
-        for (int i = from; good != null && i < CircuitMarkup.FOLLOWING.size(); i++) {
-            Sheet sheet = CircuitMarkup.FOLLOWING.get(i);
-            if (painted.get(sheet) != circuit) {
-                painted.put(sheet, circuit);
-                showSheet(sheet, circuit);
-                if (!all) {
-                    int next = i + 1;
-                    timer = Window.setTimeout(() -> showSheets(circuit, next), 0);
-                    return;
-                }
-            }
+    /** For paper: every sheet, with all that passed. */
+    void showAllSheets() {
+        if (good != null) {
+            painted.remove(Sheet.FINDINGS);
+            Repaint.inside(found, CircuitMarkup.found(LINKS, good, true));
+        }
+        for (Sheet sheet : CircuitMarkup.CHOSEN) {
+            show(sheet);
         }
     }
 
-    private void showSheet(Sheet sheet, Circuit circuit) {
-        HTMLElement element = sheets.getOwnerDocument().getElementById(CircuitMarkup.id(sheet));
+    /** Shows a sheet, if it does not stand there already. */
+    private void show(Sheet sheet) {
+        if (good == null || sheet == Sheet.DRILLING || painted.get(sheet) == good.circuit()) {
+            return;
+        }
+        painted.put(sheet, good.circuit());
+        if (sheet == Sheet.FINDINGS) {
+            Repaint.inside(found, CircuitMarkup.found(LINKS, good, Folds.isOpen(found)));
+            return;
+        }
+        HTMLElement element = document.getElementById(CircuitMarkup.id(sheet));
         Repaint.inside(element, CircuitMarkup.inside(sheet, LINKS, good));
         NodeList<?> boxes = element.querySelectorAll("[data-reading]");
         for (int i = 0; i < boxes.getLength(); i++) {
-            fill((HTMLInputElement) boxes.get(i), circuit);
+            fill((HTMLInputElement) boxes.get(i), good.circuit());
         }
     }
 
@@ -112,5 +152,10 @@ final class CircuitView {
     /** The row of a part. */
     HTMLElement row(String id) {
         return rows.querySelector("[data-part='" + id + "'] .pick");
+    }
+
+    /** Brings the row of a part into what can be seen of the drawing. */
+    void follow(String id) {
+        CircuitPanes.follow(row(id), plan);
     }
 }

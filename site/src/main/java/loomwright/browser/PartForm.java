@@ -14,12 +14,14 @@ import org.teavm.jso.dom.html.HTMLElement;
 /** The form of the part that is being changed. */
 final class PartForm {
     private final HTMLElement form;
+    private final HTMLElement head;
     private final TypedFields fields;
     private FaultNotes notes;
     private Part part;
 
-    PartForm(HTMLElement form) {
+    PartForm(HTMLElement form, HTMLElement head) {
         this.form = form;
+        this.head = head;
         this.fields = new TypedFields(form.getOwnerDocument(), PartFormMarkup.PLACE);
     }
 
@@ -31,6 +33,7 @@ final class PartForm {
     void show(Circuit circuit, String id, Drafts drafts) {
         boolean same = part != null && part.id().equals(id);
         part = circuit.part(id);
+        Repaint.inside(head, PartFormMarkup.head(circuit, id));
         String markup = PartFormMarkup.of(circuit, id, drafts.texts());
         if (same) {
             Refill.inside(form, markup);
@@ -43,6 +46,7 @@ final class PartForm {
     /** The part shown, after a change that its fields show already. */
     void follow(Circuit circuit) {
         part = circuit.part(part.id());
+        Repaint.inside(head, PartFormMarkup.head(circuit, part.id()));
     }
 
     /** Shows the faults of this part, of entries and of what does not go together. */

@@ -2,24 +2,24 @@ package loomwright.browser;
 
 import org.teavm.jso.dom.html.HTMLElement;
 
-/** Says what was done, in sight and aloud; it stays until the next change. */
+/** Says what was done and what it brought, in sight and aloud, beside the button that takes it back; it stays until the next entry begins. */
 final class SaidBar {
-    private final HTMLElement bar;
-    private final StatusLine spoken;
+    private final StatusLine line;
 
     SaidBar(HTMLElement bar) {
-        this.bar = bar;
-        this.spoken = new StatusLine(bar.querySelector("p"));
-        bar.setHidden(true);
+        this.line = new StatusLine(bar.querySelector("p"));
     }
 
     void say(String words) {
-        bar.setHidden(false);
-        spoken.say(words);
-        bar.querySelector("p").setTextContent(words);
+        line.sayNow(words);
+    }
+
+    /** After a field was left: a little later, so that the next field is told first. */
+    void saySoon(String words) {
+        line.saySoon(words);
     }
 
     void hush() {
-        bar.setHidden(true);
+        line.sayNow("");
     }
 }

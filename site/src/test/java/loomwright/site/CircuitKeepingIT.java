@@ -30,12 +30,14 @@ class CircuitKeepingIT {
         page.enter("route-length", "6.25 m");
         page.fill("circuit-name", "Heron <b>hut</b>");
         page.fill("drill-panel-width", "140 mm");
+        page.sheet("test-sheet");
         page.fill("reading-battery", "12.7");
         assertFalse(page.asksBeforeLeaving(), "all is kept");
         page.again();
         assertTrue(page.row("bench-run").contains("6.25 m"), page.row("bench-run"));
         assertEquals("Heron <b>hut</b>", page.value("circuit-name"));
         assertEquals("140", page.value("drill-panel-width"));
+        page.sheet("test-sheet");
         assertEquals("12.7", page.value("reading-battery"));
         assertEquals(0L, browser.run("return document.querySelectorAll('main b').length"), "what was typed is never markup");
         assertEquals(List.of(), browser.messages());
@@ -78,6 +80,7 @@ class CircuitKeepingIT {
 
     @Test
     void readingsAreStepsAndGoAlongInFileAndLink(Browser browser) {
+        page.sheet("test-sheet");
         page.fill("reading-battery", "12.8");
         page.fill("reading-bench-run", "many");
         assertTrue(page.kept().contains("\"reading\": \"many\""), page.kept());
@@ -92,6 +95,7 @@ class CircuitKeepingIT {
         page.press("punt");
         browser.visit(CircuitOnPage.PAGE + link.substring(link.indexOf('#')));
         page.press("take");
+        page.sheet("test-sheet");
         assertEquals("12.8", page.value("reading-battery"));
         assertEquals(List.of(), browser.messages());
     }

@@ -45,6 +45,8 @@ class CircuitKeyboardIT {
 
     @Test
     void theMainBranchOfTheScenarioIsEnteredFromABatteryAlone(Browser browser) {
+        page.tabTo("#circuit-begin > summary");
+        page.type(Keys.ENTER);
         page.tabTo("[data-does=empty]");
         page.type(Keys.ENTER);
         add("Conductor", "Lead to the main fuse");
@@ -72,7 +74,7 @@ class CircuitKeyboardIT {
         fill("#part-route-length", "4.2 m");
         add("Load", "Accessory outlet");
         fill("#part-power", "105.9 W");
-        browser.until(() -> browser.text("#circuit-sheets").contains("E1 Accessory outlet"));
+        browser.until(() -> page.row("load-1").contains("E1 Accessory outlet"));
         assertEquals(10L, browser.run("return document.querySelectorAll('.plan li').length"));
         assertTrue(page.row("load-1").contains("105.9 W at 12 V At most "), page.row("load-1"));
         System.out.printf(Locale.ROOT, "Main branch of the scenario, slowest typist of the model: %.0f s%n", seconds);

@@ -47,6 +47,24 @@ final class CircuitOnPage {
                 id, text);
     }
 
+    /** Chooses a sheet. */
+    void sheet(String key) {
+        browser.run("document.getElementById('tab-' + arguments[0]).click()", key);
+    }
+
+    /** Ticks these sheets for printing and no others. */
+    void tick(String... keys) {
+        browser.run(
+                "document.querySelectorAll('#circuit-print input').forEach(each => { each.checked = arguments[0].includes(each.value); });"
+                        + " document.getElementById('circuit-print').dispatchEvent(new Event('change', {bubbles: true}))",
+                java.util.List.of(keys));
+    }
+
+    /** What the button of the verdict says. */
+    String verdict() {
+        return browser.text("#circuit-bar [data-pane=verdict]").strip();
+    }
+
     String value(String id) {
         return (String) browser.run("return document.getElementById(arguments[0]).value", id);
     }

@@ -41,7 +41,7 @@ class CircuitPaperIT {
     void aSheetIsPrintedAlone(List<String> sheet, Browser browser) throws IOException {
         CircuitOnPage page = changed(browser);
         for (Paper paper : Paper.values()) {
-            page.fill("circuit-print", sheet.get(0));
+            page.tick(sheet.get(0));
             page.press("print");
             String text = printed(browser, paper, sheet.get(0));
             for (String words : sheet.subList(1, sheet.size())) {
@@ -75,7 +75,7 @@ class CircuitPaperIT {
     void theDrillingSheetIsTrueToHalfAMillimetre(Browser browser) throws IOException {
         CircuitOnPage page = changed(browser);
         for (Paper paper : Paper.values()) {
-            page.fill("circuit-print", "drilling");
+            page.tick("drilling");
             page.press("print");
             try (PDDocument print = paper.print(browser)) {
                 List<Rectangle2D> shapes = PrintedShapes.of(print);
@@ -105,7 +105,7 @@ class CircuitPaperIT {
         browser.run("window.print = () => {}");
         page.choose("bench-run");
         page.enter("route-length", "4.35 m");
-        browser.until(() -> browser.text("#circuit-sheets").contains("4.35"));
+        browser.until(() -> page.row("bench-run").contains("4.35"));
         return page;
     }
 

@@ -11,13 +11,23 @@ import loomwright.circuit.sheet.Extent;
 final class NextStep {
     private NextStep() {}
 
-    /** The kind of part that usually comes behind another. */
-    static PartKind usualAfter(Part part) {
-        return switch (part.kind()) {
+    /** The kind of part that usually comes behind another: battery, main fuse, its run, panel, a way's device, its run, load. */
+    static PartKind usualAfter(Node node) {
+        return switch (node.kind()) {
             case SUPPLY, PANEL -> PartKind.PROTECTION;
             case PROTECTION, ISOLATOR, SWITCH -> PartKind.CONDUCTOR;
-            case CONDUCTOR, JOINT, LOAD, SOURCE -> PartKind.LOAD;
+            case CONDUCTOR, JOINT -> panelBefore(node) == null ? PartKind.PANEL : PartKind.LOAD;
+            case LOAD, SOURCE -> PartKind.LOAD;
         };
+    }
+
+    /** The nearest panel before a part; null if there is none. */
+    static Node panelBefore(Node node) {
+        Node at = node.parent();
+        while (at != null && at.kind() != PartKind.PANEL) {
+            at = at.parent();
+        }
+        return at;
     }
 
     /** One or two sentences; empty if every branch ends at a load. */

@@ -3,6 +3,7 @@ package loomwright.circuit.page;
 import java.util.List;
 import java.util.Map;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.Node;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.sheet.Designations;
@@ -11,6 +12,7 @@ import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
 import loomwright.worked.Field;
+import loomwright.markup.Words;
 
 /** The form of one part: what it is called, its figures, what feeds it, and what can be done with it. */
 public final class PartFormMarkup {
@@ -30,6 +32,11 @@ public final class PartFormMarkup {
         this.designations = Designations.of(circuit);
     }
 
+    /** The kind of part that usually comes behind one. */
+    public static PartKind usualBehind(Circuit circuit, String id) {
+        return NextStep.usualAfter(circuit.node(id));
+    }
+
     /**
      * The form, filled.
      *
@@ -39,9 +46,14 @@ public final class PartFormMarkup {
         return new PartFormMarkup(circuit, circuit.part(id), drafts).written();
     }
 
+    /** What stands above the form: which part it is, and room for what was found for it. */
+    public static String head(Circuit circuit, String id) {
+        Html html = new Html().tag("<h2 id=\"part-title\" tabindex=\"-1\">").text(Designations.of(circuit).titled(id)).tag("</h2><p class=\"help\">");
+        return html.text(circuit.part(id).kind().label()).tag("</p>").toString();
+    }
+
     private String written() {
-        html.tag("<h2 id=\"part-title\" tabindex=\"-1\">").text(designations.titled(part.id())).tag("</h2><p class=\"help\">");
-        html.text(part.kind().label()).tag(". Each entry counts as soon as you type it.</p>");
+        html.tag("<p class=\"help hint\">An entry counts when you leave its field, or pause.</p>");
         html.tag("<div class=\"summary\" id=\"part-summary\" tabindex=\"-1\" hidden></div>");
         name();
         fields(true);
@@ -111,16 +123,17 @@ public final class PartFormMarkup {
             html.tag("<p class=\"moves\"><button type=\"button\"").attribute("data-smallest", part.id());
             html.tag(">Smallest size that passes</button></p>");
         }
-        html.tag("<h3>Add a part</h3><div class=\"field\"><label for=\"part-kind\">Kind of the new part</label><div class=\"entry\"><select id=\"part-kind\">");
+        next();
+        html.tag("<div class=\"field\"><label for=\"part-kind\">Or another kind</label><div class=\"entry\"><select id=\"part-kind\">");
+        PartKind usual = NextStep.usualAfter(circuit.node(part.id()));
         for (PartKind kind : PartKind.values()) {
             if (kind != PartKind.SUPPLY) {
-                html.tag("<option").attribute("value", kind.key()).tag(kind == NextStep.usualAfter(part) ? " selected>" : ">").text(kind.label()).tag("</option>");
+                html.tag("<option").attribute("value", kind.key()).tag(kind == usual ? " selected>" : ">").text(kind.label()).tag("</option>");
             }
         }
         html.tag("</select></div></div><p class=\"moves\">");
         if (part.kind().feeds()) {
             button("add", "Add it behind this part");
-            button("branch", "Add a branch behind it: fuse-link, run and load");
         }
         if (part.kind() != PartKind.SUPPLY) {
             button("insert", "Put it in before this part");
@@ -130,7 +143,26 @@ public final class PartFormMarkup {
                 button("prune", "Take it out with all behind it");
             }
         }
-        html.tag("</p><p><a href=\"#drawing\">Back to the drawing</a></p>");
+        html.tag("</p><p class=\"moves\">");
+        button("back", "Back to the drawing");
+        html.tag("</p>");
+    }
+
+    /** What usually comes next, as the first choice: the next part behind this one, or behind a load the next circuit of its panel. */
+    private void next() {
+        html.tag("<h3>Add the next part</h3><p class=\"moves\">");
+        if (part.kind().feeds()) {
+            String usual = NextStep.usualAfter(circuit.node(part.id())).label();
+            html.tag("<button type=\"button\" data-does=\"next\">").text("Add behind it: " + Words.small(usual)).tag("</button> ");
+            button("branch", "Add a branch behind it: fuse-link, run and load");
+        } else {
+            Node panel = NextStep.panelBefore(circuit.node(part.id()));
+            if (panel != null) {
+                html.tag("<button type=\"button\" data-does=\"branch\"").attribute("data-at", panel.id());
+                html.tag(">").text("Add the next circuit at " + designations.titled(panel.id()) + ": fuse-link, run and load").tag("</button> ");
+            }
+        }
+        html.tag("</p>");
     }
 
     private void button(String does, String words) {

@@ -78,7 +78,10 @@ public final class PlanMarkup {
         if (!next.isEmpty()) {
             after.tag("<p class=\"next-step\">").text(next).tag("</p>");
         }
-        return new Plan(SheetName.of(circuit) + "<ol class=\"plan\">", List.copyOf(rows), after.toString());
+        String before = chosen.equals(NOTHING_CHOSEN)
+                ? "<ol class=\"plan\">"
+                : "<p class=\"help\" id=\"plan-help\">Press a part to change it. The arrow keys go from part to part.</p><ol class=\"plan\" aria-describedby=\"plan-help\">";
+        return new Plan(SheetName.of(circuit) + before, List.copyOf(rows), after.toString());
     }
 
     private String row(Node node) {
@@ -121,9 +124,9 @@ public final class PlanMarkup {
         if (Double.isNaN(least)) {
             return "";
         }
-        String amperes = Quantity.of(examination.solution().designAmperes(node), Units.AMPERE).text(3);
-        String volts = Quantity.of(least, Units.VOLT).text(4);
-        return "<span class=\"what\">" + Html.escape("At most " + amperes + ", at least " + volts + ".") + "</span> ";
+        Html html = new Html().tag("<span class=\"what reads\"><span class=\"unseen\">At most </span><span>");
+        html.text(Quantity.of(examination.solution().designAmperes(node), Units.AMPERE).text(3)).tag("</span><span class=\"unseen\">, at least </span><span>");
+        return html.text(Quantity.of(least, Units.VOLT).text(4)).tag("</span><span class=\"unseen\">.</span></span> ").toString();
     }
 
     private Verdict worst(String id) {

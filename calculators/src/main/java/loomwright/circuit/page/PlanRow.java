@@ -13,13 +13,13 @@ import loomwright.picture.Symbol;
  * as the conventions of IEC 60617 have it. Lines run on below the row; the style sheet cuts them off, so that a row may be as high as its words.
  */
 final class PlanRow {
-    static final int HEIGHT = 66;
+    static final int HEIGHT = 52;
     private static final int STEP = 26;
     private static final int FIRST = 20;
     /** More columns than this are drawn closer together. */
     private static final int WIDE_COLUMNS = 5;
-    private static final int JOIN = 10;
-    private static final int MIDDLE = 38;
+    private static final int JOIN = 6;
+    private static final int MIDDLE = 28;
     private static final int FAR_BELOW = 2000;
 
     private final Branching branching;

@@ -46,8 +46,10 @@ final class TestSheetMarkup {
                 phase = step.phase();
                 if (table != null) {
                     table.end();
+                    html.tag(live ? "</details>" : "");
                 }
-                html.tag("<h3").attribute("id", "circuit-test-" + phase.ordinal()).tag(">").text(phase.words()).tag("</h3>");
+                html.tag(live ? "<details><summary>" : "").tag("<h3").attribute("id", "circuit-test-" + phase.ordinal()).tag(">").text(phase.words());
+                html.tag("</h3>").tag(live ? "</summary>" : "");
                 table = new TableHtml(html, phase.words(), "Step", "What to do", "Expected", "Your reading", "Initials");
             }
             number++;
@@ -57,6 +59,7 @@ final class TestSheetMarkup {
         }
         if (table != null) {
             table.end();
+            html.tag(live ? "</details>" : "");
         }
         html.tag("<div id=\"circuit-compared\">").tag(live ? compared(examination) : "").tag("</div>");
         return html.tag(signature()).toString();

@@ -3,39 +3,42 @@ package loomwright.circuit.page;
 import java.util.List;
 import loomwright.markup.Html;
 
-/** What can be done with the circuit as a whole. */
+/** What can be done with the circuit as a whole: folds in a row above the bench. */
 public final class ToolsMarkup {
     private ToolsMarkup() {}
 
     /** The tools, put above the drawing. */
     public static String tools() {
-        Html html = new Html().tag("<section id=\"circuit-tools\" aria-labelledby=\"tools\"><h2 id=\"tools\">Your work</h2>");
-        html.tag("<div id=\"circuit-notice\" role=\"status\"></div><p>Begin with:</p><p class=\"moves\">");
+        Html html = new Html().tag("<section id=\"circuit-tools\" aria-label=\"Your work\">");
+        begin(html);
+        exchange(html);
+        shelf(html);
+        print(html);
+        html.tag("<p class=\"help\" id=\"circuit-kept\"></p>");
+        return html.tag("</section><div id=\"circuit-notice\" role=\"status\"></div>").toString();
+    }
+
+    private static void begin(Html html) {
+        html.tag("<details id=\"circuit-begin\"><summary>Name, new circuit</summary>");
+        field(html, "circuit-name", "Name of the circuit", "<input id=\"circuit-name\" type=\"text\" class=\"long\" autocomplete=\"off\" spellcheck=\"false\""
+                + " aria-describedby=\"circuit-name-fault\">", "<p class=\"error\" id=\"circuit-name-fault\" hidden></p>");
+        html.tag("<p>Begin with:</p><p class=\"moves\">");
         button(html, "trailer", "The field trailer");
         button(html, "punt", "The punt");
         button(html, "empty", "A battery alone");
-        html.tag("</p><p class=\"help\">Undo brings back what stood here.</p>");
-        field(html, "circuit-name", "Name of the circuit", "<input id=\"circuit-name\" type=\"text\" class=\"long\" autocomplete=\"off\""
-                + " aria-describedby=\"circuit-name-fault\">", "<p class=\"error\" id=\"circuit-name-fault\" hidden></p>");
-        html.tag("<p class=\"moves\">");
-        button(html, "undo", "Undo");
-        button(html, "redo", "Redo");
-        html.tag("</p><p class=\"help\" id=\"circuit-kept\"></p>");
-        field(html, "circuit-print", "On paper", "<select id=\"circuit-print\">" + sheets() + "</select>", "");
-        html.tag("<p class=\"moves\">");
-        button(html, "print", "Print");
-        html.tag("</p>");
-        exchange(html);
-        shelf(html);
-        return html.tag("</section>").toString();
+        html.tag("</p><p class=\"help\">Undo brings back what stood here.</p></details>");
     }
 
-    private static String sheets() {
-        Html html = new Html().tag("<option value=\"\">All sheets</option>");
+    private static void print(Html html) {
+        html.tag("<details id=\"circuit-paper\"><summary>Print</summary><fieldset id=\"circuit-print\"><legend>Sheets to print</legend>");
         for (Sheet sheet : Sheet.values()) {
-            html.tag("<option").attribute("value", sheet.key()).tag(">").text(sheet.title()).tag("</option>");
+            html.tag("<label><input type=\"checkbox\" checked").attribute("value", sheet.key()).tag("> ").text(sheet.title()).tag("</label>");
         }
-        return html.toString();
+        html.tag("</fieldset><p class=\"moves\">");
+        button(html, "print", "Print the sheets ticked");
+        button(html, "tick-all", "Tick all");
+        button(html, "tick-none", "Tick none");
+        html.tag("</p></details>");
     }
 
     private static void exchange(Html html) {
@@ -50,7 +53,7 @@ public final class ToolsMarkup {
     }
 
     private static void shelf(Html html) {
-        html.tag("<details id=\"circuit-others\"><summary>Several circuits side by side</summary>");
+        html.tag("<details id=\"circuit-others\"><summary>Several circuits</summary>");
         field(html, "circuit-shelf", "Circuit on the desk", "<select id=\"circuit-shelf\"></select>", "");
         html.tag("<p class=\"moves\">");
         button(html, "beside", "Put a copy beside it");
@@ -68,11 +71,6 @@ public final class ToolsMarkup {
 
     private static void button(Html html, String does, String words) {
         html.tag("<button type=\"button\" class=\"quiet\"").attribute("data-does", does).tag(">").text(words).tag("</button> ");
-    }
-
-    /** The bar that says what was done; it stays until the next change. */
-    public static String said() {
-        return "<div id=\"circuit-said\"><p role=\"status\"></p><button type=\"button\" class=\"quiet\" data-does=\"hush\">Close</button></div>";
     }
 
     /** Something to be decided, in words, with its two answers. */

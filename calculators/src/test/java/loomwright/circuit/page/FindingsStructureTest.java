@@ -16,6 +16,7 @@ import loomwright.circuit.sheet.Designations;
 import loomwright.markup.Links;
 import loomwright.worked.Verdict;
 import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 
 /** What was found, in its groups. */
@@ -23,8 +24,8 @@ class FindingsStructureTest {
     /** The trailer with a load far too large for its fuse-link, so that there is something to change. */
     private static final Circuit BAD = CircuitEdits.changed(Written.TRAILER, "strip", "power", "300 W").circuit();
     private static final Examination EXAMINATION = Examination.of(BAD);
-    private final Element live = Written.read(FoundMarkup.of(new Links("../"), EXAMINATION, true));
-    private final Element printed = Written.read(FoundMarkup.of(new Links("../"), EXAMINATION, false));
+    private final Element live = Written.read(FoundMarkup.live(new Links("../"), EXAMINATION, true));
+    private final Element printed = Written.read(FoundMarkup.printed(new Links("../"), EXAMINATION));
 
     @Test
     void groupsStandWorstFirstUnderTheirHeads() {
@@ -43,7 +44,6 @@ class FindingsStructureTest {
         for (Element within : List.of(live, printed)) {
             holds(within.select("#circuit-change + ul > li"), Verdict.STOP, "Stop.");
             holds(within.select("#circuit-decide + ul > li"), Verdict.CAUTION, "Caution.");
-            holds(within.select("#circuit-passed > ul > li"), Verdict.PASSED, "Check passed.");
         }
     }
 
@@ -67,6 +67,49 @@ class FindingsStructureTest {
             assertTrue(item.selectFirst("> p.source").text().startsWith("Source: " + plain(each.finding().source().document().title())), item.text());
             assertTrue(item.selectFirst("> p.source a").attr("href").startsWith("../numbers.html#source-"));
         }
+    }
+
+    /** They are there to be looked up: by check, and each source once below all that rest on it. */
+    @Test
+    void whatPassedStandsByCheckWithItsSource() {
+        for (Element within : List.of(live, printed)) {
+            Elements items = within.select("#circuit-passed > .passed > ul > li.finding[data-verdict=passed]");
+            assertEquals(found(Verdict.PASSED).size(), items.size());
+            for (CircuitFinding each : found(Verdict.PASSED)) {
+                List<Element> said = items.stream().filter(item -> item.text().contains(plain(each.finding().words()))).toList();
+                assertTrue(said.size() > 0, each.finding().words());
+                Element list = said.get(0).parent();
+                assertTrue(said.stream().anyMatch(item -> item.parent().nextElementSibling().text().contains(plain(each.finding().source().document().title()))), said.toString());
+                while (!list.tagName().equals("h4")) {
+                    list = list.previousElementSibling();
+                }
+                assertTrue(list.text().startsWith(plain(each.check().label()) + ": "), list.text());
+            }
+        }
+        Element closed = Written.read(FoundMarkup.live(Links.NONE, EXAMINATION, false));
+        assertEquals(0, closed.select("#circuit-passed li").size(), "written once it is unfolded");
+        assertEquals(live.selectFirst("#circuit-passed > summary").text(), closed.selectFirst("#circuit-passed > summary").text());
+    }
+
+    /** What stands at the head of a part's form. */
+    @Test
+    void aPartNamesWhatWasFoundForItAndCountsWhatPassed() {
+        for (var part : BAD.parts()) {
+            Element own = Written.read(PartFound.of(new Links("../"), EXAMINATION, part.id()));
+            List<CircuitFinding> here = EXAMINATION.findings().stream().filter(each -> each.concerns(part.id())).toList();
+            for (Verdict verdict : List.of(Verdict.STOP, Verdict.CAUTION)) {
+                long wanted = here.stream().filter(each -> each.finding().verdict() == verdict).count();
+                assertEquals(wanted, own.select("li[data-verdict=" + verdict.key() + "]").size(), part.id());
+            }
+            for (Element enter : own.select("li[data-verdict=not-known] button")) {
+                String holder = enter.attr("data-go");
+                assertTrue(enter.hasAttr("data-field") && BAD.part(holder).kind().indexOf(enter.attr("data-field")) >= 0, enter.toString());
+            }
+            long passed = here.stream().filter(each -> each.finding().verdict() == Verdict.PASSED).count();
+            assertTrue(own.text().contains(passed == 0 ? "o checks passed here." : passed + " check"), own.text());
+        }
+        Element guilty = Written.read(PartFound.of(new Links("../"), EXAMINATION, "way-1"));
+        assertTrue(guilty.select("li[data-verdict=stop] button[data-smallest=way-1]").size() > 0, guilty.toString());
     }
 
     @Test
@@ -100,14 +143,17 @@ class FindingsStructureTest {
             assertTrue(item.text().replace(" ,", ",").replace(" .", ".").endsWith("For " + String.join(", ", lacking) + "."), item.text());
             assertTrue(item.text().contains("Look at " + plain(figures.get(i).where())), item.text());
             boolean leads = !figures.get(i).fieldKey().isEmpty();
-            assertEquals(leads ? figures.get(i).partIds() : List.of(), item.select("button").eachAttr("data-go"));
+            assertEquals(leads ? lacking : List.of(), item.select("button").eachText());
+            for (Element button : item.select("button[data-field]")) {
+                assertTrue(BAD.part(button.attr("data-go")).kind().indexOf(figures.get(i).fieldKey()) >= 0, button.toString());
+            }
         }
     }
 
     @Test
     void groupsWithNothingInThemAreAbsent() {
         Examination none = EXAMINATION.with(List.of());
-        Element empty = Written.read(FoundMarkup.of(Links.NONE, none, true));
+        Element empty = Written.read(FoundMarkup.live(Links.NONE, none, true));
         assertEquals(0, empty.select("h3, li").size());
         assertTrue(empty.selectFirst("> p").text().startsWith("No things to change, no things to decide, no figures to get; no checks passed."), empty.text());
         Examination one = EXAMINATION.with(found(Verdict.PASSED).subList(0, 1));

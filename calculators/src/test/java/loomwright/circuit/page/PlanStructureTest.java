@@ -55,23 +55,23 @@ class PlanStructureTest {
         assertEquals("A circuit without a name", printed(CircuitEdits.renamed(PUNT, ""), Extent.WHOLE).selectFirst("p.of-circuit").text());
     }
 
-    /** The trunk stands at 20, each branch 26 to its right; the middle of a symbol is 38 below the upper edge of its row. */
+    /** The trunk stands at 20, each branch 26 to its right; the middle of a symbol is 28 below the upper edge of its row. */
     @Test
     void linesLeadFromTheTrunkIntoEachBranchAndOnToTheEnd() {
         Element body = printed(PUNT, Extent.WHOLE);
-        assertEquals(List.of("M20 38L20 2000"), accents(body, "battery"));
-        assertEquals(List.of("M20 0L20 38", "M20 38L20 2000"), accents(body, "lead"));
+        assertEquals(List.of("M20 28L20 2000"), accents(body, "battery"));
+        assertEquals(List.of("M20 0L20 28", "M20 28L20 2000"), accents(body, "lead"));
         // first branch: its trunk goes on below
-        assertEquals(List.of("M20 10L46 10L46 38", "M20 0L20 2000", "M46 38L46 2000"), accents(body, "pump-fuse"));
-        assertEquals(List.of("M46 0L46 38", "M46 38L46 2000", "M20 0L20 2000"), accents(body, "pump-run"));
-        assertEquals(List.of("M46 0L46 38", "M20 0L20 2000"), accents(body, "bilge-pump"));
+        assertEquals(List.of("M20 6L46 6L46 28", "M20 0L20 2000", "M46 28L46 2000"), accents(body, "pump-fuse"));
+        assertEquals(List.of("M46 0L46 28", "M46 28L46 2000", "M20 0L20 2000"), accents(body, "pump-run"));
+        assertEquals(List.of("M46 0L46 28", "M20 0L20 2000"), accents(body, "bilge-pump"));
         // last branch: its trunk ends at the dot
-        assertEquals(List.of("M20 10L46 10L46 38", "M20 0L20 10", "M46 38L46 2000"), accents(body, "lamp-fuse"));
-        assertEquals(List.of("M46 0L46 38"), accents(body, "stern-lamp"));
-        assertEquals(List.of("20 10 4", "20 10 4"), body.select("circle.accent").stream().map(PlanStructureTest::circle).toList());
+        assertEquals(List.of("M20 6L46 6L46 28", "M20 0L20 6", "M46 28L46 2000"), accents(body, "lamp-fuse"));
+        assertEquals(List.of("M46 0L46 28"), accents(body, "stern-lamp"));
+        assertEquals(List.of("20 6 4", "20 6 4"), body.select("circle.accent").stream().map(PlanStructureTest::circle).toList());
         assertEquals("46", svg(body, "lead").attr("width"));
         assertEquals("72", svg(body, "pump-run").attr("width"));
-        assertEquals(Set.of("66"), new HashSet<>(body.select("svg").eachAttr("height")));
+        assertEquals(Set.of("52"), new HashSet<>(body.select("svg").eachAttr("height")));
     }
 
     @Test
@@ -123,7 +123,7 @@ class PlanStructureTest {
         assertEquals(List.of("32 8"), svg(body, "fuse-panel").select("rect.solid").stream().map(PlanStructureTest::size).toList());
         double x = x(body, "feed");
         assertEquals(
-                List.of(line(x - 8, 40, x + 8, 30), line(x - 8, 47, x + 8, 37)), svg(body, "feed").select("path.ink").eachAttr("d"), "two strokes: out and back");
+                List.of(line(x - 8, 30, x + 8, 20), line(x - 8, 37, x + 8, 27)), svg(body, "feed").select("path.ink").eachAttr("d"), "two strokes: out and back");
         assertEquals(2, svg(body, "bench-joints").select("circle.paper").size());
     }
 
@@ -190,7 +190,7 @@ class PlanStructureTest {
 
     private static void holdsSymbol(Element body, String part, Symbol symbol) {
         Canvas canvas = new Canvas();
-        symbol.draw(canvas, x(body, part), 38, Heading.SOUTH);
+        symbol.draw(canvas, x(body, part), 28, Heading.SOUTH);
         String expected = Written.read("<svg>" + canvas.body() + "</svg>").selectFirst("svg").html();
         assertTrue(svg(body, part).html().contains(expected.strip()), () -> part + " is not drawn as " + symbol + ": " + svg(body, part));
     }

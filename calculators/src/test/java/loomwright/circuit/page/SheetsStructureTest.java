@@ -158,9 +158,10 @@ class SheetsStructureTest {
         assertEquals(expected, page.select("section.sheet-of-paper").eachAttr("data-sheet"));
         assertEquals(expected, page.select("section.sheet-of-paper").eachAttr("aria-labelledby"));
         for (Element section : page.select("section.sheet-of-paper")) {
-            assertEquals(section.attr("data-sheet"), section.selectFirst("> h2").id());
+            assertEquals(section.attr("data-sheet"), section.selectFirst("> h2, > details.folded > summary > h2").id());
             assertEquals("Reedmere punt", section.selectFirst("p.of-circuit").text());
         }
+        assertEquals(expected.subList(2, 8), page.select("section.sheet-of-paper:has(> details.folded:not([open]))").eachAttr("data-sheet"), "folded until asked for");
         assertEquals("circuit-plan", page.selectFirst("[data-sheet=drawing]").id());
         assertEquals("circuit-test-sheet", page.selectFirst("[data-sheet=test-sheet]").id());
         assertEquals(0, page.select("button, input").size());

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.DrilledPanel;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.file.StartingCircuits;
 import loomwright.circuit.sheet.MainFigures;
 import loomwright.markup.Links;
+import loomwright.worked.Verdict;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 
@@ -18,20 +21,51 @@ class ToolsStructureTest {
     void everyToolHasAButtonAndEveryControlALabel() {
         Element tools = Written.read(ToolsMarkup.tools());
         assertEquals(
-                List.of("trailer", "punt", "empty", "undo", "redo", "print", "download", "link", "beside", "discard"),
+                List.of("trailer", "punt", "empty", "download", "link", "beside", "discard", "print", "tick-all", "tick-none"),
                 tools.select("button[type=button]").eachAttr("data-does"));
         assertTrue(tools.select("button").stream().noneMatch(button -> button.text().isEmpty()));
-        for (Element control : tools.select("input, select")) {
+        for (Element control : tools.select("input:not([type=checkbox]), select")) {
             assertEquals(1, tools.select("label[for=" + control.id() + "]").size(), control.id());
         }
         assertEquals(
                 List.of("drawing", "findings", "results", "schedule", "parts", "labels", "test-sheet", "drilling", "cautions"),
-                tools.select("#circuit-print > option").eachAttr("value").stream().filter(value -> !value.isEmpty()).toList());
-        assertEquals("All sheets", tools.selectFirst("#circuit-print > option").text());
-        assertEquals(List.of("File and link", "Several circuits side by side"), tools.select("details > summary").eachText());
+                tools.select("#circuit-print > label > input[type=checkbox][checked]").eachAttr("value"));
+        assertEquals("Drawing", tools.selectFirst("#circuit-print > label").text());
+        assertEquals(List.of("Name, new circuit", "File and link", "Several circuits", "Print"), tools.select("details > summary").eachText());
         assertEquals("status", tools.getElementById("circuit-notice").attr("role"));
         assertEquals("circuit-name-fault", tools.selectFirst("p.error[hidden]").id());
-        assertEquals("hush", Written.read(ToolsMarkup.said()).selectFirst("#circuit-said > button").attr("data-does"));
+    }
+
+    @Test
+    void theBarHoldsTheVerdictAndTheStepBackBesideWhatIsSaid() {
+        Element bar = Written.read(BenchMarkup.bar());
+        assertEquals(List.of("drawing", "part", "verdict", "undo", "redo"), bar.select("#circuit-bar button").eachAttr("data-does"));
+        assertEquals("undo", bar.selectFirst("#circuit-said + button").attr("data-does"));
+        assertEquals("status", bar.selectFirst("#circuit-said > p").attr("role"));
+        Circuit punt = StartingCircuits.punt();
+        Circuit bad = CircuitEdits.changed(punt, "lamp-fuse", "rating", "40 A").circuit();
+        Examination examination = Examination.of(bad);
+        Element verdict = Written.read(BenchMarkup.verdict(examination, 2));
+        assertEquals("2 to look at again", verdict.selectFirst("[data-verdict=fault]").text());
+        assertEquals(examination.count(Verdict.STOP) + " to change", verdict.selectFirst("[data-verdict=stop]").text());
+        assertTrue(examination.count(Verdict.STOP) > 0);
+        // nothing to change in the punt as it is: the number stands there without its mark
+        Element good = Written.read(BenchMarkup.verdict(Examination.of(punt), 0));
+        assertTrue(good.text().startsWith("0 to change"), good.text());
+        assertEquals(0, good.select("[data-verdict=stop], [data-verdict=fault]").size());
+    }
+
+    @Test
+    void eachSheetHasATabThatNamesItsElement() {
+        Element tabs = Written.read(BenchMarkup.tabs());
+        assertEquals(
+                List.of("circuit-results", "circuit-schedule", "circuit-parts", "circuit-labels", "circuit-test-sheet", "circuit-drilling"),
+                tools(tabs).eachAttr("aria-controls"));
+        assertEquals("Schedule of circuits", tabs.getElementById("tab-schedule").text());
+    }
+
+    private static org.jsoup.select.Elements tools(Element tabs) {
+        return tabs.select("[role=tablist] > button[role=tab]");
     }
 
     @Test
