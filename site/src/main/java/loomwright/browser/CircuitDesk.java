@@ -190,7 +190,7 @@ final class CircuitDesk {
         form.showFaults(faults, newFaults);
         drilling.show(now(), newFaults);
         name.show(now().name());
-        beside.show(true);
+        beside.show(!newFaults);
         steps.show();
     }
 }

@@ -40,7 +40,7 @@ class CircuitKeyboardIT {
         assertEquals("part-title", browser.run("return document.activeElement.id"));
         page.tabTo("#part-size");
         page.overwrite("25 mm2");
-        assertTrue(page.row("main-lead").contains("25 mm2, route 0.15 m"), page.row("main-lead"));
+        browser.until(() -> page.row("main-lead").contains("25 mm2, route 0.15 m"));
     }
 
     @Test

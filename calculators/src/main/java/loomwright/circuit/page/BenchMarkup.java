@@ -35,7 +35,7 @@ public final class BenchMarkup {
     public static String verdict(Examination examination, int faults) {
         Html html = new Html();
         if (faults > 0) {
-            html.tag("<span data-verdict=\"fault\"><b>").text(Integer.toString(faults)).tag("</b> to look at again</span>");
+            html.tag("<span data-verdict=\"fault\"><strong>").text(Integer.toString(faults)).tag("</strong> to look at again</span>");
         }
         if (examination.worst() != null) {
             count(html, Verdict.STOP, examination.count(Verdict.STOP), "to change");
@@ -46,7 +46,7 @@ public final class BenchMarkup {
     }
 
     private static void count(Html html, Verdict verdict, int count, String words) {
-        html.tag(" <span").attribute("data-verdict", count == 0 ? "none" : verdict.key()).tag("><b>").text(Integer.toString(count)).tag("</b> ").text(words).tag("</span>");
+        html.tag(" <span").attribute("data-verdict", count == 0 ? "none" : verdict.key()).tag("><strong>").text(Integer.toString(count)).tag("</strong> ").text(words).tag("</span>");
     }
 
     /** The tabs of the sheets of which one is shown. */
