@@ -40,9 +40,9 @@ final class CircuitEntries {
     /** What an entry brought; a fault when its field is left. */
     private void said(boolean left, String fault) {
         if (fault.isEmpty()) {
-            desk.said().saySoon(desk.brought());
+            desk.said().saySoon(desk::brought);
         } else if (left) {
-            desk.said().saySoon("Look again: " + Words.sentence(fault));
+            desk.said().saySoon(() -> "Look again: " + Words.sentence(fault));
         }
     }
 
@@ -52,7 +52,7 @@ final class CircuitEntries {
                 key.equals("fed-by") ? CircuitEdits.moved(desk.now(), desk.chosen(), to) : CircuitEdits.triggered(desk.now(), desk.chosen(), to),
                 desk.chosen()));
         desk.form().show(desk.now(), desk.chosen(), desk.drafts());
-        desk.said().saySoon(desk.brought());
+        desk.said().saySoon(desk::brought);
     }
 
     /** An entry for the panel to be drilled. */

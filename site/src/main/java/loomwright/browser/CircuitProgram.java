@@ -21,6 +21,7 @@ final class CircuitProgram {
     }
 
     private static void startBench(HTMLDocument document) {
+        Dom.mark(document.getDocumentElement(), "bench", true);
         Dom.insertBefore(document.getElementById("workbench"), ToolsMarkup.tools() + BenchMarkup.bar());
         Dom.insertAfter(
                 document.getElementById("circuit-plan"),

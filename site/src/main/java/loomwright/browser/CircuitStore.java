@@ -14,6 +14,8 @@ final class CircuitStore {
     private final HTMLElement line;
     /** Whether closing the page would lose something. */
     private boolean unkept;
+    private boolean waiting;
+    private int timer;
 
     CircuitStore(CircuitDesk desk, HTMLDocument document, CircuitNotice notice) {
         this.desk = desk;
@@ -35,6 +37,7 @@ final class CircuitStore {
         } else {
             bringBack(kept);
         }
+        Window.current().addEventListener("pagehide", event -> keepWaiting());
         Leaving.askFirst(() -> unkept || desk.nameBox().isRefused());
         Window.current().addEventListener("storage", event -> {
             lookForOthers();
@@ -65,8 +68,26 @@ final class CircuitStore {
         return kept != null && !kept.isEmpty() || desk.shelf().now().history().canGoBack();
     }
 
-    /** Keeps the circuit, unless another tab has kept something that was not seen here. */
+    /** Keeps the circuit, a large one a moment later, so that the key that changed it is not held up. */
     void keep() {
+        Window.clearTimeout(timer);
+        waiting = !CircuitView.isSmall(desk.now());
+        if (waiting) {
+            timer = Window.setTimeout(this::keepWaiting, 0);
+        } else {
+            keepNow();
+        }
+    }
+
+    private void keepWaiting() {
+        if (waiting) {
+            waiting = false;
+            keepNow();
+        }
+    }
+
+    /** Keeps the circuit, unless another tab has kept something that was not seen here. */
+    private void keepNow() {
         if (notice.isAsking()) {
             unkept = true;
             line.setTextContent("Not kept until the question above is answered.");

@@ -100,7 +100,8 @@ final class CircuitView {
         Repaint.inside(bar.querySelector("[data-pane=verdict]"), BenchMarkup.verdict(examination, faults.size()));
         Repaint.inside(own, PartFound.of(LINKS, examination, chosen));
         Window.clearTimeout(timer);
-        if (circuit.parts().size() <= SMALL_CIRCUIT) {
+        Dom.mark(document.getDocumentElement(), "large", !isSmall(circuit));
+        if (isSmall(circuit)) {
             show(Sheet.FINDINGS);
             showChosen();
         } else {
@@ -110,6 +111,11 @@ final class CircuitView {
                 timer = Window.setTimeout(this::showChosen, 0);
             }, 0);
         }
+    }
+
+    /** Whether all can be done at once without holding up a key. */
+    static boolean isSmall(Circuit circuit) {
+        return circuit.parts().size() <= SMALL_CIRCUIT;
     }
 
     /** For paper: every sheet, with all that passed. */

@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The sheets of a circuit on paper: whole, each alone if wished, and the drilling sheet at its true size. */
 @ExtendWith(WithBrowser.class)
 class CircuitPaperIT {
+    private static final int MOST_PAGES = 18;
+
     /** Each sheet: its key, words that stand on it, and last words that stand on no other. */
     private static final List<List<String>> SHEETS = List.of(
             List.of("drawing", "G1 Battery", "6 mm², route 4.35 m", "X1 Accessory outlet, laptop charger", "Current flows downward"),
@@ -116,6 +118,8 @@ class CircuitPaperIT {
             print.save(folder.resolve("circuit-" + name + "-" + paper.name().toLowerCase(java.util.Locale.ROOT) + ".pdf").toFile());
             Paper.Edges edges = new Paper.Edges();
             String text = Paper.squeezed(edges.getText(print));
+            System.out.println("[paper] circuit, " + name + ", " + paper + ": " + print.getNumberOfPages() + " pages");
+            assertTrue(print.getNumberOfPages() <= MOST_PAGES, () -> print.getNumberOfPages() + " pages of " + paper);
             assertEquals(List.of(), edges.cut(), () -> "words that run over the edge of " + paper);
             return text;
         }

@@ -1,5 +1,9 @@
 package loomwright.circuit.check;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Node;
 import loomwright.circuit.Protection;
@@ -16,10 +20,22 @@ import loomwright.quantity.Units;
  * @param solution voltages and currents in its heaviest situations
  * @param currents the prospective fault current at every part
  * @param day the energy of a day
+ * @param devices the devices by their rating in amperes, so that not all parts are gone through for each
  */
-record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents, DayOfCircuit day) {
+record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents, DayOfCircuit day, Map<Double, List<Protection>> devices) {
     static Context of(Circuit circuit) {
-        return new Context(circuit, CircuitSolution.of(circuit), FaultCurrents.of(circuit), DayOfCircuit.of(circuit));
+        Map<Double, List<Protection>> devices = new HashMap<>();
+        for (Node node : circuit.nodes()) {
+            if (node.figures() instanceof Protection device) {
+                List<Protection> alike = devices.get(device.rating().base());
+                if (alike == null) {
+                    alike = new ArrayList<>();
+                    devices.put(device.rating().base(), alike);
+                }
+                alike.add(device);
+            }
+        }
+        return new Context(circuit, CircuitSolution.of(circuit), FaultCurrents.of(circuit), DayOfCircuit.of(circuit), devices);
     }
 
     Supply battery() {
@@ -36,10 +52,8 @@ record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents
      */
     Protection sheet(Node device) {
         Protection sheet = (Protection) device.figures();
-        for (Node other : circuit.nodes()) {
-            if (other.figures() instanceof Protection alike) {
-                sheet = sheet.filledFrom(alike);
-            }
+        for (Protection alike : devices.get(sheet.rating().base())) {
+            sheet = sheet.filledFrom(alike);
         }
         return sheet;
     }
