@@ -1,6 +1,7 @@
 package loomwright.conductor;
 
 import loomwright.quantity.Quantity;
+import loomwright.quantity.Unit;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Table;
@@ -50,6 +51,20 @@ public enum ConductorKind implements Choice {
     /** The kind chosen. */
     public static ConductorKind of(Option chosen) {
         return CHOICES.of(chosen);
+    }
+
+    /** The kind of that key, or null. */
+    public static ConductorKind named(String key) {
+        return CHOICES.named(key);
+    }
+
+    /** The usual kind whose sizes are named in a unit, in the place of this one; this one if any size will do, or its sizes are named so. */
+    public ConductorKind forSizesIn(Unit unit) {
+        boolean metric = sizesIn.equals(Units.SQUARE_MILLIMETRE.symbol());
+        if (this == COPPER_BY_AREA || metric == (unit == Units.SQUARE_MILLIMETRE)) {
+            return this;
+        }
+        return metric ? NEC_STRANDED : ISO_6722_1;
     }
 
     /** The table, or null if the resistance is worked out from the area alone. */

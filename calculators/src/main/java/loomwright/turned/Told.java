@@ -32,12 +32,17 @@ final class Told {
 
     /** A label inside a sentence; a name in capitals stays. */
     static String small(String label) {
-        boolean name = label.length() > 1 && Character.isUpperCase(label.charAt(1));
-        return name ? label : label.substring(0, 1).toLowerCase() + label.substring(1);
+        boolean name = label.length() > 1 && isCapital(label.charAt(1)) || !isCapital(label.charAt(0));
+        return name ? label : (char) (label.charAt(0) - 'A' + 'a') + label.substring(1);
     }
 
+    /** Words that begin with a small letter, as the start of a sentence. */
     static String capital(String words) {
-        return words.substring(0, 1).toUpperCase() + words.substring(1);
+        return (char) (words.charAt(0) - 'a' + 'A') + words.substring(1);
+    }
+
+    private static boolean isCapital(char c) {
+        return c >= 'A' && c <= 'Z';
     }
 
     static Turned figure(Asking asking, Turned.Kind kind, Quantity answer, List<Step> steps, boolean upTo) {

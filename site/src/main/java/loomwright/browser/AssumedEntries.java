@@ -36,6 +36,11 @@ final class AssumedEntries {
         mark(field, text);
     }
 
+    /** A word beside a field, until the field changes. */
+    void note(Field field, String words) {
+        document.getElementById(FieldMarkup.markId(place.id(field.key()))).setTextContent(words);
+    }
+
     /** From now on all entries are as they were printed. */
     void asPrinted(Map<String, String> texts) {
         typed.clear();

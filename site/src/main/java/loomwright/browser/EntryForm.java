@@ -4,9 +4,17 @@ import java.util.HashMap;
 import java.util.Map;
 import loomwright.markup.Assumed;
 import loomwright.markup.Place;
+import loomwright.markup.TypedQuantity;
+import loomwright.quantity.Dimension;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+import loomwright.units.Converted;
+import loomwright.units.UnitSystem;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.Field;
+import loomwright.worked.QuantityField;
 import org.teavm.jso.dom.html.HTMLElement;
 
 /** The fields of one example: what they hold, and which unit belongs to it. */
@@ -82,13 +90,55 @@ final class EntryForm {
         assumed.typed(field, fields.text(field.key()));
     }
 
+    /**
+     * Shows what the fields hold in the units of a reader, where they offer them; an entry stays whose it was.
+     *
+     * @param sizes whether sizes of conductor are shown in the other series too: not where a story names the cable
+     */
+    void inUnits(UnitSystem system, boolean sizes) {
+        for (Field field : description.fields()) {
+            Quantity held = field instanceof QuantityField ? QuantityText.read(fields.text(field.key()), null).quantity() : null;
+            if (held == null || fields.units(field.key()) == null || !sizes && held.dimension().equals(Dimension.AREA)) {
+                continue;
+            }
+            Unit wanted = system.inPlaceOf(held.unit(), ((QuantityField) field).units());
+            if (wanted != held.unit()) {
+                fields.showIn(field.key(), wanted);
+                if (kindFor(field)) {
+                    assumed.typed(field, fields.text(field.key()));
+                }
+            }
+        }
+    }
+
+    /** A kind of conductor whose table lists the size: with it a gauge is looked up among gauges. Says whether it is another now. */
+    private boolean kindFor(Field size) {
+        if (!size.key().equals("size") || !(description.field("conductor") instanceof ChoiceField choice)) {
+            return false;
+        }
+        String chosen = fields.text(choice.key());
+        Unit unit = TypedQuantity.of(fields.text(size.key())).unit();
+        String kind = unit == null ? chosen : Converted.kind(choice, chosen, unit);
+        if (!kind.equals(chosen)) {
+            fields.select(choice.key()).setValue(kind);
+            assumed.typed(choice, kind);
+        }
+        return !kind.equals(chosen);
+    }
+
     /** Keeps box and unit together after a change; the entry is the reader's from now on. */
     void changed(HTMLElement changed) {
         HTMLElement holder = Dom.closest(changed, "[data-input]");
         for (Field field : description.fields()) {
             if (holder != null && field.key().equals(holder.getAttribute("data-input"))) {
-                fields.followUnits(field.key(), changed.getId().endsWith("-unit"));
+                String before = fields.followUnits(field.key(), changed.getId().endsWith("-unit"));
+                if (before != null) {
+                    kindFor(field);
+                }
                 assumed.typed(field, fields.text(field.key()));
+                if (before != null) {
+                    assumed.note(field, "was " + before);
+                }
             }
         }
     }

@@ -28,6 +28,7 @@ final class Examples {
         document.addEventListener("focusin", event -> examples.touched((HTMLElement) event.getTarget()));
         document.addEventListener("click", event -> examples.touched((HTMLElement) event.getTarget()));
         Window.current().addEventListener("hashchange", event -> examples.carry());
+        document.addEventListener(UnitChoice.EVENT, event -> examples.live.values().forEach(each -> each.inUnits(UnitChoice.now())));
         examples.carry();
         Nearness.watch(document, EXAMPLE, examples::of, PageProgram::isReady);
     }

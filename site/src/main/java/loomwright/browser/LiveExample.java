@@ -8,6 +8,8 @@ import loomwright.markup.FormMarkup;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
 import loomwright.markup.StatusText;
+import loomwright.units.Shown;
+import loomwright.units.UnitSystem;
 import loomwright.worked.Calculator;
 import loomwright.worked.Field;
 import loomwright.worked.Outcome;
@@ -28,9 +30,13 @@ final class LiveExample {
     private final AnswerForm answer;
     private final StatusLine status;
     private final Place place;
-    private final Map<String, String> printedEntries;
+    private final boolean ownStory;
+    private UnitSystem units;
+    private Map<String, String> printedEntries;
     /** Worked out when it is first needed: the page shows it already. */
     private Working printed;
+    private Working shownPrinted;
+    private UnitSystem shownIn;
 
     private final Pause pause = new Pause();
 
@@ -47,8 +53,12 @@ final class LiveExample {
         this.graph = new GraphView(section.querySelector(".graph"), calculator);
         this.answer = new AnswerForm(section.querySelector("form.check"), place, asked);
         this.status = new StatusLine(formElement.querySelector(".unseen[role=status]"));
+        this.ownStory = assumed == Assumed.OWN_STORY;
+        this.units = UnitChoice.ofSite();
         this.printedEntries = form.entries();
+        inUnits(UnitChoice.now());
         answer.show(this::printed);
+        TurnedForm.mount(formElement, calculator, place, asked, form::entries, this::fill);
         Ladder.mount(section, place, calculator, given.printed(), this::printed);
         listen(formElement);
     }
@@ -84,6 +94,36 @@ final class LiveExample {
         }
     }
 
+    /** Fields and results in other units; figures are converted, and none of them changes hands. */
+    void inUnits(UnitSystem chosen) {
+        if (chosen == units) {
+            return;
+        }
+        units = chosen;
+        if (isPrinted(form.entries())) {
+            asPrintedInUnits();
+            outcome.show(shownPrinted(), shownPrinted());
+        } else {
+            form.inUnits(units, !ownStory);
+            work(true);
+        }
+    }
+
+    private void asPrintedInUnits() {
+        form.inUnits(units, !ownStory);
+        printedEntries = form.entries();
+    }
+
+    private Working shownPrinted() {
+        return shownPrinted == null || shownIn != units ? rememberShown() : shownPrinted;
+    }
+
+    private Working rememberShown() {
+        shownIn = units;
+        shownPrinted = Shown.in(units, printed());
+        return shownPrinted;
+    }
+
     private void listen(HTMLElement element) {
         element.addEventListener("input", event -> {
             form.changed((HTMLElement) event.getTarget());
@@ -102,6 +142,7 @@ final class LiveExample {
         Dom.onEnter(element, this::lookAgain);
         element.addEventListener("reset", event -> Window.setTimeout(() -> {
             form.asPrinted();
+            asPrintedInUnits();
             work(true);
         }, 0));
     }
@@ -143,7 +184,7 @@ final class LiveExample {
         Absent absent = Absent.of(calculator.description(), own.entries());
         shown.without(absent);
         boolean isPrinted = isPrinted(entries);
-        outcome.show(isPrinted ? printed() : own, printed());
+        outcome.show(isPrinted ? shownPrinted() : Shown.in(units, own), shownPrinted());
         graph.show(entries, own);
         given.show(entries, form.own(entries), absent, isPrinted);
         answer.show(() -> own);

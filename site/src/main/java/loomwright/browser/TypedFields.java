@@ -2,6 +2,10 @@ package loomwright.browser;
 
 import loomwright.markup.Place;
 import loomwright.markup.TypedQuantity;
+import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
+import loomwright.quantity.Unit;
+import loomwright.units.Converted;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
 import org.teavm.jso.dom.html.HTMLInputElement;
@@ -9,6 +13,11 @@ import org.teavm.jso.dom.html.HTMLSelectElement;
 
 /** What stands in the fields of a form, each box together with the unit beside it. */
 final class TypedFields {
+    /** The unit that was chosen before another was. */
+    private static final String BEFORE = "data-before";
+    private static final String TYPED = "data-typed";
+    private static final String CONVERTED = "data-converted";
+
     private final HTMLDocument document;
     private final Place place;
 
@@ -24,22 +33,29 @@ final class TypedFields {
         }
         HTMLSelectElement units = units(key);
         String text = box(key).getValue();
-        return units == null ? text : TypedQuantity.joined(text, units.getValue());
+        if (units == null) {
+            return text;
+        }
+        units.setAttribute(BEFORE, units.getValue());
+        return TypedQuantity.joined(text, units.getValue());
     }
 
-    /** Keeps box and unit together: a unit typed into the box wins; choosing another takes it out of the box. */
-    void followUnits(String key, boolean unitChosen) {
+    /**
+     * Keeps box and unit together: a unit typed into the box wins; choosing another converts what the box holds.
+     *
+     * @return what stood there before it was converted, or null
+     */
+    String followUnits(String key, boolean unitChosen) {
         HTMLSelectElement units = units(key);
         if (units == null) {
-            return;
+            return null;
+        }
+        if (unitChosen) {
+            return convert(key, units);
         }
         TypedQuantity typed = TypedQuantity.of(box(key).getValue());
         if (typed.unit() == null) {
-            return;
-        }
-        if (unitChosen) {
-            box(key).setValue(typed.number());
-            return;
+            return null;
         }
         String symbol = typed.unit().symbol();
         units.setValue(symbol);
@@ -47,6 +63,32 @@ final class TypedFields {
             units.appendChild(document.createElement("option").withText(symbol));
             units.setValue(symbol);
         }
+        return null;
+    }
+
+    /** What a box held is written in the unit chosen now. A figure that was converted once goes back to what was typed. */
+    private String convert(String key, HTMLSelectElement units) {
+        HTMLInputElement box = box(key);
+        String before = TypedQuantity.joined(box.getValue(), units.getAttribute(BEFORE));
+        boolean untouched = box.getValue().equals(box.getAttribute(CONVERTED));
+        String typed = untouched ? box.getAttribute(TYPED) : before;
+        Quantity from = QuantityText.read(typed, null).quantity();
+        Unit to = TypedQuantity.of("1 " + units.getValue()).unit();
+        if (from == null || to == null) {
+            return null;
+        }
+        String text = from.unit() == to ? typed : Converted.text(from, to);
+        box.setValue(text == null ? "" : TypedQuantity.of(text).number());
+        box.setAttribute(TYPED, typed);
+        box.setAttribute(CONVERTED, box.getValue());
+        units.setAttribute(BEFORE, units.getValue());
+        return before;
+    }
+
+    /** Shows what a field holds in a unit that it offers. */
+    void showIn(String key, Unit unit) {
+        units(key).setValue(unit.symbol());
+        convert(key, units(key));
     }
 
     /** Shows a text in a box, its unit beside it where that can be chosen. */

@@ -41,7 +41,7 @@ class LayersTest {
                     "loomwright.circuit..",
                     "loomwright.markup..",
                     "loomwright.practice..",
-                    "loomwright.worked..",
+                    "loomwright.worked..", "loomwright.turned..", "loomwright.units..",
                     "loomwright.quantity..",
                     "loomwright.graph..",
                     "loomwright.handout..",

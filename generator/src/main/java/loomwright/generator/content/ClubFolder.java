@@ -14,6 +14,7 @@ import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.ShownPath;
 import loomwright.generator.problem.SourceFile;
 import loomwright.source.Document;
+import loomwright.units.UnitSystem;
 
 /** A club's folder: it adds to ours and changes nothing. What both have under one key is reported at the club's file. */
 final class ClubFolder {
@@ -73,12 +74,22 @@ final class ClubFolder {
     private Club club(List<String> lessons, List<PlainPage> pages) {
         YamlMap map = folder.yaml(SETTINGS, "settings of the club");
         if (map == null) {
-            return new Club("", "", lessons, pages);
+            return new Club("", "", UnitSystem.METRIC, lessons, pages);
         }
         Scalar name = map.required("name");
         Scalar contact = map.text("contact");
+        UnitSystem units = units(map.text("units"));
         map.finish();
-        return new Club(name == null ? "" : name.text().strip(), contact == null ? "" : contact.text().strip(), lessons, pages);
+        return new Club(name == null ? "" : name.text().strip(), contact == null ? "" : contact.text().strip(), units, lessons, pages);
+    }
+
+    private UnitSystem units(Scalar chosen) {
+        String key = chosen == null ? UnitSystem.METRIC.key() : chosen.text().strip();
+        UnitSystem system = UnitSystem.of(key);
+        if (!system.key().equals(key)) {
+            problems.add(chosen.problem("there are no units \"" + key + "\"", "Write \"units: metric\" or \"units: american\"."));
+        }
+        return system;
     }
 
     private Map<String, Document> documents(Content ours) {

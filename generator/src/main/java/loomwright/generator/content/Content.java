@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import loomwright.generator.problem.SourceFile;
 import loomwright.source.Document;
+import loomwright.units.UnitSystem;
 
 /**
  * Everything in the content folder, and in that of a club.
@@ -44,6 +45,11 @@ public record Content(
     /** What stands at the top of printed sheets: the club, or the name of the site. */
     public String house() {
         return owner().isEmpty() ? "Loomwright" : owner();
+    }
+
+    /** The units in which pages are written and open: those of the club, or metric. */
+    public UnitSystem units() {
+        return club == null ? UnitSystem.METRIC : club.units();
     }
 
     /** Whose copy of the site it is: the club, or an empty text. */

@@ -16,6 +16,7 @@ import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.PictureMarkup;
 import loomwright.markup.SourceMarkup;
 import loomwright.markup.UpshotMarkup;
+import loomwright.units.Shown;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Outcome;
@@ -81,14 +82,15 @@ final class ExampleMarkup {
     }
 
     /** Figures, upshot and graph on one side, the working on the other. */
-    private static String bench(
+    private String bench(
             loomwright.markup.Place place, Calculator calculator, Map<String, String> given, Working working, Assumed assumed) {
+        Working shown = Shown.in(site.content().units(), working);
         Description description = calculator.description();
         return "<div class=\"beside\">\n<div class=\"figures\">\n"
                 + GivenMarkup.of(description, given, assumed, Absent.of(description, working.entries())) + "\n"
-                + "<div class=\"upshot\">" + UpshotMarkup.printed(place, working) + "</div>\n"
+                + "<div class=\"upshot\">" + UpshotMarkup.printed(place, shown) + "</div>\n"
                 + PictureMarkup.graph(place.key(), Graphs.draw(calculator, given, working))
-                + "</div>\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, working) + "</div>\n</div>\n";
+                + "</div>\n<div class=\"outcome\">" + OutcomeMarkup.printed(place, shown) + "</div>\n</div>\n";
     }
 
     /** What an example shows, in a few words: its main results. */

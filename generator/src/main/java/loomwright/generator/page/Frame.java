@@ -9,6 +9,7 @@ record Frame(
         String root,
         List<Script> scripts,
         String program,
+        String units,
         List<NavEntry> nav,
         String safetyHref,
         String sourcesHref,

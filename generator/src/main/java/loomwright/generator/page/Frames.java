@@ -58,6 +58,7 @@ final class Frames {
                 Address.root(address),
                 scripts.of(address),
                 scripts.programOf(address),
+                site.content().units().key(),
                 nav,
                 safety(address),
                 Address.from(address, "numbers.html"),

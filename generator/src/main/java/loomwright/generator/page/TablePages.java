@@ -1,12 +1,15 @@
 package loomwright.generator.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import loomwright.generator.content.TableFile;
 import loomwright.generator.problem.Places;
+import loomwright.table.Column;
 import loomwright.table.Row;
 import loomwright.table.Table;
+import loomwright.units.UnitSystem;
 
 /** Writes the list of tables and a page for each. Of a table under copyright only the rows in use are shown. */
 final class TablePages {
@@ -16,7 +19,7 @@ final class TablePages {
     record ListPage(Frame frame, String title, String intro, List<Entry> tables) {}
 
     /** A table in the list. */
-    record Entry(String title, String href, String source, String standing) {}
+    record Entry(String title, String href, String source, String standing, String world) {}
 
     /** The record of table.mustache. */
     record Page(Frame frame, String title, boolean rowsOnly, String table, List<String> notes, Links usedIn) {}
@@ -39,12 +42,27 @@ final class TablePages {
             Table table = file.table();
             String source = table.source().document().title();
             entries.add(new Entry(
-                    table.title(), Address.table(table.key()), source, table.source().standing().words()));
+                    table.title(), Address.table(table.key()), source, table.source().standing().words(), world(table)));
             page(table, sink);
         }
+        // The sort is stable: tables of the site's own world first, the others in their order.
+        entries.sort(Comparator.comparing(entry -> !site.content().units().key().equals(entry.world())));
         Intro intro = Intro.of(site, "tables", "Tables");
         ListPage list = new ListPage(frames.of(intro.title(), intro.summary(), LIST), intro.title(), intro.html(), entries);
         sink.page(LIST, templates.fill("tables", list), intro.places());
+    }
+
+    /** The world whose sizes and units a table is made of; null if it belongs to both. */
+    private static String world(Table table) {
+        boolean metric = false;
+        boolean american = false;
+        for (Column column : table.columns()) {
+            if (column.unit() != null) {
+                metric |= UnitSystem.AMERICAN.inPlaceOf(column.unit()) != column.unit();
+                american |= UnitSystem.METRIC.inPlaceOf(column.unit()) != column.unit();
+            }
+        }
+        return metric == american ? null : metric ? UnitSystem.METRIC.key() : UnitSystem.AMERICAN.key();
     }
 
     private void page(Table table, PageSink sink) {

@@ -1,0 +1,94 @@
+package loomwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Units chosen once for all pages. */
+@ExtendWith(WithBrowser.class)
+class UnitsIT {
+    private static final String PAGE = "calculators/voltage-drop.html";
+
+    private Browser browser;
+    private Form form;
+
+    @BeforeEach
+    void take(Browser shared) {
+        browser = shared;
+        form = new Form(browser, "voltage-drop");
+        browser.open(PAGE);
+        browser.touchAll();
+    }
+
+    @AfterEach
+    void asItWas() {
+        assertEquals(List.of(), browser.messages());
+        browser.run("localStorage.removeItem('loomwright.units')");
+    }
+
+    private void choose(String id, String value) {
+        browser.run(
+                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new InputEvent('input', {bubbles: true}));"
+                        + "box.dispatchEvent(new Event('change', {bubbles: true}));",
+                id, value);
+    }
+
+    private String field(String key) {
+        return form.value(key) + " " + form.value(key + "-unit");
+    }
+
+    @Test
+    void aFigureIsConvertedWhenItsUnitIsChangedAndComesBackAsItWas() {
+        assertEquals("4.2 m", field("route-length"));
+        choose("voltage-drop-route-length-unit", "ft");
+        assertEquals("13.8 ft", field("route-length"));
+        assertTrue(form.text("form.try [data-input='route-length'] .assumed").contains("was 4.2 m"));
+        choose("voltage-drop-route-length-unit", "m");
+        assertEquals("4.2 m", field("route-length"));
+    }
+
+    @Test
+    void aSizeBecomesOneThatIsSoldAndItsTableFollows() {
+        choose("voltage-drop-size-unit", "AWG");
+        assertEquals("12 AWG", field("size"));
+        assertEquals("nec-stranded", form.value("conductor"));
+        assertFalse(form.isThere(".error"));
+    }
+
+    @Test
+    void aChoiceAtTheFootHoldsForEveryPageAndStaysAfterReloading() {
+        choose("site-units", "american");
+        assertEquals("13.8 ft", field("route-length"));
+        assertEquals("°F", form.value("temperature-unit"));
+        assertTrue(form.printed("circuit-length").endsWith("ft"), form.printed("circuit-length"));
+        browser.open("calculators/size-for-run.html");
+        browser.touchAll();
+        assertEquals("american", browser.run("return document.getElementById('site-units').value"));
+        assertEquals("ft", browser.run("return document.getElementById('size-for-run-route-length-unit').value"));
+        browser.open("lessons/08-voltage-drop.html");
+        browser.touch("#bench-drop");
+        Form bench = new Form(browser, "bench-drop");
+        assertEquals("13.8 ft", bench.value("route-length") + " " + bench.value("route-length-unit"));
+        assertEquals("2.5 mm²", bench.value("size") + " " + bench.value("size-unit"), "the cable of a story stays what it is marked with");
+        assertFalse(bench.isThere("td.own"), "nobody typed anything");
+        assertEquals("27.56 ft", bench.printed("circuit-length"), "8.4 m ÷ 0.3048");
+        choose("site-units", "metric");
+        assertEquals("4.2 m", bench.value("route-length") + " " + bench.value("route-length-unit"));
+        assertEquals("8.4 m", bench.printed("circuit-length"));
+    }
+
+    @Test
+    void tablesOfTheChosenWorldStandFirst() {
+        browser.open("tables.html");
+        choose("site-units", "american");
+        assertEquals("american", browser.run("return document.querySelector('[data-worlds] > li').dataset.world"));
+        choose("site-units", "metric");
+        assertEquals("metric", browser.run("return document.querySelector('[data-worlds] > li').dataset.world"));
+    }
+}
