@@ -3,6 +3,7 @@ package loomwright.browser;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.file.CircuitFile;
 import loomwright.circuit.file.FileRead;
+import loomwright.markup.PartFigures;
 import org.teavm.jso.JSBody;
 
 /**
@@ -74,6 +75,11 @@ final class CircuitKeeper {
         }
         seen = text;
         return Kept.YES;
+    }
+
+    /** Leaves the figures of a circuit for the examples of the other pages. */
+    static void publish(String figures) {
+        write(PartFigures.KEPT_AS, figures);
     }
 
     /** Empties the place. */

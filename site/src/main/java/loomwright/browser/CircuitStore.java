@@ -1,6 +1,7 @@
 package loomwright.browser;
 
 import loomwright.circuit.file.FileRead;
+import loomwright.circuit.page.PublishedFigures;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
@@ -97,6 +98,7 @@ final class CircuitStore {
         if (kept == CircuitKeeper.Kept.OTHER) {
             lookForOthers();
         } else {
+            CircuitKeeper.publish(PublishedFigures.of(desk.examination()));
             say(kept);
         }
     }

@@ -17,6 +17,7 @@ import loomwright.worked.Output;
 import loomwright.worked.Working;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLElement;
+import org.teavm.jso.dom.html.HTMLFormElement;
 
 /** One worked example that works itself out again at every change. */
 final class LiveExample {
@@ -58,6 +59,7 @@ final class LiveExample {
         this.printedEntries = form.entries();
         inUnits(UnitChoice.now());
         answer.show(this::printed);
+        OwnFigures.mount(formElement, place, calculator.description(), this::fill, ((HTMLFormElement) formElement)::reset);
         TurnedForm.mount(formElement, calculator, place, asked, form::entries, this::fill);
         Ladder.mount(section, place, calculator, given.printed(), this::printed);
         listen(formElement);

@@ -1,0 +1,64 @@
+package loomwright.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** An example of a lesson worked with the figures of the reader's own circuit. */
+@ExtendWith(WithBrowser.class)
+class OwnFiguresIT {
+    private static final String FIGURES = "loomwright-circuit-figures";
+
+    @AfterEach
+    void forget(Browser browser) {
+        browser.run("localStorage.clear()");
+        assertEquals(List.of(), browser.messages());
+    }
+
+    private static void choose(Browser browser, String id, String value) {
+        browser.run(
+                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new Event('change', {bubbles: true}));", id,
+                value);
+    }
+
+    @Test
+    void aRunIsChosenByNameAndOneChoiceGoesBack(Browser browser) {
+        browser.open("lessons/08-voltage-drop.html");
+        browser.run(
+                "localStorage.setItem(arguments[0], 'name=Run%20to%20the%20galley&route-length=6%20m&size=4%20mm%C2%B2&current=5%20A&temperature=20%20%C2%B0C')",
+                FIGURES);
+        browser.open("lessons/08-voltage-drop.html");
+        browser.touch("#bench-drop");
+        Form bench = new Form(browser, "bench-drop");
+        choose(browser, "bench-drop-figures-of", "Run to the galley");
+        browser.until(() -> bench.isThere("td.own"));
+        // ISO 6722-1: 4.71 mΩ/m × 12 m × 5 A = 0.2826 V.
+        assertEquals("0.2826 V", bench.own("drop"));
+        choose(browser, "bench-drop-figures-of", "");
+        browser.until(() -> !bench.isThere("td.own"));
+        assertEquals("10", bench.value("current"));
+    }
+
+    @Test
+    void withoutACircuitThereIsNoChoice(Browser browser) {
+        browser.open("lessons/08-voltage-drop.html");
+        browser.run("localStorage.clear()");
+        browser.open("lessons/08-voltage-drop.html");
+        browser.touch("#bench-drop");
+        assertFalse(new Form(browser, "bench-drop").isThere(".own-figures"));
+    }
+
+    @Test
+    void thePageOfTheCircuitLeavesItsFiguresForTheLessons(Browser browser) {
+        CircuitOnPage page = CircuitOnPage.fresh(browser);
+        page.choose("bench-run");
+        page.enter("route-length", "6.25 m");
+        String figures = (String) browser.run("return localStorage.getItem(arguments[0])", FIGURES);
+        assertTrue(figures.contains("route-length=") && figures.contains("design-current="), figures);
+    }
+}
