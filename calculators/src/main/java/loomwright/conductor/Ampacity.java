@@ -59,7 +59,7 @@ public final class Ampacity implements Calculator {
         if (capacity.isRated()) {
             AmpacitySlips.add(working, rules, rated, ampacity);
         }
-        working.next("fuse-choice", "Now choose the fuse-link", carried(entries, rules, around));
+        working.next("fuse-choice", capacity.fuseQuestion(), carried(entries, rules, around));
     }
 
     private static void load(WorkingBuilder working, Quantity entered, CarryingCapacity capacity, Quantity ampacity) {

@@ -25,6 +25,8 @@ import loomwright.worked.Verdict;
  * @source the table of the rule set; ambient factors of the NEC for Table 5 of 33 CFR, which print the same figures at 50 °C
  */
 public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCurrent rated, Source source, String words, String assumed) {
+    static final String FUSE_QUESTION = "Now choose the fuse-link";
+
     /** How much the value says. */
     public enum Kind {
         /** A published figure, for it or for one that is harder. */
@@ -136,6 +138,15 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         }
         String place = rated.warmth() != null ? " In a cooler place it carries more." : "";
         return remedy + place + (rated.bundleBinds() ? " Apart from other conductors it carries more." : "");
+    }
+
+    /** Leads on to the fuse-link. Its page reads Table 5 of 33 CFR at its own conditions, so what was found here goes along in words. */
+    String fuseQuestion() {
+        boolean same = isRated() && rated != null && rated.factorsText().isEmpty() && rated.row().table() == AmpacityRuleSet.BOAT.table();
+        return same
+                ? FUSE_QUESTION
+                : FUSE_QUESTION + ", for a conductor that carries " + (isRated() ? "" : "less than ") + value.text(3)
+                        + " here: its page knows no warm place and no bundle";
     }
 
     /** The figure that would settle it. */

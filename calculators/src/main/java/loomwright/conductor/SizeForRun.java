@@ -43,7 +43,8 @@ public final class SizeForRun implements Calculator {
         } else {
             state(working, chosen, kind, checks, temperature);
             RunFindings.drop(working, need, chosen, working.stated("drop"));
-            working.next("fuse-choice", "Now choose the fuse-link", carried(entries, chosen));
+            String question = checks.rules() == null ? CarryingCapacity.FUSE_QUESTION : checks.capacity(chosen).fuseQuestion();
+            working.next("fuse-choice", question, carried(entries, chosen));
         }
         RunSlips.add(working, entries, series, chosen, checks);
     }

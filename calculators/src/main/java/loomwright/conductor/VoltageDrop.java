@@ -154,7 +154,7 @@ public final class VoltageDrop implements Calculator {
         working.result("circuit-resistance", resistance);
         DropFindings.add(working, entries, drop, supply);
         DropSlips.add(working, entries, run.current, run.outAndBack, perMetre, values);
-        working.next("fuse-choice", "Now choose the fuse-link", carried(entries));
+        working.next("fuse-choice", CarryingCapacity.FUSE_QUESTION, carried(entries));
     }
 
     /** SAE gauge is carried on by its area, so that no one reads its number as AWG. */

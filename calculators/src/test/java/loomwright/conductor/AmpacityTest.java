@@ -28,6 +28,17 @@ class AmpacityTest {
         assertEquals(0.6, trial.value("bundle-factor"), 1e-12);
     }
 
+    /** 45 A × 0.60 = 27 A for four together; the page of the fuse-link reads 45 A, so the way there says 27 A. */
+    @Test
+    void theWayToTheFuseLinkSaysWhatTheConductorCarriesHere() {
+        assertEquals("Now choose the fuse-link", trial(BOAT_12_AWG + "conductors-together=2").working().nextQuestions().get(0).words());
+        String bundled = trial(BOAT_12_AWG + "conductors-together=4").working().nextQuestions().get(0).words();
+        assertTrue(bundled.contains("carries 27\u00a0A here"), bundled);
+        // warmer than the last row of the factors: only a figure that it stays below
+        String hot = trial(BOAT_12_AWG + "ambient=95 °C").working().nextQuestions().get(0).words();
+        assertTrue(hot.contains("carries less than "), hot);
+    }
+
     @Test
     void usesTheBundlingFactorAtAnyVoltageAndSaysWhereItIsCompulsory() {
         // 45 A × 0.50
