@@ -3,7 +3,7 @@
    the chosen world first. */
 (function () {
   "use strict";
-  var KEY = "loomwright.units";
+  var KEY = "loomwright-units";
   var html = document.documentElement;
   var box = document.querySelector(".units");
   var select = box && box.querySelector("select");

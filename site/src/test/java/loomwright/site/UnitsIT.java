@@ -29,7 +29,7 @@ class UnitsIT {
     @AfterEach
     void asItWas() {
         assertEquals(List.of(), browser.messages());
-        browser.run("localStorage.removeItem('loomwright.units')");
+        browser.run("localStorage.removeItem('loomwright-units')");
     }
 
     private void choose(String id, String value) {
