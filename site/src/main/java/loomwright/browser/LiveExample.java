@@ -103,6 +103,7 @@ final class LiveExample {
         }
         units = chosen;
         if (isPrinted(form.entries())) {
+            form.asPrinted();
             asPrintedInUnits();
             outcome.show(shownPrinted(), shownPrinted());
         } else {
@@ -112,7 +113,9 @@ final class LiveExample {
     }
 
     private void asPrintedInUnits() {
-        form.inUnits(units, !ownStory);
+        if (units != UnitChoice.ofSite()) {
+            form.inUnits(units, !ownStory);
+        }
         printedEntries = form.entries();
     }
 

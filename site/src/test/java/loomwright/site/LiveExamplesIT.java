@@ -22,18 +22,21 @@ class LiveExamplesIT {
             const [key, done] = arguments;
             const section = document.getElementById(key);
             const outcome = section.querySelector('.outcome');
-            const printed = outcome.innerHTML;
+            const upshot = () => section.querySelector('.upshot .results');
+            const both = () => upshot().innerHTML + outcome.innerHTML;
+            const printed = both();
             const box = [...section.querySelectorAll('form.try input')].find(input => input.value !== '');
             const value = box.value;
             box.value = value + ' ';
             box.dispatchEvent(new InputEvent('input', {bubbles: true}));
             box.dispatchEvent(new Event('change', {bubbles: true}));
-            const own = [...outcome.querySelectorAll('.results td.own')].map(cell => cell.textContent);
-            const beside = [...outcome.querySelectorAll('.results td.printed')].map(cell => cell.textContent);
-            const columns = outcome.querySelectorAll('.results thead th').length;
+            const own = [...section.querySelectorAll('.results td.own')].map(cell => cell.textContent);
+            const beside = [...section.querySelectorAll('.results td.printed')].map(cell => cell.textContent);
+            const columns = upshot().querySelectorAll('thead th').length;
             outcome.innerHTML = '';
+            upshot().innerHTML = '';
             section.querySelector('form.try').reset();
-            setTimeout(() => done({printed: printed, own: own, beside: beside, columns: columns, again: outcome.innerHTML}), 10);
+            setTimeout(() => done({printed: printed, own: own, beside: beside, columns: columns, again: both()}), 10);
             """;
 
     @TestFactory
