@@ -103,7 +103,6 @@ final class LiveExample {
         }
         units = chosen;
         if (isPrinted(form.entries())) {
-            form.asPrinted();
             asPrintedInUnits();
             outcome.show(shownPrinted(), shownPrinted());
         } else {
@@ -113,9 +112,7 @@ final class LiveExample {
     }
 
     private void asPrintedInUnits() {
-        if (units != UnitChoice.ofSite()) {
-            form.inUnits(units, !ownStory);
-        }
+        form.inUnits(units, !ownStory);
         printedEntries = form.entries();
     }
 
@@ -147,7 +144,9 @@ final class LiveExample {
         Dom.onEnter(element, this::lookAgain);
         element.addEventListener("reset", event -> Window.setTimeout(() -> {
             form.asPrinted();
-            asPrintedInUnits();
+            if (units != UnitChoice.ofSite()) {
+                asPrintedInUnits();
+            }
             work(true);
         }, 0));
     }
