@@ -110,6 +110,8 @@ class PrintIT {
         List<String> words = new ArrayList<>();
         Element main = BuiltSite.page(page).selectFirst("main");
         words.add(main.selectFirst("h1").text());
+        // What is only heard is not on paper, nor, of a first job, what passed: its circuit opens on the bench.
+        main.select(".unseen, [aria-labelledby=job-found] #circuit-passed").remove();
         main.select("details.further").forEach(each -> words.add(each.selectFirst("summary").text()));
         main.select("details.further :is(.story p, .upshot .value, .pins li)").forEach(each -> words.add(start(each)));
         main.select("details.further, .screen[data-further]").remove();

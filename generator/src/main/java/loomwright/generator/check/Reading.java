@@ -19,7 +19,7 @@ import org.jsoup.select.NodeVisitor;
  */
 public record Reading(int words, double ease) {
     private static final String NOT_WRITTEN =
-            "nav, .top, .goal, .card, .facts, .actions, .contents, .onward, .next, .given, .outcome, .pins, svg, table, .figures, .graph, .formula, .label, .source, .circuit-sheet, script";
+            "nav, .top, .goal, .card, .past, .shows, .unseen, .facts, .actions, .contents, .onward, .next, .given, .outcome, .pins, svg, table, .figures, .graph, .formula, .label, .source, .circuit-sheet, script";
     private static final String PIECES = "p, li, h1, h2, h3, h4, figcaption, summary, div, section";
 
     /** The reading of a finished page of a lesson. */
