@@ -122,7 +122,7 @@ class PrintIT {
         main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
         main.select("p, li").stream()
-                .filter(each -> each.closest("nav, .on-screen") == null && each.select("math, svg").isEmpty())
+                .filter(each -> each.closest("nav, .on-screen, [hidden]") == null && each.select("math, svg").isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(each -> words.add(start(each)));
         return words;
