@@ -1,11 +1,14 @@
 package loomwright.handout;
 
 import loomwright.worked.Choice;
+import loomwright.worked.Choices;
 
 /** The paper that everything is printed on. The room is what the margins of the style sheet leave, less a little for safety. */
 public enum Paper implements Choice {
     A4("a4", "A4", 254),
     LETTER("letter", "Letter", 236);
+
+    public static final Choices<Paper> CHOICES = Choices.among(values());
 
     private final String key;
     private final String label;
@@ -30,15 +33,5 @@ public enum Paper implements Choice {
     /** Millimetres of height for what stands on a page. */
     double room() {
         return room;
-    }
-
-    /** The paper of that key; null if there is none. */
-    public static Paper named(String key) {
-        for (Paper paper : values()) {
-            if (paper.key.equals(key)) {
-                return paper;
-            }
-        }
-        return null;
     }
 }

@@ -89,7 +89,7 @@ final class HandoutCommand implements Callable<Integer> {
         UserMistake.unless(seed >= 1 && seed <= SheetCode.LARGEST_SEED, "--set " + seed + ": choose a set number from 1 to " + SheetCode.LARGEST_SEED + ".");
         UserMistake.unless(each >= 1 && each <= Selection.ALL, "--each " + each + ": choose from 1 to " + Selection.ALL + " questions of each lesson.");
         UserMistake.unless(lessons.isEmpty() || questions.isEmpty(), "Say what to ask: either --lessons or --questions, one of the two.");
-        UserMistake.unless(Paper.named(paper) != null, "--paper " + paper + ": choose a4 or letter.");
+        UserMistake.unless(Paper.CHOICES.named(paper) != null, "--paper " + paper + ": choose a4 or letter.");
     }
 
     private Integer write(List<LessonQuestions> all, String owner) {
@@ -97,8 +97,8 @@ final class HandoutCommand implements Callable<Integer> {
         UserMistake.unless(
                 !handout.asked().isEmpty(),
                 "None of these questions has enough other round numbers with another answer, so people would share it. Choose more lessons or questions.");
-        Printout printout = new Printout(handout, people, seed, owner, Paper.named(paper));
-        System.out.println("Set " + seed + ", " + Paper.named(paper).label() + ". " + printout.said());
+        Printout printout = new Printout(handout, people, seed, owner, Paper.CHOICES.named(paper));
+        System.out.println("Set " + seed + ", " + Paper.CHOICES.named(paper).label() + ". " + printout.said());
         if (printout.pagesOfOne() > SheetMarkup.PAGES) {
             System.out.println("That is more than " + SheetMarkup.PAGES + " pages for a person: --each or fewer --lessons make it less.");
         }
@@ -119,7 +119,7 @@ final class HandoutCommand implements Callable<Integer> {
 
     private Integer write(Printout printout, String owner) {
         PdfPrinter.Printed printed = null;
-        try (HandoutFolder folder = new HandoutFolder(out, owner, Paper.named(paper), inputs.style()); Progress progress = Progress.of("pages")) {
+        try (HandoutFolder folder = new HandoutFolder(out, owner, Paper.CHOICES.named(paper), inputs.style()); Progress progress = Progress.of("pages")) {
             folder.write(printout);
             printed = pdf ? new PdfPrinter(browser, progress::say).print(folder.whole(), folder.pdf(), out.resolve(HandoutFolder.PDF)) : null;
             folder.finish();

@@ -49,14 +49,17 @@ final class CircuitPanes {
         reach(row);
     }
 
+    private static void go(HTMLElement element, HTMLElement bench) {
+        Focus.take(element);
+        bring(element, bench);
+    }
+
     /** Side by side the bench comes into view as a whole, else its top; what scrolls by itself begins at its top. */
     @JSBody(
             params = {"element", "bench"},
-            script = "if (!element.hasAttribute('tabindex') && element.tagName !== 'BUTTON') { element.setAttribute('tabindex', '-1'); }"
-                    + " var form = document.querySelector('#circuit-form form'); if (element.id === 'part-title') { form.scrollTop = 0; }"
-                    + " element.focus({preventScroll: true});"
+            script = "var form = document.querySelector('#circuit-form form'); if (element.id === 'part-title') { form.scrollTop = 0; }"
                     + " bench.scrollIntoView({block: getComputedStyle(bench).display === 'grid' ? 'nearest' : 'start'});")
-    private static native void go(HTMLElement element, HTMLElement bench);
+    private static native void bring(HTMLElement element, HTMLElement bench);
 
     @JSBody(
             params = "element",

@@ -18,10 +18,19 @@ final class Focus {
     @JSBody(script = "return !document.activeElement || document.activeElement === document.body;")
     static native boolean isLost();
 
-    /** Moves to a heading or a part of the page, and makes it one that can have the focus. */
+    /** Moves to a heading or a part of the page, and brings it into view. */
+    static void go(HTMLElement element) {
+        take(element);
+        intoView(element);
+    }
+
+    /** Gives a heading or a part of the page the focus, and makes it one that can have it; nothing scrolls. */
     @JSBody(
             params = "element",
             script = "if (!element.hasAttribute('tabindex') && element.tagName !== 'BUTTON') { element.setAttribute('tabindex', '-1'); }"
-                    + " element.focus({preventScroll: true}); element.scrollIntoView({block: 'nearest'});")
-    static native void go(HTMLElement element);
+                    + " element.focus({preventScroll: true});")
+    static native void take(HTMLElement element);
+
+    @JSBody(params = "element", script = "element.scrollIntoView({block: 'nearest'});")
+    private static native void intoView(HTMLElement element);
 }

@@ -86,7 +86,7 @@ final class SheetMaker {
             fault("kit-lessons", "These questions have too few other round numbers with another answer: choose more of each lesson, or another lesson.");
             return;
         }
-        paper = Paper.named(((HTMLSelectElement) document.getElementById("kit-paper")).getValue());
+        paper = Paper.CHOICES.named(((HTMLSelectElement) document.getElementById("kit-paper")).getValue());
         Printout printout = new Printout(handout, people, seed, form.getAttribute("data-house"), paper);
         StringBuilder html = new StringBuilder();
         for (Printout.Part part : printout.parts()) {
