@@ -9,7 +9,6 @@ import loomwright.protection.ShortCircuitInsulation;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
-import loomwright.table.Row;
 import loomwright.worked.Entries;
 
 /**
@@ -57,8 +56,7 @@ public record Conductor(
 
     /** Its area of copper. SAE gauge has less copper than the AWG that the tables list. */
     public Quantity copper() {
-        Row row = kind.givesArea() ? kind.table().find("size", size) : null;
-        return row == null ? size : row.quantity("sae-cross-section");
+        return ConductorFigures.copper(kind, size);
     }
 
     /** What it is called in a list: {@code 2.5 mm², 4.2 m}. */

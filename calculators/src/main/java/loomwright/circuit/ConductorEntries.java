@@ -2,14 +2,13 @@ package loomwright.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.conductor.CapacitySteps;
 import loomwright.conductor.ConductorFigures;
 import loomwright.conductor.ConductorKind;
 import loomwright.protection.ShortCircuitInsulation;
-import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
 import loomwright.worked.Option;
-import loomwright.worked.QuantityField;
 
 /** What is asked for a conductor run, out and back. */
 final class ConductorEntries {
@@ -30,11 +29,7 @@ final class ConductorEntries {
         fields.add(new ChoiceField(
                 "short-circuit-insulation", "Insulation, for the heat of a short circuit", insulation.help(), insulation.options(),
                 "thermoplastic-90"));
-        fields.add(QuantityField.of(
-                        "sheet-ampacity", "Ampacity by its data sheet",
-                        "What the cable may carry as warm and as bundled as it lies here, if its data sheet says so. Empty takes the table.", 0.1, 1000,
-                        Units.AMPERE)
-                .optional());
+        fields.add(CapacitySteps.sheetField());
         fields.add(ChoiceField.of(
                 "sheath", "In a sheath or enclosure",
                 "A conduit, loom or sheath over its whole length. It counts before the first device only: such a piece may be longer.",

@@ -7,7 +7,6 @@ import loomwright.protection.RuleSet;
 import loomwright.quantity.Units;
 import loomwright.supply.BatteryDay;
 import loomwright.supply.Chemistry;
-import loomwright.worked.ChoiceField;
 import loomwright.worked.Field;
 import loomwright.worked.QuantityField;
 
@@ -44,8 +43,7 @@ final class SupplyEntries {
         // Empty if there is no panel, or if its controller is drawn as a source of charge.
         fields.add(BatteryDay.panelPowerField().optional());
         fields.add(BatteryDay.peakSunHoursField().usually("3 h"));
-        ChoiceField rule = RuleSet.field();
-        fields.add(new ChoiceField("fuse-rule", rule.label(), rule.help(), rule.options(), rule.usual()));
+        fields.add(RuleSet.field());
         fields.add(FiguresFrom.field());
         return List.copyOf(fields);
     }

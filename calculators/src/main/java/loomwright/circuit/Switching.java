@@ -98,7 +98,7 @@ public record Switching(
     public CarryingCapacity triggerCapacity() {
         return triggerAmpacity != null
                 ? CarryingCapacity.bySheet(triggerSize, triggerAmpacity, figuresFrom)
-                : CarryingCapacity.of(triggerSize, AmpacityRuleSet.BOAT, new Surroundings(triggerInsulation, false, null, 2, Quantity.of(12, Units.VOLT)));
+                : CarryingCapacity.of(triggerSize, AmpacityRuleSet.BOAT, Surroundings.unsaid(triggerInsulation));
     }
 
     private static double triggerOhms(Entries entries) {

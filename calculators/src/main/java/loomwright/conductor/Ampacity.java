@@ -1,6 +1,5 @@
 package loomwright.conductor;
 
-import java.util.HashMap;
 import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -8,7 +7,6 @@ import loomwright.quantity.Units;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Refusal;
 import loomwright.worked.WorkingBuilder;
 
 /**
@@ -30,17 +28,9 @@ public final class Ampacity implements Calculator {
     public void work(Entries entries, WorkingBuilder working) {
         AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
         Surroundings around = Surroundings.of(entries);
-        Quantity size = entries.quantity("size");
-        CarryingCapacity capacity = CarryingCapacity.of(size, rules, around).times(entries.quantity("own-factor"));
-        if (capacity.kind() == CarryingCapacity.Kind.NOTHING) {
-            throw new Refusal(
-                    "ambient",
-                    "Temperature around the conductor is as high as its insulation may get, " + around.insulation().rating().text()
-                            + ", so it can carry nothing there: choose another way for it, or better insulation");
-        }
+        CarryingCapacity capacity = CapacitySteps.showByTable(entries, working);
         RatedCurrent rated = capacity.rated();
-        StandInStep.show(working, size, rated.row());
-        Quantity ampacity = rated.show(working, capacity.isRated());
+        Quantity ampacity = capacity.value();
         working.result(capacity.isRated() ? "ampacity" : "at-most", ampacity);
         working.result("table-current", rated.tableCurrent());
         if (rated.warmth() != null) {
@@ -56,10 +46,8 @@ public final class Ampacity implements Calculator {
             load(working, entries.quantity("design-current"), capacity, ampacity);
         }
         AmpacityFindings.conditions(working, rules, around, capacity);
-        if (capacity.isRated()) {
-            AmpacitySlips.add(working, rules, rated, ampacity);
-        }
-        working.next("fuse-choice", capacity.fuseQuestion(), carried(entries, rules, around));
+        CapacitySteps.slips(working, capacity);
+        working.next("fuse-choice", CarryingCapacity.FUSE_QUESTION, carried(entries));
     }
 
     private static void load(WorkingBuilder working, Quantity entered, CarryingCapacity capacity, Quantity ampacity) {
@@ -73,15 +61,11 @@ public final class Ampacity implements Calculator {
         AmpacityFindings.load(working, "The design current", current, capacity);
     }
 
-    private static Map<String, String> carried(Entries entries, AmpacityRuleSet rules, Surroundings around) {
-        Map<String, String> carried = new HashMap<>();
+    private static Map<String, String> carried(Entries entries) {
+        Map<String, String> carried = CapacitySteps.carried(entries);
+        carried.put("size", entries.quantity("size").text());
         if (entries.has("design-current")) {
             carried.put("design-current", entries.quantity("design-current").text());
-        }
-        if (rules == AmpacityRuleSet.BOAT) {
-            carried.put("size", entries.quantity("size").text());
-            carried.put("insulation-temperature", around.insulation().column());
-            carried.put("engine-space", around.engineSpace() ? "yes" : "no");
         }
         return carried;
     }

@@ -43,6 +43,12 @@ final class AmpacityFields {
                     0.05, 1, Units.ONE, Units.PERCENT)
             .optional();
 
+    static final QuantityField SHEET = QuantityField.of(
+                    "sheet-ampacity", "Ampacity by its data sheet",
+                    "What the cable may carry as warm and as bundled as it lies here, if its data sheet says so. Empty takes the table.", 0.1, 1000,
+                    Units.AMPERE)
+            .optional();
+
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
                     "design-current",
                     "Design current",

@@ -19,10 +19,15 @@ final class AmpacityFindings {
         working.finding(new Finding(
                 Verdict.CAUTION, ampacity.text() + " holds under the conditions of its table. " + rules.conditions(), ampacity, null,
                 capacity.source(), "If yours differ, choose the rule set that fits; do not mix figures and factors of two."));
+        place(working, rules, around, capacity);
+    }
+
+    /** What a figure does not cover, and what stood in. */
+    static void place(WorkingBuilder working, AmpacityRuleSet rules, Surroundings around, CarryingCapacity capacity) {
         if (rules == AmpacityRuleSet.FREE_AIR && around.together() > 1) {
             working.finding(new Finding(
                     Verdict.CAUTION,
-                    ampacity.text() + " is for a single conductor with air all round. Two or three side by side are not covered.", ampacity,
+                    capacity.value().text() + " is for a single conductor with air all round. Two or three side by side are not covered.", capacity.value(),
                     null, capacity.source(), "Keep the conductors apart, or choose a rule set that covers them."));
         }
         if (!capacity.words().isEmpty()) {

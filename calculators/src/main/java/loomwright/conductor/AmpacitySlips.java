@@ -12,7 +12,7 @@ import loomwright.worked.WorkingBuilder;
 final class AmpacitySlips {
     private AmpacitySlips() {}
 
-    static void add(WorkingBuilder working, AmpacityRuleSet rules, RatedCurrent rated, Quantity ampacity) {
+    static void add(WorkingBuilder working, RatedCurrent rated, Quantity ampacity) {
         if (rated.own() != null) {
             slip(
                     working, "own-factor-left-out", "Your own factor left out", "It takes its share of the current as the others do.",
@@ -30,7 +30,7 @@ final class AmpacitySlips {
         if (rated.bundle() != null) {
             bundle(working, values, rated);
         }
-        if (rules == AmpacityRuleSet.BOAT) {
+        if (rated.row().table() == AmpacityRuleSet.BOAT.table()) {
             slip(
                     working, "fuse-limit-for-ampacity", "The 150 % of the fuse rule used in place of the ampacity",
                     "150 % is the most a fuse or breaker may be rated at below 50 V; the conductor may carry its ampacity only.",
@@ -38,6 +38,7 @@ final class AmpacitySlips {
         }
         if (!rated.column().equals("current")) {
             otherColumn(working, rated, values);
+            neighbours(working, rated, values);
         }
     }
 
@@ -78,6 +79,39 @@ final class AmpacitySlips {
                     "Insulation of a lower rating must stay cooler, so its conductor may carry less.",
                     AmpacityFormulas.of(rated.warmth() != null, rated.bundleBinds()),
                     values.with(AmpacitySymbols.TABLE_CURRENT, rated.row().quantity(best)));
+        }
+    }
+
+    /** The cells beside and below the right one. */
+    private static void neighbours(WorkingBuilder working, RatedCurrent rated, Values values) {
+        Formula formula = AmpacityFormulas.of(rated.warmth() != null, rated.bundleBinds());
+        String words = "Each temperature rating has its own column: read the one printed on the cable.";
+        String before = null;
+        String after = null;
+        boolean past = false;
+        for (Insulation each : Insulation.values()) {
+            boolean own = each.column().equals(rated.column());
+            if (rated.row().has(each.column())) {
+                before = past || own ? before : each.column();
+                after = past && after == null ? each.column() : after;
+            }
+            past |= own;
+        }
+        if (after != null) {
+            slip(
+                    working, "hotter-column", "Read in the next column to the right", words, formula,
+                    values.with(AmpacitySymbols.TABLE_CURRENT, rated.row().quantity(after)));
+        }
+        if (before != null) {
+            slip(
+                    working, "colder-column", "Read in the next column to the left", words, formula,
+                    values.with(AmpacitySymbols.TABLE_CURRENT, rated.row().quantity(before)));
+        }
+        Row thicker = StandIn.thicker(rated.row().table(), rated.row());
+        if (thicker != null && thicker.has(rated.column())) {
+            slip(
+                    working, "thicker-row", "Read in the row of the next thicker size", "That row has more copper than this conductor.", formula,
+                    values.with(AmpacitySymbols.TABLE_CURRENT, thicker.quantity(rated.column())));
         }
     }
 

@@ -78,6 +78,16 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         return rated != null;
     }
 
+    /** Whether it is an ampacity of Table 5 of 33 CFR, the only one of which a rule lets a device be rated at more than the whole. */
+    public boolean isByTableFive() {
+        return isRated() && rated != null && rated.row().table() == AmpacityRuleSet.BOAT.table();
+    }
+
+    /** The current of its table before any factor; null if it is from a data sheet. */
+    public Quantity tableCurrent() {
+        return rated == null ? null : rated.tableCurrent();
+    }
+
     /** What its value is, to stand behind "within" or "above". */
     public String name() {
         return switch (kind) {
@@ -138,15 +148,6 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         }
         String place = rated.warmth() != null ? " In a cooler place it carries more." : "";
         return remedy + place + (rated.bundleBinds() ? " Apart from other conductors it carries more." : "");
-    }
-
-    /** Leads on to the fuse-link. Its page reads Table 5 of 33 CFR at its own conditions, so what was found here goes along in words. */
-    String fuseQuestion() {
-        boolean same = isRated() && rated != null && rated.factorsText().isEmpty() && rated.row().table() == AmpacityRuleSet.BOAT.table();
-        return same
-                ? FUSE_QUESTION
-                : FUSE_QUESTION + ", for a conductor that carries " + (isRated() ? "" : "less than ") + value.text(3)
-                        + " here: its page knows no warm place and no bundle";
     }
 
     /** The figure that would settle it. */

@@ -63,6 +63,12 @@ public final class ConductorFigures {
         return perMetre(kind.givesArea() ? kind : ConductorKind.COPPER_BY_AREA, size, cold);
     }
 
+    /** The area of copper of a size. SAE gauge has less copper than the AWG that tables of ampacity list. */
+    public static Quantity copper(ConductorKind kind, Quantity size) {
+        Row row = kind.givesArea() ? kind.table().find("size", size) : null;
+        return row == null ? size : row.quantity("sae-cross-section");
+    }
+
     /** The resistance of a run out and back. */
     public static Quantity outAndBack(Quantity perMetre, Quantity routeLength) {
         Quantity length = DropFormulas.CIRCUIT_LENGTH.value(Values.of(Symbols.ROUTE_LENGTH, routeLength), Units.METRE);

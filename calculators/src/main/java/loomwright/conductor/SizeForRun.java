@@ -43,8 +43,7 @@ public final class SizeForRun implements Calculator {
         } else {
             state(working, chosen, kind, checks, temperature);
             RunFindings.drop(working, need, chosen, working.stated("drop"));
-            String question = checks.rules() == null ? CarryingCapacity.FUSE_QUESTION : checks.capacity(chosen).fuseQuestion();
-            working.next("fuse-choice", question, carried(entries, chosen));
+            working.next("fuse-choice", CarryingCapacity.FUSE_QUESTION, carried(entries, chosen, checks));
         }
         RunSlips.add(working, entries, series, chosen, checks);
     }
@@ -92,10 +91,13 @@ public final class SizeForRun implements Calculator {
         AmpacityFindings.conditions(working, checks.rules(), checks.around(), capacity);
     }
 
-    private static Map<String, String> carried(Entries entries, RunSize chosen) {
+    private static Map<String, String> carried(Entries entries, RunSize chosen, RunChecks checks) {
         Map<String, String> carried = new HashMap<>();
         carried.put("design-current", entries.quantity("current").text());
         carried.put("size", chosen.carriedText());
+        if (checks.rules() != null) {
+            carried.putAll(CapacitySteps.carried(entries));
+        }
         return carried;
     }
 }

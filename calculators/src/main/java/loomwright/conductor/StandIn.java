@@ -35,6 +35,16 @@ final class StandIn {
         return taken;
     }
 
+    /** The next row with more copper, whichever way the table runs; null if there is none. */
+    static Row thicker(Table table, Row row) {
+        Row next = null;
+        for (Row each : table.rows()) {
+            boolean more = each.quantity("size").base() > row.quantity("size").base();
+            next = more && (next == null || each.quantity("size").base() < next.quantity("size").base()) ? each : next;
+        }
+        return next;
+    }
+
     /** The copper that its row may have at most. */
     private static double most(Table table, Quantity size) {
         boolean gaugeForMetric = table.columns().get(0).unit() == Units.AWG && size.unit() == Units.SQUARE_MILLIMETRE;

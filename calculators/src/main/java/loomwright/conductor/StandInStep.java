@@ -6,7 +6,6 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.table.Row;
-import loomwright.table.Table;
 import loomwright.worked.Candidate;
 import loomwright.worked.WorkingBuilder;
 
@@ -34,11 +33,11 @@ final class StandInStep {
     private static List<Candidate> candidates(Quantity size, Row taken) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(new Candidate(taken.name(), true, compared(taken, size)));
-        Row thicker = thicker(taken.table(), taken);
+        Row thicker = StandIn.thicker(taken.table(), taken);
         while (thicker != null && thicker.quantity("size").base() <= size.base()) {
             candidates.add(new Candidate(
                     thicker.name(), false, area(thicker).text(3) + ": too close, for a metric size may have a little less copper than its name"));
-            thicker = thicker(taken.table(), thicker);
+            thicker = StandIn.thicker(taken.table(), thicker);
         }
         if (thicker != null) {
             candidates.add(new Candidate(thicker.name(), false, compared(thicker, size)));
@@ -49,16 +48,6 @@ final class StandInStep {
     private static String compared(Row row, Quantity size) {
         boolean less = row.quantity("size").base() < size.base();
         return area(row).text(3) + ", " + (less ? "less" : "more") + " copper than " + size.text();
-    }
-
-    /** The next row with more copper, whichever way the table runs; null if there is none. */
-    private static Row thicker(Table table, Row row) {
-        Row next = null;
-        for (Row each : table.rows()) {
-            boolean more = each.quantity("size").base() > row.quantity("size").base();
-            next = more && (next == null || each.quantity("size").base() < next.quantity("size").base()) ? each : next;
-        }
-        return next;
     }
 
     private static Quantity area(Row row) {

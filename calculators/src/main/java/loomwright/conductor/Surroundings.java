@@ -18,8 +18,13 @@ public record Surroundings(Insulation insulation, boolean engineSpace, Quantity 
     private static final double ENGINE_SPACE = 50;
 
     /** The surroundings entered. */
-    static Surroundings of(Entries entries) {
+    public static Surroundings of(Entries entries) {
         return of(entries, Quantity.of(12, Units.VOLT));
+    }
+
+    /** What a careful person takes where nobody said anything of the place: two conductors in a closed vehicle in summer. */
+    public static Surroundings unsaid(Insulation insulation) {
+        return new Surroundings(insulation, false, AmpacityFields.USUAL_AMBIENT, 2, Quantity.of(12, Units.VOLT));
     }
 
     /** The surroundings entered, for a circuit of that nominal voltage. */
@@ -30,6 +35,11 @@ public record Surroundings(Insulation insulation, boolean engineSpace, Quantity 
                 entries.quantity("ambient"),
                 (int) Math.ceil(entries.quantity("conductors-together").base() - 1e-9),
                 voltage);
+    }
+
+    /** How warm it is around the conductor, an engine space included. */
+    public Quantity warmth() {
+        return Quantity.of(celsius(), Units.CELSIUS);
     }
 
     /** How warm it is around the conductor, in °C: an engine space counts as 50 °C at least, and nothing said as 30 °C. */

@@ -17,7 +17,11 @@ public record PartFigures(String name, Map<String, String> entries) {
     /** The name under which a browser keeps them for all pages of the site. */
     public static final String KEPT_AS = "loomwright-circuit-figures";
 
+    /** The area of copper of its size: where a calculator does not ask for the kind of conductor, SAE gauge would be taken for AWG. */
+    public static final String COPPER = "copper";
+
     private static final String NAME = "name";
+    private static final String SIZE = "size";
 
     /** One line a part. */
     public static String write(List<PartFigures> all) {
@@ -50,11 +54,16 @@ public record PartFigures(String name, Map<String, String> entries) {
     /** Those of its figures that a calculator asks for. */
     public Map<String, String> forFieldsOf(Description description) {
         Map<String, String> taken = new HashMap<>();
+        boolean byKind = false;
         for (Field field : description.fields()) {
+            byKind |= field.key().equals("conductor");
             String text = entries.get(field.key());
             if (text != null) {
                 taken.put(field.key(), text);
             }
+        }
+        if (!byKind && taken.containsKey(SIZE) && entries.containsKey(COPPER)) {
+            taken.put(SIZE, entries.get(COPPER));
         }
         return taken;
     }

@@ -42,16 +42,18 @@ final class Workings {
         return of("device-current", entries);
     }
 
-    /** The device of a run: that of the run's copper, in the warm. */
+    /** The device of a run: that of the run's copper where it lies, in the warm. */
     NextQuestion device(double amperes, boolean lasting, RunChoice run, DeviceChoice device) {
         Map<String, String> entries = new HashMap<>();
         entries.put("design-current", Plain.text(Quantity.of(amperes, Units.AMPERE)));
         entries.put("continuous", lasting ? "yes" : "no");
         entries.put("size", Plain.text(run.size()));
-        entries.put("insulation-temperature", run.insulation().key());
-        entries.put("engine-space", run.place().isEngineSpace() ? "yes" : "no");
+        Map<String, String> texts = run.texts();
+        for (String key : new String[] {"insulation-temperature", "engine-space", "ambient", "conductors-together"}) {
+            entries.put(key, texts.get(key));
+        }
         entries.put("fuse-type", DeviceKind.BLADE.key());
-        entries.put("ambient", device.isCool() ? "20 °C" : DeviceChoice.WARM);
+        entries.put("fuse-ambient", device.isCool() ? "20 °C" : DeviceChoice.WARM);
         return of("fuse-choice", entries);
     }
 

@@ -1,5 +1,6 @@
 package loomwright.protection;
 
+import loomwright.conductor.CarryingCapacity;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
@@ -51,7 +52,25 @@ public final class DeviceRule {
     }
 
     /**
-     * Held against a conductor by the rule that the reader chose.
+     * Held against a conductor as it lies, by the rule that the reader chose.
+     *
+     * @param remedy what to do if it does not guard it
+     */
+    public Finding guardsConductor(String name, CarryingCapacity capacity, RuleSet rule, String remedy) {
+        if (rule.shareOf(capacity.isByTableFive()).base() <= 1) {
+            return capacity.judgeRating(device + ", before " + name + ": its rating", rating, remedy);
+        }
+        Comparison held = guardsConductor(name, capacity.value(), capacity.source(), rule, true);
+        return (capacity.assumed().isEmpty() ? held : held.assuming(capacity.assumed())).finding();
+    }
+
+    /** The most that a device may be rated at before a conductor, by the rule that the reader chose. */
+    public static Quantity most(CarryingCapacity capacity, RuleSet rule) {
+        return Quantity.ofBase(rule.shareOf(capacity.isByTableFive()).base() * capacity.value().base(), capacity.value().unit());
+    }
+
+    /**
+     * Held against an ampacity that somebody gives.
      *
      * @param ampacity what it may carry, corrected for warmth and bundle
      * @param table where that comes from

@@ -1,6 +1,6 @@
 package loomwright.protection;
 
-import loomwright.conductor.Insulation;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.table.PublishedTables;
@@ -10,30 +10,26 @@ import loomwright.worked.Entries;
 /**
  * One choice of a fuse-link, as far as it has been worked out.
  *
- * @param row the row of Table 5
+ * @param capacity what the conductor may carry where it lies
+ * @param ambient the temperature around the fuse-link
  * @param warmRow the row of the re-rating sheet, or null if the place is not warm or the reader has a figure of his own
  * @param warmShare the share left in the warm by the reader's own data sheet, or null
- * @param assumed what nobody said of the conductor and was taken, in words; empty if all was said
  * @param values what the letters of {@link FuseSymbols} stand for
  */
 record FuseCase(
-        Quantity size, Row row, Insulation insulation, boolean engineSpace, RuleSet rules, DeviceKind type, boolean continuous,
-        Quantity ambient, Row warmRow, Quantity warmShare, String assumed, Values values) {
+        CarryingCapacity capacity, RuleSet rules, DeviceKind type, boolean continuous, Quantity ambient, Row warmRow, Quantity warmShare,
+        Values values) {
 
-    static FuseCase of(Entries entries, Row row) {
-        Quantity ambient = entries.quantity("ambient");
+    static FuseCase of(Entries entries, CarryingCapacity capacity) {
+        Quantity ambient = entries.quantity(FuseFields.AMBIENT.key());
         Quantity own = entries.quantity(FuseFields.WARM_SHARE.key());
         return new FuseCase(
-                entries.quantity("size"), row, Insulation.of(entries.option("insulation-temperature")),
-                entries.choice("engine-space").equals("yes"), RuleSet.of(entries.option("rule-set")),
-                DeviceKind.CHOICES.of(entries.option("fuse-type")),
-                entries.choice("continuous").equals("yes"), ambient, own == null ? warmRow(ambient) : null, own, assumed(entries),
-                Values.none());
+                capacity, RuleSet.of(entries.option("fuse-rule")), DeviceKind.CHOICES.of(entries.option("fuse-type")),
+                entries.choice("continuous").equals("yes"), ambient, own == null ? warmRow(ambient) : null, own, Values.none());
     }
 
     FuseCase with(Values more) {
-        return new FuseCase(size, row, insulation, engineSpace, rules, type, continuous, ambient, warmRow, warmShare, assumed,
-                more);
+        return new FuseCase(capacity, rules, type, continuous, ambient, warmRow, warmShare, more);
     }
 
     FuseLimits limits() {
@@ -44,15 +40,14 @@ record FuseCase(
         return warmRow != null || warmShare != null;
     }
 
-    /** Whether the load fits the conductor at all. */
-    boolean conductorCarriesLoad() {
-        return FuseLimits.reaches(values.of(FuseSymbols.AMPACITY), values.of(FuseSymbols.DESIGN));
+    /** Whether the rule lets the rating be more than the conductor may carry. */
+    boolean allowsMore() {
+        return rules.shareOf(capacity.isByTableFive()).base() > 1;
     }
 
-    private static String assumed(Entries entries) {
-        String insulation = entries.isAssumed("insulation-temperature") ? "insulation for 60 °C" : "";
-        String place = entries.isAssumed("engine-space") ? "a conductor outside engine spaces" : "";
-        return insulation + (insulation.isEmpty() || place.isEmpty() ? "" : " and ") + place;
+    /** Whether it is known that the conductor carries the load. */
+    boolean conductorCarriesLoad() {
+        return capacity.isRated() && FuseLimits.reaches(capacity.value(), values.of(FuseSymbols.DESIGN));
     }
 
     /** The row of the place, or the next hotter one; null where the sheet leaves the rating whole. */

@@ -1,13 +1,13 @@
 package loomwright.protection;
 
-import static loomwright.protection.FuseSymbols.AMPACITY;
 import static loomwright.protection.FuseSymbols.CHOSEN;
 import static loomwright.protection.FuseSymbols.DESIGN;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 
 import java.util.Map;
-import loomwright.conductor.TableFive;
+import loomwright.conductor.CapacitySteps;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -21,10 +21,10 @@ import loomwright.worked.WorkingBuilder;
 /**
  * The rating of a fuse-link: at least what the load asks for, at most what the conductor allows.
  *
- * <p>least = design current ÷ (80 % for a continuous load × share left in a warm place); highest = 150 % or 100 % of the ampacity. Holds for
- * direct current below 50 V and conductors of 18 AWG to 4/0. Starting currents, opening times and places are other questions.
+ * <p>least = design current ÷ (80 % for a continuous load × share left in a warm place); highest = 100 % of what the conductor may carry where it lies, or 150 % of
+ * an ampacity of Table 5 of 33 CFR. Holds for direct current below 50 V. Starting currents, opening times and places are other questions.
  *
- * @source 33 CFR 183.425 Table 5 and note 1; 33 CFR 183.455(c)(1); NEC 210.20(A); re-rating sheet of a 40 A large blade fuse-link
+ * @source ampacity: {@link CapacitySteps}; 33 CFR 183.455(c)(1); NEC 210.20(A); re-rating sheet of a 40 A large blade fuse-link
  */
 public final class FuseChoice implements Calculator {
     @Override
@@ -35,15 +35,17 @@ public final class FuseChoice implements Calculator {
     @Override
     public void work(Entries entries, WorkingBuilder working) {
         Quantity design = FuseSteps.design(working, entries.quantity("design-current"));
-        FuseCase choice = FuseCase.of(entries, TableFive.row(working, entries.quantity("size")));
-        Values values = FuseSteps.ampacity(working, choice).with(DESIGN, design);
-        values = FuseSteps.highest(working, choice, values);
+        CarryingCapacity capacity = CapacitySteps.show(entries, working);
+        FuseCase choice = FuseCase.of(entries, capacity);
+        Values values = FuseSteps.highest(working, choice, Values.of(DESIGN, design));
         values = FuseSteps.least(working, choice, values);
         choice = choice.with(values);
         Row chosen = choice.conductorCarriesLoad() ? FuseSeries.choose(working, choice.type(), choice.limits()) : null;
 
-        working.result("ampacity", values.of(AMPACITY));
-        working.result("highest-rating", values.of(HIGHEST));
+        working.result(capacity.isRated() ? "ampacity" : "at-most", capacity.value());
+        if (capacity.isRated()) {
+            working.result("highest-rating", values.of(HIGHEST));
+        }
         working.result("least-rating", values.of(LEAST));
         if (chosen != null) {
             Quantity rating = chosen.quantity("rating");
@@ -61,7 +63,7 @@ public final class FuseChoice implements Calculator {
         FuseSlips.add(working, choice, chosen != null);
         working.next(
                 "voltage-drop", "What voltage does this conductor lose on the way?",
-                Map.of("current", design.text(), "size", choice.size().text(), "conductor", kind(choice.size())));
+                Map.of("current", design.text(), "size", capacity.size().text(), "conductor", kind(capacity.size())));
     }
 
     /** The kind of conductor that has this size in its table, for the question that follows. */

@@ -1,20 +1,18 @@
 package loomwright.protection;
 
+import java.util.ArrayList;
 import java.util.List;
-import loomwright.conductor.Insulation;
+import loomwright.conductor.CapacitySteps;
 import loomwright.quantity.Units;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
+import loomwright.worked.Field;
 import loomwright.worked.Option;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
 
 /** What the choice of a fuse-link asks and answers. */
 final class FuseFields {
-    /** The columns of Table 5, left to right. */
-    static final List<Insulation> COLUMNS = List.of(
-            Insulation.T60, Insulation.T75, Insulation.T80, Insulation.T90, Insulation.T105, Insulation.T125, Insulation.T200);
-
     static final QuantityField DESIGN_CURRENT = QuantityField.of(
             "design-current", "Design current", "The most the load draws for longer than a moment. Starting currents are another matter.",
             0.001, 1000, Units.AMPERE, Units.MILLIAMPERE);
@@ -32,15 +30,8 @@ final class FuseFields {
             Units.AWG,
             Units.CIRCULAR_MIL);
 
-    static final ChoiceField ENGINE_SPACE = ChoiceField.of(
-            "engine-space",
-            "The conductor passes through an engine space",
-            "There it lies at 50 °C instead of 30 °C, so it may carry less.",
-            new Option("no", "no"),
-            new Option("yes", "yes"));
-
     static final QuantityField AMBIENT = QuantityField.of(
-                    "ambient", "Temperature round the fuse-link", "In a closed box in the sun it may be 40 °C and more.", -40, 125,
+                    "fuse-ambient", "Temperature around the fuse-link", "In a closed box in the sun it may be 40 °C and more.", -40, 125,
                     Units.CELSIUS,
                     Units.FAHRENHEIT)
             .usually("20 °C");
@@ -59,15 +50,14 @@ final class FuseFields {
             "Which rating carries the load and still guards the conductor?",
             List.of(
                     "The fuse-link guards the conductor. The device may need a smaller one of its own: follow its maker.",
-                    "Ampacity is that of Table 5 in 33 CFR 183.425, for boats: 30 °C round the conductor, 50 °C in an engine space, no bundle counted.",
+                    "What the conductor may carry is worked out as in \u201cAmpacity of a conductor\u201d: by the table of the rule set, as warm and as bundled as it "
+                            + "lies. Where nobody said, insulation for 60 °C and 40 °C around it.",
                     "Nothing is said of how fast it opens, of starting currents, or of where it has to sit.",
                     "Circuits below 50 V, direct current."),
-            List.of(
-                    DESIGN_CURRENT, CONTINUOUS, SIZE, Insulation.field(COLUMNS.toArray(new Insulation[0])), ENGINE_SPACE, RuleSet.field(),
-                    DeviceKind.withRatings().field("fuse-type", "Kind of fuse-link", "What the fuse-holder takes."), AMBIENT, WARM_SHARE,
-                    PROSPECTIVE),
+            fields(),
             List.of(
                     new Output("ampacity", "Current the conductor may carry", Units.AMPERE),
+                    new Output("at-most", "It carries less than", Units.AMPERE),
                     new Output("highest-rating", "Highest rating the conductor allows", Units.AMPERE),
                     new Output("least-rating", "Least rating the load asks for", Units.AMPERE),
                     new Output("chosen-rating", "Standard rating chosen", Units.AMPERE),
@@ -75,4 +65,13 @@ final class FuseFields {
             FuseFormulas.NAMED);
 
     private FuseFields() {}
+
+    private static List<Field> fields() {
+        List<Field> fields = new ArrayList<>(List.of(DESIGN_CURRENT, CONTINUOUS, SIZE));
+        fields.addAll(CapacitySteps.fields());
+        fields.addAll(List.of(
+                RuleSet.field(), DeviceKind.withRatings().field("fuse-type", "Kind of fuse-link", "What the fuse-holder takes."), AMBIENT, WARM_SHARE,
+                PROSPECTIVE));
+        return List.copyOf(fields);
+    }
 }

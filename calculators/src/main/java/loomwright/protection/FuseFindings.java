@@ -1,12 +1,12 @@
 package loomwright.protection;
 
-import static loomwright.protection.FuseSymbols.AMPACITY;
 import static loomwright.protection.FuseSymbols.CHOSEN;
 import static loomwright.protection.FuseSymbols.DESIGN;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 import static loomwright.protection.FuseSymbols.LOAD_SHARE;
 
+import loomwright.conductor.CapacitySteps;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
@@ -20,21 +20,22 @@ import loomwright.worked.WorkingBuilder;
 
 /** The checks of a fuse-link against its load and its conductor. */
 final class FuseFindings {
+    private static final String THICKER = "Take a thicker conductor, or insulation of a higher rating.";
+
     private FuseFindings() {}
 
     /** With a rating chosen. */
     static void addChosen(WorkingBuilder working, FuseCase choice, Row chosenRow, Quantity loading) {
         Quantity chosen = choice.values().of(CHOSEN);
-        Quantity ampacity = choice.values().of(AMPACITY);
-        working.finding(assuming(choice, DeviceRule.of("The fuse-link chosen", chosen)
-                .guardsConductor("the conductor", ampacity, choice.row().source(), choice.rules(), true)));
-        if (choice.rules() == RuleSet.US_33_CFR) {
-            working.finding(assuming(choice, Comparison.of("The rating chosen", chosen)
-                    .atMost(ampacity, "the bare ampacity of the conductor", choice.row().source())
+        working.finding(DeviceRule.of("The fuse-link chosen", chosen).guardsConductor("the conductor", choice.capacity(), choice.rules(), THICKER));
+        if (choice.allowsMore()) {
+            working.finding(supposing(choice, Comparison.of("The rating chosen", chosen)
+                    .atMost(choice.capacity().value(), "the bare ampacity of the conductor", choice.capacity().source())
                     .exact()
                     .otherwise(
                             Verdict.CAUTION,
-                            "The rule allows it, but a small overload may last. Where the load could grow, take a thicker conductor.")));
+                            "The rule allows it, but a small overload may last. Where the load could grow, take a thicker conductor."))
+                    .finding());
         }
         if (choice.continuous()) {
             working.finding(Comparison.of("The load's share of the rating", loading)
@@ -82,10 +83,9 @@ final class FuseFindings {
 
     /** Whether or not one was chosen. */
     static void addAlways(WorkingBuilder working, Entries entries, FuseCase choice) {
-        working.finding(assuming(choice, Comparison.of("The design current", choice.values().of(DESIGN))
-                .atMost(choice.values().of(AMPACITY), "what the conductor may carry", choice.row().source())
-                .otherwise(Verdict.STOP, "Take a thicker conductor. No fuse-link puts that right.")));
-        PlaceFindings.add(working, choice);
+        working.finding(choice.capacity().judge("The design current", choice.values().of(DESIGN), "Take a thicker conductor. No fuse-link puts that right."));
+        CapacitySteps.findings(entries, working, choice.capacity());
+        PlaceFindings.add(working, entries, choice);
         addBreaking(working, entries, choice.type());
     }
 
@@ -109,16 +109,12 @@ final class FuseFindings {
                 .finding());
     }
 
-    private static Finding assuming(FuseCase choice, Comparison comparison) {
-        return supposing(choice, comparison).finding();
-    }
-
     private static Comparison supposing(FuseCase choice, Comparison comparison) {
-        return choice.assumed().isEmpty() ? comparison : comparison.assuming(choice.assumed());
+        return choice.capacity().assumed().isEmpty() ? comparison : comparison.assuming(choice.capacity().assumed());
     }
 
     /** Where the highest rating comes from: the rule that allows more than the ampacity, or the ampacity itself. */
     private static Source limitSource(FuseCase choice) {
-        return choice.rules() == RuleSet.US_33_CFR ? choice.rules().source() : choice.row().source();
+        return choice.allowsMore() ? choice.rules().source() : choice.capacity().source();
     }
 }

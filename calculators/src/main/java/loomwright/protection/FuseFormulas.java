@@ -3,14 +3,12 @@ package loomwright.protection;
 import static loomwright.protection.FuseSymbols.AMPACITY;
 import static loomwright.protection.FuseSymbols.CHOSEN;
 import static loomwright.protection.FuseSymbols.DESIGN;
-import static loomwright.protection.FuseSymbols.ENGINE_FACTOR;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 import static loomwright.protection.FuseSymbols.LOADING;
 import static loomwright.protection.FuseSymbols.LOAD_SHARE;
 import static loomwright.protection.FuseSymbols.RULE_SHARE;
 import static loomwright.protection.FuseSymbols.SHEET_RATING;
-import static loomwright.protection.FuseSymbols.TABLE_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_SHARE;
 
@@ -20,7 +18,6 @@ import loomwright.worked.NamedFormula;
 
 /** The formulas of choosing a fuse-link. */
 final class FuseFormulas {
-    static final Formula IN_ENGINE_SPACE = new Formula(AMPACITY, TABLE_CURRENT.times(ENGINE_FACTOR));
     static final Formula HIGHEST_BY_RULE = new Formula(HIGHEST, RULE_SHARE.times(AMPACITY));
     static final Formula WARM = new Formula(WARM_SHARE, WARM_CURRENT.over(SHEET_RATING));
     static final Formula LEAST_PLAIN = new Formula(LEAST, DESIGN);
@@ -30,7 +27,6 @@ final class FuseFormulas {
     static final Formula LOADING_OF_CHOSEN = new Formula(LOADING, DESIGN.over(CHOSEN));
 
     static final List<NamedFormula> NAMED = List.of(
-            new NamedFormula("ampacity-in-engine-space", IN_ENGINE_SPACE),
             new NamedFormula("highest-rating", HIGHEST_BY_RULE),
             new NamedFormula("warm-share", WARM),
             new NamedFormula("least-rating-continuous", LEAST_CONTINUOUS),

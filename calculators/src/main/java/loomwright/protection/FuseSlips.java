@@ -3,7 +3,6 @@ package loomwright.protection;
 import static loomwright.protection.FuseSymbols.AMPACITY;
 import static loomwright.protection.FuseSymbols.CHOSEN;
 import static loomwright.protection.FuseSymbols.DESIGN;
-import static loomwright.protection.FuseSymbols.ENGINE_FACTOR;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 import static loomwright.protection.FuseSymbols.LOADING;
@@ -13,18 +12,15 @@ import static loomwright.protection.FuseSymbols.RULE_SHARE;
 import static loomwright.protection.FuseSymbols.TABLE_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_SHARE;
 
-import loomwright.conductor.TableFive;
+import loomwright.conductor.CapacitySteps;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
-import loomwright.table.Row;
 import loomwright.worked.WorkingBuilder;
 
 /** The known mistakes in choosing a fuse-link. */
 final class FuseSlips {
-    private static final Formula OTHER_COLUMN = new Formula(AMPACITY, TABLE_CURRENT);
-    private static final Formula TURNED_OVER = new Formula(AMPACITY, TABLE_CURRENT.over(ENGINE_FACTOR));
     private static final Formula RULE_LEFT_OUT = new Formula(HIGHEST, AMPACITY);
     private static final Formula HALF_AS_MUCH_AGAIN = new Formula(HIGHEST, Expression.number(1.5).times(AMPACITY));
     private static final Formula RULE_ON_TABLE = new Formula(HIGHEST, RULE_SHARE.times(TABLE_CURRENT));
@@ -36,8 +32,10 @@ final class FuseSlips {
     private FuseSlips() {}
 
     static void add(WorkingBuilder working, FuseCase choice, boolean chosen) {
-        addAmpacity(working, choice);
-        addHighest(working, choice);
+        CapacitySteps.slips(working, choice.capacity());
+        if (choice.capacity().isRated()) {
+            addHighest(working, choice);
+        }
         addLeast(working, choice);
         addRating(working, choice, chosen);
         if (chosen) {
@@ -51,41 +49,9 @@ final class FuseSlips {
         }
     }
 
-    private static void addAmpacity(WorkingBuilder working, FuseCase choice) {
-        Values values = choice.values();
-        Formula formula = choice.engineSpace() ? FuseFormulas.IN_ENGINE_SPACE : OTHER_COLUMN;
-        String words = "Each temperature rating has its own column: read the one printed on the cable.";
-        int column = FuseFields.COLUMNS.indexOf(choice.insulation());
-        if (column < FuseFields.COLUMNS.size() - 1) {
-            Quantity hotter = choice.row().quantity(FuseFields.COLUMNS.get(column + 1).column());
-            working.slip("hotter-column", "ampacity", "Read in the next column to the right", words, formula,
-                    values.with(TABLE_CURRENT, hotter));
-        }
-        if (column > 0) {
-            Quantity colder = choice.row().quantity(FuseFields.COLUMNS.get(column - 1).column());
-            working.slip("colder-column", "ampacity", "Read in the next column to the left", words, formula,
-                    values.with(TABLE_CURRENT, colder));
-        }
-        Row thicker = TableFive.thicker(choice.row());
-        if (thicker != null) {
-            working.slip(
-                    "thicker-row", "ampacity", "Read in the row of the next thicker size",
-                    "That row has more copper than this conductor.", formula,
-                    values.with(TABLE_CURRENT, thicker.quantity(choice.insulation().column())));
-        }
-        if (choice.engineSpace()) {
-            working.slip(
-                    "engine-factor-turned-over", "ampacity", "Divided by the factor for the engine space",
-                    "In the warm a conductor may carry less, so multiply.", TURNED_OVER, values);
-            working.slip(
-                    "engine-factor-left-out", "ampacity", "The factor for the engine space left out",
-                    "The table itself holds for 30 °C, outside engine spaces.", OTHER_COLUMN, values);
-        }
-    }
-
     private static void addHighest(WorkingBuilder working, FuseCase choice) {
         Values values = choice.values();
-        if (choice.rules() == RuleSet.US_33_CFR) {
+        if (choice.allowsMore()) {
             working.slip(
                     "ampacity-for-limit", "highest-rating", "The ampacity used in place of the limit of the rule",
                     "This rule set allows 150 % of it. To stay at the ampacity is prudent, but it is not what the rule says.",
@@ -100,10 +66,10 @@ final class FuseSlips {
                 "limit-of-the-load", "highest-rating", "The rule applied to the load",
                 "The conductor sets the highest rating, not the load.",
                 RULE_ON_LOAD, values);
-        if (choice.engineSpace()) {
+        if (choice.capacity().tableCurrent() != null) {
             working.slip(
-                    "limit-without-engine-factor", "highest-rating", "The factor for the engine space left out",
-                    "The table itself holds for 30 °C, outside engine spaces.", RULE_ON_TABLE, values);
+                    "limit-without-factors", "highest-rating", "The factors for warmth and bundle left out",
+                    "The table holds at its own conditions; where this conductor lies it carries less.", RULE_ON_TABLE, values);
         }
     }
 

@@ -2,7 +2,6 @@ package loomwright.protection;
 
 import static loomwright.protection.FuseSymbols.AMPACITY;
 import static loomwright.protection.FuseSymbols.DESIGN;
-import static loomwright.protection.FuseSymbols.ENGINE_FACTOR;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 import static loomwright.protection.FuseSymbols.LOAD_SHARE;
@@ -12,7 +11,6 @@ import static loomwright.protection.FuseSymbols.TABLE_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_CURRENT;
 import static loomwright.protection.FuseSymbols.WARM_SHARE;
 
-import loomwright.conductor.TableFive;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -24,18 +22,17 @@ import loomwright.worked.WorkingBuilder;
 final class FuseSteps {
     private FuseSteps() {}
 
-    /** What the conductor may carry where it lies. */
-    static Values ampacity(WorkingBuilder working, FuseCase choice) {
-        TableFive.Current current = TableFive.current(working, choice.row(), choice.insulation(), choice.engineSpace());
-        Values values = Values.of(TABLE_CURRENT, current.table()).with(AMPACITY, current.ampacity());
-        return choice.engineSpace() ? values.with(ENGINE_FACTOR, current.engineFactor()) : values;
-    }
-
-    /** The highest rating that still guards the conductor. */
+    /** The highest rating that still guards the conductor; it has none while nobody knows what the conductor carries. */
     static Values highest(WorkingBuilder working, FuseCase choice, Values values) {
-        Values more = values.with(RULE_SHARE, choice.rules().share());
+        if (!choice.capacity().isRated()) {
+            return values;
+        }
+        Values more = values.with(AMPACITY, choice.capacity().value()).with(RULE_SHARE, choice.rules().shareOf(choice.capacity().isByTableFive()));
+        if (choice.capacity().tableCurrent() != null) {
+            more = more.with(TABLE_CURRENT, choice.capacity().tableCurrent());
+        }
         Quantity highest = working.compute(
-                "Find the highest rating the rule allows", FuseFormulas.HIGHEST_BY_RULE, more, Units.AMPERE, choice.rules().why(),
+                "Find the highest rating the rule allows", FuseFormulas.HIGHEST_BY_RULE, more, Units.AMPERE, choice.rules().why(choice.allowsMore()),
                 choice.rules().source());
         return more.with(HIGHEST, highest);
     }

@@ -7,7 +7,6 @@ import loomwright.quantity.Dimension;
 /** The letters of choosing a fuse-link. */
 final class FuseSymbols {
     static final Symbol TABLE_CURRENT = AmpacitySymbols.TABLE_CURRENT;
-    static final Symbol ENGINE_FACTOR = AmpacitySymbols.WARMTH_FACTOR;
     static final Symbol AMPACITY = AmpacitySymbols.AMPACITY;
     static final Symbol RULE_SHARE = Symbol.of("k", "share of the ampacity that the rule allows", Dimension.NUMBER);
     static final Symbol HIGHEST = Symbol.of("I", "high", "highest rating the conductor allows", Dimension.CURRENT);

@@ -1,12 +1,12 @@
 package loomwright.protection;
 
-import loomwright.conductor.TableFive;
+import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
+import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
@@ -14,20 +14,18 @@ import loomwright.worked.WorkingBuilder;
 
 /** What the place and the conductor ask for beside the rating. */
 final class PlaceFindings {
-    private static final Quantity OUTSIDE = Quantity.of(30, Units.CELSIUS);
-    private static final Quantity ENGINE_SPACE = Quantity.of(50, Units.CELSIUS);
-
     private PlaceFindings() {}
 
-    static void add(WorkingBuilder working, FuseCase choice) {
-        TableFive.sayIfStandIn(working, choice.size(), choice.row());
+    static void add(WorkingBuilder working, Entries entries, FuseCase choice) {
         if (choice.rules() == RuleSet.US_33_CFR) {
             ifPassed(working, smallest(choice));
         }
         if (choice.warmRow() != null) {
             addWarmFuse(working, choice);
         }
-        ifPassed(working, warmConductor(choice));
+        if (choice.capacity().isByTable()) {
+            ifPassed(working, warmConductor(choice, Surroundings.of(entries).warmth()));
+        }
     }
 
     /** A check that says nothing while it holds. */
@@ -40,7 +38,7 @@ final class PlaceFindings {
     private static Comparison smallest(FuseCase choice) {
         Row rule = PublishedTables.smallestConductor().row("33-cfr-separate");
         Quantity smallest = rule.quantity("size-awg");
-        return Comparison.of("The size of the conductor", choice.size().in(Units.SQUARE_MILLIMETRE))
+        return Comparison.of("The size of the conductor", choice.capacity().size().in(Units.SQUARE_MILLIMETRE))
                 .atLeast(
                         smallest.in(Units.SQUARE_MILLIMETRE),
                         "the " + smallest.text() + " that this rule set asks for where a conductor is installed by itself", rule.source())
@@ -60,14 +58,11 @@ final class PlaceFindings {
                         "its data sheet, as re-rating or derating by temperature")));
     }
 
-    /** The ampacity holds for one temperature round the conductor. */
-    private static Comparison warmConductor(FuseCase choice) {
-        return Comparison.of("The temperature round the fuse-link", choice.ambient().in(Units.CELSIUS))
-                .atMost(
-                        choice.engineSpace() ? ENGINE_SPACE : OUTSIDE, "the temperature round the conductor that its ampacity holds for",
-                        Source.of(choice.row().source().document(), "183.425 Table 5 and note 1"))
+    /** The conductor begins at the fuse-link, so its end lies as warm. */
+    private static Comparison warmConductor(FuseCase choice, Quantity around) {
+        return Comparison.of("The temperature around the fuse-link", choice.ambient().in(Units.CELSIUS))
+                .atMost(around, "the temperature around the conductor that its ampacity was worked out for", choice.capacity().source())
                 .exact()
-                .otherwise(
-                        Verdict.CAUTION, "If the conductor lies as warm as that, it may carry less: work out its ampacity first.");
+                .otherwise(Verdict.CAUTION, "The conductor begins in that warmth: enter it as the temperature around the conductor as well.");
     }
 }

@@ -27,7 +27,7 @@ public enum RuleSet implements Choice {
 
     public static ChoiceField field() {
         return CHOICES.field(
-                "rule-set",
+                "fuse-rule",
                 "Rule for the highest rating",
                 "Rule sets differ. Your own code decides; without one, stay at what the conductor may carry.");
     }
@@ -60,8 +60,8 @@ public enum RuleSet implements Choice {
         return this == US_33_CFR ? row().source() : Source.commonPractice();
     }
 
-    String why() {
-        return this == US_33_CFR
+    String why(boolean allowsMore) {
+        return allowsMore
                 ? "This rule lets the fuse-link be rated above the ampacity, in circuits below 50 V."
                 : "A fuse-link rated no higher than the ampacity clears overloads as well as short circuits.";
     }

@@ -52,7 +52,7 @@ final class HeadroomChecks {
             working.finding(fuse.unknown(Guarded.CONDUCTOR, "the feed", "feed-ampacity", SupplyFields.entered()));
             return;
         }
-        RuleSet rule = RuleSet.of(entries.option("rule-set"));
+        RuleSet rule = RuleSet.of(entries.option("fuse-rule"));
         Comparison feed = fuse.guardsConductor("the feed", entries.quantity("feed-ampacity").in(Units.AMPERE), SupplyFields.entered(), rule, true);
         working.finding((rule == RuleSet.US_33_CFR ? feed.assuming("an ampacity that was read in Table 5 of 33 CFR") : feed).finding());
     }

@@ -1,9 +1,16 @@
 package loomwright.switching;
 
+import loomwright.conductor.AmpacityRuleSet;
+import loomwright.conductor.CarryingCapacity;
+import loomwright.conductor.ConductorFigures;
+import loomwright.conductor.ConductorKind;
+import loomwright.conductor.Insulation;
+import loomwright.conductor.Surroundings;
 import loomwright.protection.DeviceKind;
 import loomwright.protection.DeviceRule;
 import loomwright.protection.Guarded;
 import loomwright.protection.Holding;
+import loomwright.protection.RuleSet;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
@@ -12,6 +19,7 @@ import loomwright.table.PublishedTables;
 import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
+import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -59,14 +67,24 @@ final class TriggerFindings {
                 .finding());
     }
 
-    /** The fuse-link guards the trigger wire; what that may carry, only the reader's figure says. */
+    /** Nobody said what the wire may carry: by the table for its copper, as a careful person takes it. */
+    private static void byTable(WorkingBuilder working, Entries entries, DeviceRule rule) {
+        Quantity copper = ConductorFigures.copper(ConductorKind.of(entries.option("conductor")), entries.quantity(TriggerLoop.RUN.sizeField().key()));
+        CarryingCapacity capacity = CarryingCapacity.of(copper, AmpacityRuleSet.BOAT, Surroundings.unsaid(Insulation.T60));
+        Finding guarded = rule.guardsConductor(
+                "the trigger wire", capacity, RuleSet.CONDUCTOR_AMPACITY, "Take a smaller fuse-link, or a thicker trigger wire.");
+        working.finding(guarded.verdict() == Verdict.NOT_KNOWN
+                ? rule.unknown(Guarded.TRIGGER_WIRE, "the trigger wire", TriggerLoop.AMPACITY.key(), capacity.source())
+                : guarded);
+    }
+
+    /** The fuse-link guards the trigger wire. */
     private static void fuse(WorkingBuilder working, Entries entries) {
         Quantity rating = entries.quantity(TriggerLoop.FUSE.key());
         DeviceRule rule = DeviceRule.of("The trigger's fuse-link", rating);
         Quantity ampacity = entries.quantity(TriggerLoop.AMPACITY.key());
         if (ampacity == null) {
-            working.finding(rule.unknown(
-                    Guarded.TRIGGER_WIRE, "the trigger wire", TriggerLoop.AMPACITY.key(), PublishedTables.tradeFacts().source()));
+            byTable(working, entries, rule);
         } else {
             Source typed = Source.of(Document.COMPUTED, "held against the figure you entered");
             Comparison guarded = rule.guards(Guarded.TRIGGER_WIRE, "the trigger wire", ampacity, typed);

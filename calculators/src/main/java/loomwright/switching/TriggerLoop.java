@@ -50,7 +50,7 @@ public final class TriggerLoop implements Calculator {
 
     static final QuantityField AMPACITY = QuantityField.of(
                     "wire-ampacity", "Current that the trigger wire may carry",
-                    "From the table for its size and insulation, or its maker. The fuse-link may be no more.", 0.1, 100, Units.AMPERE)
+                    "From its data sheet. Empty takes the table for its size, with insulation for 60 °C and 40 °C around it. The fuse-link may be no more.", 0.1, 100, Units.AMPERE)
             .optional();
 
     private static final Description DESCRIPTION = new Description(

@@ -168,7 +168,7 @@ class VoltageDropTest {
         var carried = bench("conductor=sae-by-area", "size=12 AWG").working().nextQuestions().get(0).carried();
         assertEquals("5833\u00a0circular mil", carried.get("size"));
         // 12 AWG of Table 5 would be 25 A in 60 °C insulation; 5833 circular mils have less copper than that row, so 14 AWG stands in: 20 A
-        assertEquals(20, Trial.of("fuse-choice", "design-current=1 A", "size=" + carried.get("size")).value("ampacity"), EXACT);
+        assertEquals(20, Trial.of("fuse-choice", "ambient=30 °C", "design-current=1 A", "size=" + carried.get("size")).value("ampacity"), EXACT);
     }
 
     /** The run to the bench of the trailer, with entries changed; a later entry replaces an earlier one. */

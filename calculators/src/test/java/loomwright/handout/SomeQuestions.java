@@ -17,7 +17,7 @@ final class SomeQuestions {
     /** The trap of a lesson: the cable carries less than the load takes. */
     static final Question TRAP = new Question(
             "trap", "Twelve amperes on one square", "A heater takes 12 A for hours on 1 mm². What is the largest rating that guards the cable?", false,
-            Catalogue.find("fuse-choice"), Map.of("design-current", "12 A", "size", "1 mm2", "insulation-temperature", "t60", "fuse-type", "blade"), List.of(),
+            Catalogue.find("fuse-choice"), Map.of("design-current", "12 A", "size", "1 mm2", "insulation-temperature", "t60", "ambient", "30 °C", "fuse-type", "blade"), List.of(),
             List.of(Catalogue.find("fuse-choice").description().output("highest-rating")), "No fuse-link puts this right. Only a thicker cable does.");
     static final Question WORDS = Question.inWords("why", "In your own words", "Why does the route count twice?", "The current also has to come back.");
 

@@ -107,11 +107,11 @@ class RungStructureTest {
         assertEquals("0.8 V", steps.select("li[data-step=1] strong.value").text());
     }
 
-    /** 12 A through 1 mm², which Table 5 lets carry 10 A at 60 °C: no fuse-link puts that right. */
+    /** 12 A through 1 mm², which Table 5 lets carry 10 A with insulation of 60 °C, and 8.2 A at 40 °C: no fuse-link puts that right. */
     @Test
     void anExampleThatEndsInAStopSaysSo() {
         String said = read(RungMarkup.endsInAStop(fuse("12 A", "1 mm²"))).text().replace('\u00a0', ' ');
-        assertTrue(said.startsWith("This example ends in a stop: ") && said.contains("The design current, 12 A, is above what the conductor may carry, 10 A."), said);
+        assertTrue(said.startsWith("This example ends in a stop: ") && said.contains("The design current, 12 A, is above the ampacity of 1 mm² (10 A × 0.82), 8.2 A."), said);
         assertEquals("", RungMarkup.endsInAStop(fuse("2 A", "2.5 mm²")));
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
+import loomwright.conductor.Insulation;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
@@ -26,18 +27,18 @@ class FuseChoiceLawsTest {
     void aChosenRatingLiesBetweenTheLimitsOrTheWorkingStops(
             @ForAll @DoubleRange(min = 0.01, max = 600) double amperes,
             @ForAll @DoubleRange(min = 0.9, max = 150) double area,
-            @ForAll @IntRange(min = 0, max = 6) int column,
+            @ForAll Insulation insulation,
             @ForAll RuleSet rules,
             @ForAll boolean continuous,
             @ForAll boolean engineSpace,
             @ForAll boolean large,
             @ForAll @IntRange(min = -40, max = 125) int ambient) {
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=" + text(amperes) + " A", "size=" + text(area) + " mm2",
-                "insulation-temperature=" + FuseFields.COLUMNS.get(column).column(), "rule-set="
+                "fuse-choice", "ambient=30 °C", "design-current=" + text(amperes) + " A", "size=" + text(area) + " mm2",
+                "insulation-temperature=" + insulation.column(), "fuse-rule="
                         + (rules == RuleSet.US_33_CFR ? "33-cfr-183" : "conductor-ampacity"),
                 "continuous=" + (continuous ? "yes" : "no"), "engine-space=" + (engineSpace ? "yes" : "no"),
-                "fuse-type=" + (large ? "large-blade" : "blade"), "ambient=" + ambient + " °C");
+                "fuse-type=" + (large ? "large-blade" : "blade"), "fuse-ambient=" + ambient + " °C");
         boolean stops = trial.working().findings().stream().map(Finding::verdict).anyMatch(Verdict.STOP::equals);
         assertEquals(stops, !trial.answers("chosen-rating"));
         if (!stops) {
@@ -61,7 +62,7 @@ class FuseChoiceLawsTest {
         for (Row metric : PublishedTables.iec60228().rows()) {
             Quantity size = metric.quantity("size");
             if (size.value() >= 1) {
-                ChoiceStep step = (ChoiceStep) Trial.of("fuse-choice", "design-current=0.1 A", "size=" + size.text()).working().steps()
+                ChoiceStep step = (ChoiceStep) Trial.of("fuse-choice", "ambient=30 °C", "design-current=0.1 A", "size=" + size.text()).working().steps()
                         .get(0);
                 // NEC chapter 9 table 8 is for 75 °C; 254.5 ÷ 309.5 brings it to 20 °C
                 Row row = PublishedTables.necCh9Table8().find("size", step.result());
@@ -72,7 +73,7 @@ class FuseChoiceLawsTest {
     }
 
     private static double least(int ambient) {
-        return Trial.of("fuse-choice", "design-current=5 A", "size=10 AWG", "ambient=" + ambient + " °C").value("least-rating");
+        return Trial.of("fuse-choice", "ambient=30 °C", "design-current=5 A", "size=10 AWG", "fuse-ambient=" + ambient + " °C").value("least-rating");
     }
 
     private static String text(double number) {

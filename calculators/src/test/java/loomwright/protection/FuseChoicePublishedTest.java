@@ -21,8 +21,8 @@ class FuseChoicePublishedTest {
         return rows.stream()
                 .map(row -> DynamicTest.dynamicTest(row.name(), () -> {
                     Trial trial = Trial.of(
-                            "fuse-choice", "design-current=1 A", "size=" + row.size(), "insulation-temperature=" + row.column(),
-                            "rule-set=33-cfr-183");
+                            "fuse-choice", "ambient=30 °C", "design-current=1 A", "size=" + row.size(), "insulation-temperature=" + row.column(),
+                            "fuse-rule=33-cfr-183");
                     assertEquals(row.printed(), trial.value("ampacity"), EXACT);
                     assertEquals(1.5 * row.printed(), trial.value("highest-rating"), EXACT);
                 }))
@@ -34,8 +34,8 @@ class FuseChoicePublishedTest {
     @CsvSource({"20 °C, 40", "65 °C, 34", "85 °C, 30", "110 °C, 25", "125 °C, 22"})
     void agreesWithTheReRatingSheet(String ambient, String amperes) {
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=" + amperes + " A", "continuous=no", "size=4 AWG", "insulation-temperature=t105",
-                "fuse-type=large-blade", "ambient=" + ambient);
+                "fuse-choice", "ambient=30 °C", "design-current=" + amperes + " A", "continuous=no", "size=4 AWG", "insulation-temperature=t105",
+                "fuse-type=large-blade", "fuse-ambient=" + ambient);
         assertEquals(40, trial.value("least-rating"), EXACT);
         assertEquals(40, trial.value("chosen-rating"), EXACT);
     }
@@ -44,7 +44,7 @@ class FuseChoicePublishedTest {
     @ParameterizedTest(name = "NEC 210.20(A): {0} A for hours asks for {1} A")
     @CsvSource({"8, 10", "16, 20", "24, 30", "12, 15"})
     void agreesWithTheRuleForContinuousLoads(String load, double rating) {
-        Trial trial = Trial.of("fuse-choice", "design-current=" + load + " A", "size=8 AWG", "insulation-temperature=t105");
+        Trial trial = Trial.of("fuse-choice", "ambient=30 °C", "design-current=" + load + " A", "size=8 AWG", "insulation-temperature=t105");
         assertEquals(rating, trial.value("least-rating"), EXACT);
         assertEquals(rating, trial.value("chosen-rating"), EXACT);
     }
@@ -54,8 +54,8 @@ class FuseChoicePublishedTest {
     @CsvSource({"25, 25", "24, 25"})
     void agreesWithTheWorkedLimit(String load, double rating) {
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=" + load + " A", "continuous=no", "size=16 AWG", "insulation-temperature=t105",
-                "rule-set=33-cfr-183");
+                "fuse-choice", "ambient=30 °C", "design-current=" + load + " A", "continuous=no", "size=16 AWG", "insulation-temperature=t105",
+                "fuse-rule=33-cfr-183");
         assertEquals(37.5, trial.value("highest-rating"), EXACT);
         assertEquals(rating, trial.value("chosen-rating"), EXACT);
         assertEquals("largest-allowed", trial.slipBehind("chosen-rating", "35 A"));

@@ -20,7 +20,7 @@ class FuseChoiceTest {
     @Test
     void takesTheSmallestRatingThatCarriesTheLoad() {
         // 16 AWG, 105 °C: 25 A; 150 %: 37.5 A; 2 A ÷ 0.8 = 2.5 A; the next rating is 3 A; 2 ÷ 3 = 66.7 %
-        Trial trial = trial("design-current=2 A", "size=16 AWG", "rule-set=33-cfr-183");
+        Trial trial = trial("design-current=2 A", "size=16 AWG", "fuse-rule=33-cfr-183");
         assertEquals(25, trial.value("ampacity"), 1e-12);
         assertEquals(37.5, trial.value("highest-rating"), 1e-12);
         assertEquals(2.5, trial.value("least-rating"), 1e-12);
@@ -38,16 +38,16 @@ class FuseChoiceTest {
 
     @Test
     void staysAtTheAmpacityUnlessARuleSetAllowsMore() {
-        assertEquals(35, trial("design-current=2 A", "size=14 AWG", "rule-set=conductor-ampacity").value("highest-rating"), 1e-12);
-        assertEquals(52.5, trial("design-current=2 A", "size=14 AWG", "rule-set=33-cfr-183").value("highest-rating"), 1e-12);
+        assertEquals(35, trial("design-current=2 A", "size=14 AWG", "fuse-rule=conductor-ampacity").value("highest-rating"), 1e-12);
+        assertEquals(52.5, trial("design-current=2 A", "size=14 AWG", "fuse-rule=33-cfr-183").value("highest-rating"), 1e-12);
     }
 
     /** Who types a current and a size and nothing else gets the careful rule: 18 AWG stands in for 1 mm², 60 °C, 10 A. */
     @Test
     void twelveAmperesThroughOneSquareMillimetreIsAStop() {
-        Trial trial = Trial.of("fuse-choice", "design-current=12 A", "size=1 mm²");
+        Trial trial = Trial.of("fuse-choice", "ambient=30 °C", "design-current=12 A", "size=1 mm²");
         assertEquals(10, trial.value("ampacity"), 1e-12);
-        assertEquals(Verdict.STOP, trial.finding("The design current, 12\u00a0A, is above what the conductor may carry, 10\u00a0A").verdict());
+        assertEquals(Verdict.STOP, trial.finding("The design current, 12\u00a0A, is above the ampacity of 1\u00a0mm², 10\u00a0A").verdict());
         assertFalse(trial.answers("chosen-rating"));
     }
 
@@ -58,7 +58,7 @@ class FuseChoiceTest {
     })
     void multipliesByTheFactorOfTheEngineSpace(String insulation, double amperes) {
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=2 A", "size=12 AWG", "insulation-temperature=" + insulation, "engine-space=yes");
+                "fuse-choice", "ambient=30 °C", "design-current=2 A", "size=12 AWG", "insulation-temperature=" + insulation, "engine-space=yes");
         assertEquals(amperes, trial.value("ampacity"), 1e-9);
     }
 
@@ -69,21 +69,21 @@ class FuseChoiceTest {
         "86 °C, 20", "110 °C, 20", "125 °C, 22.727", "149 °F, 14.706"
     })
     void takesTheNextHotterRowAndNeverReadsBetween(String ambient, double least) {
-        assertEquals(least, trial("design-current=10 A", "size=10 AWG", "ambient=" + ambient).value("least-rating"), 0.0005);
+        assertEquals(least, trial("design-current=10 A", "size=10 AWG", "fuse-ambient=" + ambient).value("least-rating"), 0.0005);
     }
 
     @Test
     void saysWhenTheRowIsNotThatOfThePlace() {
-        assertTrue(trial("design-current=10 A", "size=10 AWG", "ambient=30 °C").working().steps().stream()
+        assertTrue(trial("design-current=10 A", "size=10 AWG", "fuse-ambient=30 °C").working().steps().stream()
                 .anyMatch(step -> step.why().contains("no row for 30\u00a0°C, so the next hotter one is taken")));
-        assertFalse(trial("design-current=10 A", "size=10 AWG", "ambient=65 °C").working().steps().stream()
+        assertFalse(trial("design-current=10 A", "size=10 AWG", "fuse-ambient=65 °C").working().steps().stream()
                 .anyMatch(step -> step.why().contains("no row for")));
     }
 
     @Test
     void refusesNothingElseWithinItsLimits() {
         assertTrue(trial("design-current=600 A", "size=18 AWG",
-                "ambient=126 °C").refusal().startsWith("ambient: Temperature round the fuse-link"));
+                "fuse-ambient=126 °C").refusal().startsWith("fuse-ambient: Temperature around the fuse-link"));
     }
 
     @Test
@@ -108,7 +108,7 @@ class FuseChoiceTest {
     @Test
     void stopsWhenTheLoadAsksForMoreThanTheConductorAllows() {
         // 14 AWG, 75 °C: 20 A; 20 A ÷ 0.8 = 25 A
-        Trial trial = Trial.of("fuse-choice", "design-current=20 A", "size=14 AWG", "insulation-temperature=t75");
+        Trial trial = Trial.of("fuse-choice", "ambient=30 °C", "design-current=20 A", "size=14 AWG", "insulation-temperature=t75");
         assertFalse(trial.answers("chosen-rating"));
         assertFalse(trial.answers("loading-percent"));
         Finding stop = trial.finding("The least rating that the load asks for");
@@ -121,9 +121,9 @@ class FuseChoiceTest {
     void stopsWhenTheConductorIsTooThinForTheLoad() {
         // 150 % of 20 A would allow a 30 A fuse-link, and 24 A would fit under it: the conductor carries 20 A all the same
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=24 A", "continuous=no", "size=14 AWG", "insulation-temperature=t75", "rule-set=33-cfr-183");
+                "fuse-choice", "ambient=30 °C", "design-current=24 A", "continuous=no", "size=14 AWG", "insulation-temperature=t75", "fuse-rule=33-cfr-183");
         assertFalse(trial.answers("chosen-rating"));
-        assertEquals(Verdict.STOP, trial.finding("The design current, 24\u00a0A, is above what the conductor may carry, 20\u00a0A").verdict());
+        assertEquals(Verdict.STOP, trial.finding("The design current, 24\u00a0A, is above the ampacity of 14\u00a0AWG, 20\u00a0A").verdict());
     }
 
     @ParameterizedTest(name = "{0} A in {1}, {2}: {4}")
@@ -135,7 +135,7 @@ class FuseChoiceTest {
     })
     void stopsAtAGapInTheStandardRatings(String amperes, String size, String type, String engineSpace, String remedy) {
         Trial trial = Trial.of(
-                "fuse-choice", "design-current=" + amperes + " A", "continuous=no", "size=" + size, "fuse-type=" + type,
+                "fuse-choice", "ambient=30 °C", "design-current=" + amperes + " A", "continuous=no", "size=" + size, "fuse-type=" + type,
                 "engine-space=" + engineSpace, "insulation-temperature=t60");
         Finding stop = trial.finding("No standard");
         assertEquals(Verdict.STOP, stop.verdict());
@@ -150,20 +150,20 @@ class FuseChoiceTest {
         "size=12 AWG, continuous=yes, ampacity, 40 A, colder-column",
         "size=12 AWG, continuous=yes, ampacity, 60 A, thicker-row",
         // 45 ÷ 0.85 = 52.9; engine space left out 45; 50 × 0.85 = 42.5
-        "size=12 AWG, engine-space=yes, ampacity, 52.9 A, engine-factor-turned-over",
-        "size=12 AWG, engine-space=yes, ampacity, 45 A, engine-factor-left-out",
+        "size=12 AWG, engine-space=yes, ampacity, 52.9 A, warmth-turned-over",
+        "size=12 AWG, engine-space=yes, ampacity, 45 A, warmth-left-out",
         "size=12 AWG, engine-space=yes, ampacity, 42.5 A, hotter-column",
-        "size=12 AWG, rule-set=33-cfr-183, highest-rating, 45 A, ampacity-for-limit",
-        "size=12 AWG, rule-set=33-cfr-183, highest-rating, 15 A, limit-of-the-load",
-        "size=12 AWG, rule-set=conductor-ampacity, highest-rating, 67.5 A, rule-of-another-set",
-        "size=12 AWG, engine-space=yes, highest-rating, 45 A, limit-without-engine-factor",
+        "size=12 AWG, fuse-rule=33-cfr-183, highest-rating, 45 A, ampacity-for-limit",
+        "size=12 AWG, fuse-rule=33-cfr-183, highest-rating, 15 A, limit-of-the-load",
+        "size=12 AWG, fuse-rule=conductor-ampacity, highest-rating, 67.5 A, rule-of-another-set",
+        "size=12 AWG, engine-space=yes, highest-rating, 45 A, limit-without-factors",
         "size=12 AWG, continuous=yes, least-rating, 8 A, continuous-multiplied",
         "size=12 AWG, continuous=yes, least-rating, 10 A, continuous-left-out",
-        "size=12 AWG, ambient=65 °C, least-rating, 12.5 A, re-rating-left-out",
+        "size=12 AWG, fuse-ambient=65 °C, least-rating, 12.5 A, re-rating-left-out",
         // 10 × 0.85 ÷ 0.8 = 10.625; 10 × 0.8 ÷ 0.85 = 9.412; 10 ÷ 0.85 = 11.765
-        "size=12 AWG, ambient=65 °C, least-rating, 10.625 A, re-rating-multiplied",
-        "size=12 AWG, ambient=65 °C, least-rating, 9.412 A, continuous-multiplied",
-        "size=12 AWG, ambient=65 °C, least-rating, 11.765 A, continuous-left-out",
+        "size=12 AWG, fuse-ambient=65 °C, least-rating, 10.625 A, re-rating-multiplied",
+        "size=12 AWG, fuse-ambient=65 °C, least-rating, 9.412 A, continuous-multiplied",
+        "size=12 AWG, fuse-ambient=65 °C, least-rating, 11.765 A, continuous-left-out",
         "size=12 AWG, continuous=yes, chosen-rating, 10 A, device-only",
         "size=12 AWG, continuous=yes, chosen-rating, 40 A, largest-allowed",
         "size=12 AWG, continuous=yes, loading-percent, 150 %, loading-turned-over",
@@ -175,7 +175,7 @@ class FuseChoiceTest {
 
     @Test
     void knowsTheFuseLinkChosenForTheDeviceAboveTheConductor() {
-        Trial trial = Trial.of("fuse-choice", "design-current=20 A", "size=14 AWG", "insulation-temperature=t75");
+        Trial trial = Trial.of("fuse-choice", "ambient=30 °C", "design-current=20 A", "size=14 AWG", "insulation-temperature=t75");
         assertEquals("above-the-conductor", trial.slipBehind("chosen-rating", "25 A"));
         assertEquals("DIFFERS", trial.slipBehind("chosen-rating", "40 A"));
     }
@@ -193,7 +193,7 @@ class FuseChoiceTest {
     }
 
     private static Trial trial(String... entries) {
-        List<String> all = new ArrayList<>(List.of("insulation-temperature=t105"));
+        List<String> all = new ArrayList<>(List.of("insulation-temperature=t105", "ambient=30 °C"));
         all.addAll(List.of(entries));
         return Trial.of("fuse-choice", all.toArray(new String[0]));
     }

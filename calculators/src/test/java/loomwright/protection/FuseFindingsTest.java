@@ -15,11 +15,11 @@ class FuseFindingsTest {
     @Test
     void warnsOfARatingAboveTheAmpacity() {
         // 18 AWG, 105 °C: 20 A, at most 30 A; 17 A ÷ 0.8 = 21.25 A: the rating is 25 A
-        Trial trial = trial("design-current=17 A", "size=18 AWG", "rule-set=33-cfr-183");
+        Trial trial = trial("design-current=17 A", "size=18 AWG", "fuse-rule=33-cfr-183");
         assertEquals(25, trial.value("chosen-rating"), 1e-12);
         assertEquals(Verdict.CAUTION, trial.finding("the bare ampacity of the conductor").verdict());
         assertEquals(Verdict.PASSED, trial.finding("is within 150\u00a0% of what the conductor behind it may carry, 30\u00a0A").verdict());
-        assertEquals(Verdict.PASSED, trial("design-current=2 A", "size=16 AWG", "rule-set=33-cfr-183").finding("the bare ampacity of the conductor").verdict());
+        assertEquals(Verdict.PASSED, trial("design-current=2 A", "size=16 AWG", "fuse-rule=33-cfr-183").finding("the bare ampacity of the conductor").verdict());
     }
 
     @Test
@@ -33,7 +33,7 @@ class FuseFindingsTest {
 
     @Test
     void saysThatTheReRatingIsOfOnePartOnly() {
-        Finding finding = trial("design-current=2 A", "size=16 AWG", "ambient=30 °C").finding("re-rating is printed for");
+        Finding finding = trial("design-current=2 A", "size=16 AWG", "fuse-ambient=30 °C").finding("re-rating is printed for");
         assertEquals(Verdict.NOT_KNOWN, finding.verdict());
         assertEquals("warm-share", finding.missing().key());
         assertTrue(finding.words().endsWith("and 65\u00a0°C for 30\u00a0°C."), finding.words());
@@ -42,11 +42,11 @@ class FuseFindingsTest {
 
     @Test
     void warnsOfAPlaceWarmerThanTheTable() {
-        assertTrue(trial("design-current=2 A", "size=16 AWG", "ambient=31 °C").hasFinding("that its ampacity holds for, 30\u00a0°C"));
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "ambient=30 °C").hasFinding("that its ampacity holds for"));
-        assertTrue(trial("design-current=2 A", "size=16 AWG", "ambient=51 °C",
-                "engine-space=yes").hasFinding("that its ampacity holds for, 50\u00a0°C"));
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "ambient=50 °C", "engine-space=yes").hasFinding("that its ampacity holds for"));
+        String warmer = "its ampacity was worked out for";
+        assertTrue(trial("design-current=2 A", "size=16 AWG", "fuse-ambient=31 °C").hasFinding(warmer + ", 30\u00a0°C"));
+        assertFalse(trial("design-current=2 A", "size=16 AWG", "fuse-ambient=30 °C").hasFinding(warmer));
+        assertTrue(trial("design-current=2 A", "size=16 AWG", "fuse-ambient=51 °C", "engine-space=yes").hasFinding(warmer + ", 50\u00a0°C"));
+        assertFalse(trial("design-current=2 A", "size=16 AWG", "fuse-ambient=50 °C", "engine-space=yes").hasFinding(warmer));
     }
 
     @Test
@@ -61,9 +61,9 @@ class FuseFindingsTest {
     @Test
     void warnsOfAConductorTooSmallForTheRuleSet() {
         assertEquals(
-                Verdict.CAUTION, trial("design-current=2 A", "size=18 AWG", "rule-set=33-cfr-183").finding("the 16\u00a0AWG that this rule set asks for")
+                Verdict.CAUTION, trial("design-current=2 A", "size=18 AWG", "fuse-rule=33-cfr-183").finding("the 16\u00a0AWG that this rule set asks for")
                         .verdict());
-        assertFalse(trial("design-current=2 A", "size=16 AWG", "rule-set=33-cfr-183").hasFinding("this rule set asks for"));
+        assertFalse(trial("design-current=2 A", "size=16 AWG", "fuse-rule=33-cfr-183").hasFinding("this rule set asks for"));
         assertFalse(trial("design-current=2 A", "size=18 AWG").hasFinding("this rule set asks for"));
     }
 
@@ -74,7 +74,7 @@ class FuseFindingsTest {
     }
 
     private static Trial trial(String... entries) {
-        List<String> all = new ArrayList<>(List.of("insulation-temperature=t105"));
+        List<String> all = new ArrayList<>(List.of("insulation-temperature=t105", "ambient=30 °C"));
         all.addAll(List.of(entries));
         return Trial.of("fuse-choice", all.toArray(new String[0]));
     }
@@ -92,7 +92,7 @@ class FuseFindingsTest {
     /** 2 A ÷ (80 % × 90 %) = 2.778 A. */
     @Test
     void takesTheReRatingOfTheReadersOwnSheet() {
-        Trial own = trial("design-current=2 A", "size=16 AWG", "ambient=60 °C", "warm-share=90 %");
+        Trial own = trial("design-current=2 A", "size=16 AWG", "fuse-ambient=60 °C", "warm-share=90 %");
         assertEquals(2 / 0.72, own.value("least-rating"), 1e-9);
         assertFalse(own.hasFinding("re-rating"));
     }
@@ -100,14 +100,14 @@ class FuseFindingsTest {
     @Test
     void saysWhatItTookForGranted() {
         assertTrue(Trial.of("fuse-choice", "design-current=2 A", "size=16 AWG").hasFinding(
-                "Assuming insulation for 60 °C and a conductor outside engine spaces: The fuse-link chosen"));
-        assertFalse(Trial.of("fuse-choice", "design-current=2 A", "size=16 AWG", "insulation-temperature=t60", "engine-space=no").hasFinding("Assuming"));
+                "Assuming insulation for 60\u00a0°C and 40\u00a0°C around it: The fuse-link chosen"));
+        assertFalse(trial("design-current=2 A", "size=16 AWG").hasFinding("Assuming"));
     }
 
     /** 12 A for hours on 1 mm² with 60 °C insulation: 18 AWG stands in with 10 A, so the load alone is too much. */
     @Test
     void stopsTwelveAmperesOnOneSquareMillimetreUnlessARuleThatAllowsMoreIsChosen() {
-        Trial careful = Trial.of("fuse-choice", "design-current=12 A", "size=1 mm2");
+        Trial careful = Trial.of("fuse-choice", "ambient=30 °C", "design-current=12 A", "size=1 mm2");
         assertFalse(careful.answers("chosen-rating"));
         assertEquals(Verdict.STOP, careful.finding("The design current").verdict());
     }

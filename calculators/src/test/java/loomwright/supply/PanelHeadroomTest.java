@@ -122,6 +122,6 @@ class PanelHeadroomTest {
 
     private static Trial fused(String rating, String rule) {
         return Trial.of(
-                "panel-headroom", "new-current=1 A", "panel-limit=100 A", "feed-fuse=" + rating, "feed-ampacity=25 A", "rule-set=" + rule);
+                "panel-headroom", "new-current=1 A", "panel-limit=100 A", "feed-fuse=" + rating, "feed-ampacity=25 A", "fuse-rule=" + rule);
     }
 }

@@ -3,6 +3,7 @@ package loomwright.switching;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import loomwright.worked.Finding;
 import loomwright.worked.Slips;
 import loomwright.worked.Trial;
 import loomwright.worked.Verdict;
@@ -46,7 +47,15 @@ class TriggerLoopTest {
 
     @Test
     void holdsTheFuseLinkAgainstTheWireItGuards() {
-        assertEquals("wire-ampacity", relay().finding("guards the trigger wire").missing().key());
+        // BS 7671 Table 4F3A: 0.5 mm², 3 A; at 40 °C times 0.82 for insulation of 60 °C: 2.46 A.
+        Finding assumed = relay().finding("before the trigger wire");
+        assertEquals(Verdict.PASSED, assumed.verdict());
+        assertEquals(2.46, assumed.limit().value(), 1e-9);
+        assertTrue(assumed.words().startsWith("Assuming insulation for 60\u00a0°C and 40\u00a0°C around it"), assumed.words());
+        assertEquals(Verdict.STOP, relay("fuse-rating=30 A").finding("before the trigger wire").verdict());
+        // Thinner than every table: nobody knows what it carries, and 5 A is above what even 0.5 mm² does.
+        assertEquals("wire-ampacity", relay("size=0.35 mm2", "fuse-rating=1 A").finding("guards the trigger wire").missing().key());
+        assertEquals(Verdict.STOP, relay("size=0.35 mm2", "fuse-rating=5 A").finding("before the trigger wire").verdict());
         assertEquals(Verdict.PASSED, relay("fuse-rating=2 A", "wire-ampacity=3 A").finding("the trigger wire").verdict());
         assertEquals(Verdict.STOP, relay("fuse-rating=30 A", "wire-ampacity=3 A").finding("the trigger wire").verdict());
     }

@@ -3,6 +3,7 @@ package loomwright.browser;
 import java.util.HashMap;
 import java.util.Map;
 import loomwright.catalogue.Catalogue;
+import loomwright.markup.FormerEntries;
 import loomwright.markup.Fragment;
 import loomwright.markup.Links;
 import loomwright.worked.Calculator;
@@ -46,7 +47,7 @@ final class Examples {
         HTMLElement first = carried.isEmpty() ? null : document.querySelector(EXAMPLE);
         LiveExample example = first == null ? null : of(first);
         if (example != null) {
-            example.fill(carried);
+            example.fill(FormerEntries.now(first.getAttribute("data-calculator"), carried));
         }
     }
 

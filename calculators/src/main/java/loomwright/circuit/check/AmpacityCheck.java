@@ -2,7 +2,6 @@ package loomwright.circuit.check;
 
 import loomwright.circuit.Conductor;
 import loomwright.circuit.Node;
-import loomwright.conductor.AmpacityRuleSet;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.protection.DeviceRule;
 import loomwright.protection.RuleSet;
@@ -36,7 +35,7 @@ final class AmpacityCheck implements PartCheck {
         Finding finding = stops ? guarded(device.title(), GuardCheck.rating(device), node, conductor, rule) : bySmallest;
         GuardCheck.add(Check.CONDUCTOR_PROTECTED, node, device, capacity.value(), finding, context, findings);
         if (capacity.isRated()) {
-            GuardCheck.addNearest(node, smallest, most(conductor, capacity, rule), capacity.source(), findings);
+            GuardCheck.addNearest(node, smallest, DeviceRule.most(capacity, rule), capacity.source(), findings);
         }
     }
 
@@ -47,17 +46,6 @@ final class AmpacityCheck implements PartCheck {
     }
 
     static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule, String remedy) {
-        CarryingCapacity capacity = conductor.capacity();
-        boolean ownTable = capacity.isByTable() && conductor.rules() == AmpacityRuleSet.BOAT;
-        if (capacity.isRated() && rule.shareOf(ownTable).base() > 1) {
-            return DeviceRule.of(device, rating).guardsConductor(node.title(), capacity.value(), capacity.source(), rule, ownTable).finding();
-        }
-        return capacity.judgeRating(
-                device + ", before " + node.title() + ": its rating", rating, remedy);
-    }
-
-    private static Quantity most(Conductor conductor, CarryingCapacity capacity, RuleSet rule) {
-        double share = Math.max(1, rule.shareOf(capacity.isByTable() && conductor.rules() == AmpacityRuleSet.BOAT).base());
-        return Quantity.ofBase(share * capacity.value().base(), capacity.value().unit());
+        return DeviceRule.of(device, rating).guardsConductor(node.title(), conductor.capacity(), rule, remedy);
     }
 }

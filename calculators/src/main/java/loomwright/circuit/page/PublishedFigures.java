@@ -83,6 +83,7 @@ public final class PublishedFigures {
         }
         if (node.kind() == PartKind.CONDUCTOR) {
             entries.put("length-counts", "one-way");
+            entries.put(PartFigures.COPPER, ((Conductor) node.figures()).copper().text());
         }
     }
 

@@ -24,6 +24,9 @@ import loomwright.worked.NextQuestion;
 final class Workings {
     /** More digits than any page shows, so that the calculator comes to the same figure. */
     private static final int DIGITS = 9;
+    /** What the choice of a fuse-link takes as a design current, in amperes. */
+    private static final double LEAST_DESIGN = 0.001;
+    private static final double MOST_DESIGN = 1000;
     private static final String SPAN = "76.2 mm";
 
     private final Examination examination;
@@ -47,7 +50,7 @@ final class Workings {
     private String calculator() {
         return switch (found.check()) {
             case AMPACITY -> ampacity(node, figure());
-            case CONDUCTOR_PROTECTED -> ampacity(node.figures() instanceof Conductor ? node : other(), null);
+            case CONDUCTOR_PROTECTED -> fuse(node.figures() instanceof Conductor ? node : other());
             case BREAKING_CAPACITY -> breaking();
             case SHORT_CIRCUIT_HEAT -> heating();
             case SELECTIVITY -> selectivity();
@@ -86,15 +89,32 @@ final class Workings {
     }
 
     private String ampacity(Node run, Quantity current) {
-        if (!(run.figures() instanceof Conductor conductor)) {
+        if (!(run.figures() instanceof Conductor conductor) || conductor.sheetAmpacity() != null) {
             return null;
         }
+        laid(run, conductor);
+        put("design-current", current);
+        return "ampacity";
+    }
+
+    private void laid(Node run, Conductor conductor) {
         for (String key : new String[] {"rule-set", "insulation-temperature", "engine-space", "ambient", "conductors-together"}) {
             copy(run, key, key);
         }
         put("size", conductor.copper());
-        put("design-current", current);
-        return "ampacity";
+    }
+
+    /** Which device such a run may have; the one that is there may be none of those sold as blades. */
+    private String fuse(Node run) {
+        Quantity design = Quantity.of(examination.solution().designAmperes(run), Units.AMPERE);
+        if (!(run.figures() instanceof Conductor conductor) || design.value() < LEAST_DESIGN || design.value() > MOST_DESIGN) {
+            return ampacity(run, null);
+        }
+        laid(run, conductor);
+        put("design-current", design);
+        put("sheet-ampacity", conductor.sheetAmpacity());
+        copy(examination.circuit().supply(), "fuse-rule", "fuse-rule");
+        return "fuse-choice";
     }
 
     private String breaking() {

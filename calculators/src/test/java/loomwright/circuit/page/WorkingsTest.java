@@ -38,7 +38,7 @@ class WorkingsTest {
         hold(WorkedCircuits.trailer());
         hold(WorkedCircuits.punt());
         assertEquals(
-                Set.of("ampacity", "breaking-capacity", "fuse-place", "joint-heat", "panel-headroom", "selectivity", "short-circuit-heating", "trigger-loop"),
+                Set.of("ampacity", "breaking-capacity", "fuse-choice", "fuse-place", "joint-heat", "panel-headroom", "selectivity", "short-circuit-heating", "trigger-loop"),
                 opened);
     }
 

@@ -24,7 +24,7 @@ final class ChecksInOrder implements Drawing {
     @Override
     public List<String> takes() {
         return List.of(
-                "accessory-current", "pair-current", "panel-now", "panel-limit", "size", "cut", "fuse", "distance", "short-circuit",
+                "accessory-current", "pair-current", "panel-now", "panel-limit", "size", "cut", "warmth", "fuse", "distance", "short-circuit",
                 "breaking-capacity", "battery", "test-current", "parts");
     }
 
@@ -88,7 +88,8 @@ final class ChecksInOrder implements Drawing {
     }
 
     private static String fuse(Given given) {
-        Computed choice = Computed.by("fuse-choice").with("design-current", given.text("accessory-current")).with("size", given.text("size"));
+        Computed choice = Computed.by("fuse-choice").with("design-current", given.text("accessory-current")).with("size", given.text("size"))
+                .with("ambient", given.text("warmth"));
         return given.label("fuse") + ", between " + choice.result("least-rating", Units.AMPERE).text(3) + " and "
                 + choice.result("highest-rating", Units.AMPERE).text(3);
     }

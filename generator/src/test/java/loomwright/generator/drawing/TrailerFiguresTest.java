@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class TrailerFiguresTest {
     private static final Map<String, String> CHECKS = Map.ofEntries(
             Map.entry("accessory-current", "10.08 A"), Map.entry("pair-current", "6.72 A"), Map.entry("panel-now", "6.3 A"),
-            Map.entry("panel-limit", "20 A"), Map.entry("size", "6 mm²"), Map.entry("cut", "4.7 m"), Map.entry("fuse", "15 A"),
+            Map.entry("panel-limit", "20 A"), Map.entry("size", "6 mm²"), Map.entry("cut", "4.7 m"), Map.entry("warmth", "30 °C"), Map.entry("fuse", "15 A"),
             Map.entry("distance", "0.15 m"), Map.entry("short-circuit", "958 A"), Map.entry("breaking-capacity", "20 kA"),
             Map.entry("battery", "13.10 V"),
             Map.entry("test-current", "8 A"), Map.entry("parts", "15 mΩ"));
