@@ -13,7 +13,6 @@ import loomwright.worked.Option;
 /** The published tables of lead-acid voltage at rest. They disagree, so one is used as a whole. */
 enum ChargeTable implements Choice {
     BCI("bci", "credited to BCI: 12.65 V full, 12.24 V half", "The table credited to BCI", PublishedTables.batteryOcvBci()),
-    ROUNDED("rounded", "rounded: 12.6 V full, 12.2 V half", "The rounded table", PublishedTables.batteryOcvRounded()),
     MAGAZINE("magazine", "of a magazine: 12.66 V full, 12.3 V half", "The table of a magazine", PublishedTables.batteryOcvMagazine());
 
     static final Choices<ChargeTable> CHOICES = Choices.among(values());
@@ -34,7 +33,7 @@ enum ChargeTable implements Choice {
 
     static ChoiceField field() {
         return CHOICES.field(
-                "table", "Table", "Three published tables disagree by up to 0.3 V. The battery maker's own rules; stay with one table.");
+                "table", "Table", "Two published tables disagree by up to 0.1 V. The battery maker's own rules; stay with one table.");
     }
 
     static ChargeTable of(Option chosen) {

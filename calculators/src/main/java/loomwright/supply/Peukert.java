@@ -23,7 +23,7 @@ import loomwright.worked.WorkingBuilder;
  * <p>t = H × (C ÷ (I × H))^k with C given for H hours, or t = C1 ÷ I^k with C1 given at 1 A, in h. The two agree when C1 is the capacity at
  * 1 A; they differ widely when the 20 h rating is put in its place. Holds for a steady current at one temperature.
  *
- * @source battery page defining H, C, I, k and t; exponents from the table battery-limits
+ * @source Peukert's law (Doerffel and Sharkh 2006 review it); exponents from the table battery-limits
  */
 public final class Peukert implements Calculator {
     private static final ChoiceField CAPACITY_IS = ChoiceField.of(
@@ -38,7 +38,7 @@ public final class Peukert implements Calculator {
             .usually("20 h");
 
     private static final QuantityField EXPONENT = QuantityField.of(
-            "exponent", "Peukert exponent", "From the data sheet. Lead-acid is printed as 1.1 to 1.3.", 1, 2, Units.ONE);
+            "exponent", "Peukert exponent", "From the data sheet. Lead-acid usually has 1.1 to 1.3.", 1, 2, Units.ONE);
 
     private static final Description DESCRIPTION = new Description(
             "peukert",
@@ -140,6 +140,6 @@ public final class Peukert implements Calculator {
     }
 
     private static Source source() {
-        return Source.of(Documents.batteryDefinitionPage(), "");
+        return Source.of(Documents.doerffelSharkh2006(), "");
     }
 }

@@ -21,8 +21,8 @@ final class PeukertChecks {
         boolean below = !Comparison.atLeast(exponent, low);
         Comparison range = Comparison.of("The exponent", exponent);
         working.finding((below
-                        ? range.atLeast(low, "the least printed for lead-acid", row.source())
-                        : range.atMost(high, "the greatest printed for lead-acid", row.source()))
+                        ? range.atLeast(low, "the least usual for lead-acid", row.source())
+                        : range.atMost(high, "the greatest usual for lead-acid", row.source()))
                 .exact()
                 .otherwise(Verdict.CAUTION, "Take it from the data sheet of your battery.")
                 .finding());

@@ -22,7 +22,7 @@ import loomwright.worked.WorkingBuilder;
  *
  * <p>Read from one published table: the answer is the two rows the voltage lies between, in %. There is no reading between rows.
  *
- * @source tables battery-ocv-bci, battery-ocv-rounded, battery-ocv-magazine; freezing points battery-specific-gravity
+ * @source tables battery-ocv-bci, battery-ocv-magazine; freezing points battery-specific-gravity
  */
 public final class StateOfCharge implements Calculator {
     private static final ChoiceField KIND = ChoiceField.of(

@@ -30,7 +30,7 @@ class FindingWordsTest {
             run-time | chemistry=lead-acid; capacity=100 Ah; load-current=6 A | CAUTION | The current drawn, 6 A, is above that of a 20 h rating, 5 A.
             run-time | capacity=100 Ah; load-current=10 A; resting-voltage=12 V; internal-resistance=0.3 Ω | STOP | The voltage under load, 9 V, is below the end of discharge, 10 V.
             run-time | chemistry=lead-acid; capacity=100 Ah; load-current=5 A; usable-depth=60 % | CAUTION | The depth of discharge, 60 %, is above the planning value for lead-acid, 50 %.
-            peukert | capacity=100 Ah; exponent=1.4; load-current=5 A | CAUTION | The exponent, 1.4, is above the greatest printed for lead-acid, 1.3.
+            peukert | capacity=100 Ah; exponent=1.4; load-current=5 A | CAUTION | The exponent, 1.4, is above the greatest usual for lead-acid, 1.3.
             panel-yield | panel-power=100 W; peak-sun-hours=3 h; factor-1=71 % | CAUTION | The efficiency of all factors, 71 %, is above the planning value, 70 %.
             panel-yield | panel-power=100 W; peak-sun-hours=3 h; energy-per-day=211 Wh | CAUTION | What the panel gives in a day, 210 Wh, is below what is used in a day, 211 Wh.
             panel-yield | panel-power=132 W; peak-sun-hours=3 h; temperature=5 °C; capacity=50 Ah | STOP | The charging current of full sun, 11 A, is above what this battery takes below 10 °C, 10 A.

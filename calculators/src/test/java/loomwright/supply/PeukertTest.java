@@ -80,8 +80,8 @@ class PeukertTest {
     void doubtsAnExponentOutsidePrint() {
         assertEquals(Verdict.PASSED, withExponent("1.1").finding("The exponent").verdict());
         assertEquals(Verdict.PASSED, withExponent("1.3").finding("The exponent").verdict());
-        assertEquals(1.1, withExponent("1.05").finding("is below the least printed").limit().value(), 1e-9);
-        assertEquals(1.3, withExponent("1.35").finding("is above the greatest printed").limit().value(), 1e-9);
+        assertEquals(1.1, withExponent("1.05").finding("is below the least usual").limit().value(), 1e-9);
+        assertEquals(1.3, withExponent("1.35").finding("is above the greatest usual").limit().value(), 1e-9);
         assertEquals(Verdict.CAUTION, withExponent("1.05").finding("The exponent").verdict());
     }
 

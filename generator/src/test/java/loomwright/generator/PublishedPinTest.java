@@ -59,6 +59,15 @@ class PublishedPinTest {
     }
 
     @Test
+    void whatIsMadeUpForAStoryIsKnownAsSuch() {
+        Map<String, Boolean> madeUp = book().all().stream().collect(Collectors.toMap(Example::key, Example::madeUp));
+        assertTrue(madeUp.get("can-the-main-fuse-break-it"), "an invented data sheet");
+        assertTrue(madeUp.get("short-circuit-gentle-battery"), "an invented battery");
+        assertEquals(false, madeUp.get("bench-drop"), "a row of a table and a tape measure");
+        assertEquals(false, madeUp.get("lamp-cold"), "a textbook");
+    }
+
+    @Test
     void nearlyHalfAreAnswersThatAPublicationPrints() {
         List<Pin> pins = Stream.concat(book().all().stream().map(Example::pins), book().questions().stream().map(CheckedQuestion::pins))
                 .flatMap(List::stream)

@@ -21,6 +21,9 @@ import loomwright.worked.Finding;
 
 /** The test sheet with its expected readings, and what readings say that were typed in. */
 final class TestSheetMarkup {
+    private static final String ORDER = "Before the dead tests: loads, chargers and solar panel off; breaker open; negative lead off; then the main"
+            + " fuse-links. Refit in exact reverse, the fuse-links of single circuits last.";
+
     private TestSheetMarkup() {}
 
     /**
@@ -35,6 +38,7 @@ final class TestSheetMarkup {
         Html html = new Html().tag("<p>").text(
                 "Voltages are expected with " + battery.text(4) + " at the terminals of the battery. With another voltage there, they shift with it"
                         + (live ? ": type your reading at the battery first." : ".")).tag("</p>");
+        html.tag("<p>").text(ORDER).tag("</p>");
         TestStep.Phase phase = null;
         TableHtml table = null;
         int number = 0;

@@ -104,6 +104,10 @@ class SheetsStructureTest {
     void expectedReadingsAreThoseWorkedByHand() {
         Circuit read = CircuitEdits.read(PUNT, "battery", "12.6").circuit();
         Element sheet = Written.read(CircuitMarkup.inside(Sheet.TEST_SHEET, Links.NONE, Examination.of(read)));
+        assertTrue(
+                sheet.text().contains(
+                        "loads, chargers and solar panel off; breaker open; negative lead off; then the main fuse-links. Refit in exact reverse"),
+                sheet.text());
         List<String> dead = Written.rows(sheet, "Dead tests: battery disconnected, every fuse-link and breaker out");
         assertTrue(dead.stream().anyMatch(row -> row.contains("W2 Run to the bilge pump") && row.contains("| 22.4 mΩ to ")), dead.toString());
         assertTrue(dead.stream().anyMatch(row -> row.contains("W3 Run to the stern lamp") && row.contains("| 103 mΩ to ")), dead.toString());

@@ -52,6 +52,12 @@ public record Example(
         return Outcome.of(calculator, given).working();
     }
 
+    /** Whether figures made up for the story stand among those it is worked out from. */
+    public boolean madeUp() {
+        return story.text().contains("invented")
+                || pins.stream().anyMatch(pin -> pin.kind() == PinKind.INVENTED || pin.source().locus().contains("invented"));
+    }
+
     /** Where it stands, from the root of the site. */
     public String address() {
         return article.address() + "#" + key;

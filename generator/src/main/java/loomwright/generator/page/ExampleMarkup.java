@@ -63,9 +63,17 @@ final class ExampleMarkup {
         Opening opening = new Opening(key, description, working, example.check(), example.title());
         return opening.before(further, shows(description, working, example.show()))
                 + opening.section(further, example.keep(), assumed.lender())
-                + "<div class=\"story\">" + article.write(example.story()) + "</div>\n"
+                + story(article, example, working)
                 + bench(new loomwright.markup.Place(key, links, example.show()), example.calculator(), example.given(), working, assumed)
                 + PinMarkup.of(example.pins(), links) + misprint(example.misprint()) + opening.end(further);
+    }
+
+    /** The story; and, if a check can rest on figures made up for it, that it does. */
+    static String story(ArticleWriter article, Example example, Working working) {
+        String madeUp = example.madeUp() && !working.findings().isEmpty()
+                ? "<p class=\"source\">Figures here are <em>invented</em>: a check that passes on them proves nothing about yours.</p>\n"
+                : "";
+        return "<div class=\"story\">" + article.write(example.story()) + madeUp + "</div>\n";
     }
 
     /** A calculator with its usual entries, for want of an example; empty if it cannot run on those. */

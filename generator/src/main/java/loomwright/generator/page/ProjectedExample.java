@@ -45,8 +45,8 @@ final class ProjectedExample {
 
     private void story(Screens screens, Example example, String key) {
         screens.place("example", example.title(), "<p class=\"label\">" + (example.further() ? "Further example" : "Worked example")
-                + "</p>\n<h3 class=\"title\" id=\"" + key + "-title\">" + Html.escape(example.title()) + "</h3>\n<div class=\"story\">"
-                + article.write(example.story()) + "</div>\n" + flat(GivenMarkup.of(example.calculator().description(), example.given())));
+                + "</p>\n<h3 class=\"title\" id=\"" + key + "-title\">" + Html.escape(example.title()) + "</h3>\n"
+                + ExampleMarkup.story(article, example, example.working()) + flat(GivenMarkup.of(example.calculator().description(), example.given())));
     }
 
     /** All steps are on one screen; the page's script lets them appear one after another. */
