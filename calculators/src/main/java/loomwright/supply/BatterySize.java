@@ -41,7 +41,7 @@ public final class BatterySize implements Calculator {
             List.of(
                     "Nothing charges the battery on these days, and every day takes the same.",
                     "The usable depth is for planning; the maker's figure rules.",
-                    "Cold is counted for lead-acid only. For LiFePO4 we found no published table."),
+                    "Cold is counted for lead-acid only. LiFePO4 loses too, by its maker's own table: enter a smaller depth."),
             List.of(ENERGY, YieldFields.BATTERY_VOLTAGE, DAYS, Chemistry.field(), UsableDepth.FIELD, Cold.TEMPERATURE,
                     DayUse.RESERVE_FIELD),
             List.of(

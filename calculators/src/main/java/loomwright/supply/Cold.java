@@ -95,9 +95,10 @@ final class Cold {
         working.finding(within(
                 discharging, temperature, "for drawing from LiFePO4", "Bring the battery within these temperatures first, or follow its data sheet."));
         if (temperature.base() < Quantity.of(10, Units.CELSIUS).base()) {
+            Row cold = Chemistry.limit("lifepo4-cold-capacity");
             working.finding(Finding.notKnown(
-                    "We found no published table of what cold takes from a LiFePO4 battery, so nothing is taken off for it.", temperature,
-                    discharging.source(),
+                    "Cold takes from a LiFePO4 battery too: one maker prints " + cold.quantity("value", Units.PERCENT).text()
+                            + " of the capacity at 0 °C. Makers differ, so nothing is taken off here.", temperature, cold.source(),
                     new MissingFigure("", "capacity of the battery in the cold", "its data sheet, or its maker; until then plan for less")));
         }
         addChargingLimit(working, temperature);

@@ -51,7 +51,7 @@ public final class RunTime implements Calculator {
             List.of(
                     "The current is steady, and the battery is full at the start and as good as new.",
                     "The capacity is taken as printed. A lead-acid battery gives less at more than its rated current: see Peukert's law.",
-                    "Lead-acid loses capacity in the cold by the table chosen. For LiFePO4 we found no published table, so nothing is taken off."),
+                    "Lead-acid loses capacity in the cold by the table chosen. LiFePO4 loses too, by its maker's own table: nothing is taken off for it."),
             List.of(
                     Chemistry.field(), SupplyFields.CAPACITY, SupplyFields.LOAD_CURRENT, UsableDepth.FIELD, SupplyFields.SYSTEM_VOLTAGE, Cold.TEMPERATURE, Cold.TABLE,
                     BATTERY_LIMIT, RESTING_VOLTAGE, INTERNAL_RESISTANCE),
