@@ -72,8 +72,8 @@ final class RunFields {
                     FUSE_RULE),
             List.of(
                     new Output("chosen-size", "Thinnest metric size that passes", Units.SQUARE_MILLIMETRE),
-                    new Output("chosen-gauge", "Thinnest gauge that passes", Units.AWG),
-                    new Output("chosen-sae-area", "Area of the thinnest SAE gauge that passes", Units.SQUARE_MILLIMETRE),
+                    new Output("chosen-gauge", "Thinnest gauge that passes", Units.AWG, "chosen-size"),
+                    new Output("chosen-sae-area", "Area of the thinnest SAE gauge that passes", Units.SQUARE_MILLIMETRE, "chosen-size"),
                     new Output("drop", "Voltage drop with it", Units.VOLT),
                     new Output("drop-percent", "Drop as a share of the supply voltage", Units.PERCENT),
                     new Output("ampacity", "Ampacity of it", Units.AMPERE),

@@ -2,6 +2,7 @@ package loomwright.markup;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.worked.Output;
 import loomwright.worked.Result;
 import loomwright.worked.Working;
 
@@ -50,7 +51,7 @@ final class ResultsMarkup {
     private static List<Result> main(Place place, Working working) {
         List<Result> main = new ArrayList<>();
         for (String key : place.show()) {
-            Result result = working.result(key);
+            Result result = working.answer(key);
             if (result != null && main.size() < MAIN) {
                 main.add(result);
             }
@@ -66,7 +67,7 @@ final class ResultsMarkup {
         List<Result> before = main(place, working);
         List<Result> others = new ArrayList<>();
         for (String key : place.show()) {
-            add(others, working.result(key), before);
+            add(others, working.answer(key), before);
         }
         for (Result result : working.results()) {
             add(others, result, before);
@@ -102,7 +103,7 @@ final class ResultsMarkup {
     private void row(Place place, Result result) {
         String key = result.output().key();
         html.tag("<tr");
-        if (place.show().contains(key)) {
+        if (place.show().contains(key) || place.show().contains(result.output().insteadOf())) {
             html.tag(" class=\"first\"");
         }
         html.attribute("data-result", key).tag("><th scope=\"row\">").text(result.output().label()).tag("</th>");
@@ -110,9 +111,15 @@ final class ResultsMarkup {
             cell("number", result);
         } else {
             cell("number own", result);
-            cell("number printed", printed.result(key));
+            cell("number printed", printed(result.output()));
         }
         html.tag("</tr>");
+    }
+
+    /** What the printed example gives for it, or in its place; null if it gives neither. */
+    private Result printed(Output output) {
+        Result same = printed.answer(output.key());
+        return same != null || output.insteadOf().isEmpty() ? same : printed.answer(output.insteadOf());
     }
 
     private void cell(String classes, Result result) {

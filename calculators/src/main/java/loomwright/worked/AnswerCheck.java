@@ -48,7 +48,7 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
     }
 
     private static AnswerCheck compare(Working working, Output asked, Quantity answer) {
-        Result result = working.result(asked.key());
+        Result result = working.answer(asked.key());
         Quantity right = result == null ? null : result.quantity();
         if (right != null && agrees(answer, right)) {
             return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours(right), null);

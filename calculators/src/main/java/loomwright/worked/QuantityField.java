@@ -38,6 +38,14 @@ public record QuantityField(String key, String label, String help, List<Unit> un
         return new QuantityField(otherKey, label, help, units, limits, usual);
     }
 
+    /** The same field, offering one of its units first. */
+    public QuantityField beginning(Unit unit) {
+        List<Unit> offered = new ArrayList<>(units);
+        offered.remove(unit);
+        offered.add(0, unit);
+        return new QuantityField(key, label, help, List.copyOf(offered), limits, usual);
+    }
+
     /** The same field, which may be left empty. */
     public QuantityField optional() {
         return usually("");

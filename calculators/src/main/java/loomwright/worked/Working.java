@@ -21,4 +21,13 @@ public record Working(
         }
         return null;
     }
+
+    /** The result of that key, or the one that stands in its place; null if there is neither. */
+    public Result answer(String key) {
+        Result own = result(key);
+        for (Result result : results) {
+            own = own == null && result.output().insteadOf().equals(key) ? result : own;
+        }
+        return own;
+    }
 }

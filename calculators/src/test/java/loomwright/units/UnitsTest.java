@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import loomwright.catalogue.Catalogue;
 import loomwright.quantity.Quantity;
@@ -14,7 +15,9 @@ import loomwright.quantity.Unit;
 import loomwright.quantity.Units;
 import loomwright.worked.Calculator;
 import loomwright.worked.ChoiceField;
+import loomwright.worked.Field;
 import loomwright.worked.Outcome;
+import loomwright.worked.QuantityField;
 import loomwright.worked.Trial;
 import loomwright.worked.Working;
 import org.junit.jupiter.api.Test;
@@ -60,6 +63,30 @@ class UnitsTest {
         }
         assertEquals("iso-6722-1", Converted.kind(kinds, "solid-copper", Units.SQUARE_MILLIMETRE));
         assertEquals("copper-by-area", Converted.kind(kinds, "copper-by-area", Units.AWG));
+    }
+
+    /** 10 AWG has 5.26 mm²: the first sold size with as much is 6 mm², which that rule set lists. 14 AWG has 2.08 mm²: 2.5 mm². The military column lists gauges alone. */
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({"iec-60352-2, 10 AWG, mm², 6 mm²", "iec-60352-2, 14 AWG, mm², 2.5 mm²", "abyc, 6 mm², AWG, 3 AWG", "military, 12 AWG, mm²,", "abyc, 10 AWG, mm²,", "abyc, 95 mm², AWG, 4/0 AWG"})
+    void aSizeIsChosenFromThoseThatTheRuleSetLists(String ruleSet, String from, String unit, String expected) {
+        Calculator calculator = Catalogue.find("pull-force");
+        Map<String, String> typed = Map.of("rule-set", ruleSet, "size", from);
+        String found = Converted.taken(calculator, typed, "size", QuantityText.read(from, null).quantity(), unit(unit));
+        assertEquals(expected, found == null ? null : found.replace('\u00a0', ' '));
+    }
+
+    @Test
+    void whatAFieldHoldsOpensInTheUnitsOfTheReaderAndACableStaysWhatItIsMarkedWith() {
+        List<Field> fields = Catalogue.find("voltage-drop").description().fields();
+        assertEquals("13.8\u00a0ft", Shown.text(UnitSystem.AMERICAN, named(fields, "route-length"), "4.2 m"));
+        assertEquals("4.2 m", Shown.text(UnitSystem.METRIC, named(fields, "route-length"), "4.2 m"));
+        assertEquals("2.5 mm²", Shown.text(UnitSystem.AMERICAN, named(fields, "size"), "2.5 mm²"));
+        assertEquals("four", Shown.text(UnitSystem.AMERICAN, named(fields, "route-length"), "four"));
+        assertSame(Units.FEET, ((QuantityField) Shown.field(UnitSystem.AMERICAN, named(fields, "route-length"), "")).units().get(0));
+    }
+
+    private static Field named(List<Field> fields, String key) {
+        return fields.stream().filter(each -> each.key().equals(key)).findFirst().orElseThrow();
     }
 
     @Test

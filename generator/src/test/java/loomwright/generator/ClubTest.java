@@ -86,6 +86,37 @@ class ClubTest {
                 """);
     }
 
+    /** 9 mΩ/m · 304.8 m = 2.7432 Ω for 1000 ft. */
+    @Test
+    void itsUnitsHoldForEveryPageAndEveryResult() {
+        site.parts(Path.of("../site/src/main")).lesson("""
+                ```example
+                key: rod
+                title: A rod
+                story: It lies there.
+                calculator: rod-resistance
+                given: {size: 2 mm²}
+                show: [resistance]
+                check: resistance
+                pins:
+                  - {result: resistance, expect: 9 mΩ/m, tolerance: 0.1 mΩ/m, kind: printed, source: rod-book, locus: page 3}
+                ```
+                """);
+        String before = files().get("lessons/01-first.html");
+        assertTrue(before.contains("data-units=\"metric\"") && !before.contains("2.743"), before);
+        own("club.yaml", "name: Reedmere Boat Club\nunits: american\n");
+        Map<String, String> files = files();
+        files.forEach((address, page) -> assertTrue(!address.endsWith(".html") || page.contains("data-units=\"american\""), address));
+        assertTrue(files.get("lessons/01-first.html").contains("2.743"));
+        own("club.yaml", "name: Reedmere Boat Club\nunits: imperial\n");
+        reports("""
+                club/club.yaml:2:8: there are no units "imperial". Write "units: metric" or "units: american".
+                   units: imperial
+                          ^
+                1 mistake
+                """);
+    }
+
     @Test
     void aMistakeInItsLessonIsReportedWithItsOwnPath() {
         own("lessons/20-shed/lesson.md", TestSite.FRONT + "It is {{scenario.nothing}}.\n");

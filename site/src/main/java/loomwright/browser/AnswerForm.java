@@ -54,7 +54,7 @@ final class AnswerForm {
         if (held == null) {
             return unanswerable("There is no working to hold your answer against: mend the entry above first.");
         }
-        if (held.result(asked.key()) == null) {
+        if (held.answer(asked.key()) == null) {
             return unanswerable("With these figures there is no such result: put in other figures above.");
         }
         return AnswerCheck.of(held, asked.key(), units == null ? box.getValue() : TypedQuantity.joined(box.getValue(), units.getValue()));

@@ -4,6 +4,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.CircuitRefusal;
 import loomwright.circuit.Edit;
+import loomwright.circuit.PartUnits;
 import loomwright.markup.Words;
 
 /** What is typed and chosen: figures of parts, names, the panel to be drilled, readings. */
@@ -23,12 +24,14 @@ final class CircuitEntries {
         PartForm form = desk.form();
         form.fields().followUnits(key, unitChosen);
         String text = form.fields().text(key);
-        Edit edit = Drafts.edit(desk.now(), desk.chosen(), key, text);
+        Circuit kind = unitChosen ? PartUnits.withKindFor(desk.now(), desk.chosen(), key, text) : desk.now();
+        boolean otherKind = kind != desk.now();
+        Edit edit = Drafts.edit(kind, desk.chosen(), key, text);
         desk.drafts().typed(desk.chosen(), key, text, edit);
         if (edit.circuit() != null) {
             desk.record(edit.circuit(), desk.chosen() + "/" + key);
         }
-        if (left && form.isChoice(key)) {
+        if (left && (form.isChoice(key) || otherKind)) {
             form.show(desk.now(), desk.chosen(), desk.drafts());
         } else {
             form.follow(desk.now());

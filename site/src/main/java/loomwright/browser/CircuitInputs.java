@@ -38,6 +38,7 @@ final class CircuitInputs {
         HTMLElement sheets = document.getElementById("circuit-sheets");
         listen(sheets, "[data-reading]", (box, left) -> reading(box));
         sheets.addEventListener("change", event -> desk.leaveField());
+        document.addEventListener(UnitChoice.EVENT, event -> desk.form().show(desk.now(), desk.chosen(), desk.drafts()));
         Window.current().addEventListener("pagehide", event -> finish());
     }
 

@@ -3,6 +3,7 @@ package loomwright.browser;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.PartKind;
+import loomwright.circuit.PartUnits;
 import loomwright.circuit.check.SmallestThatPasses;
 import loomwright.circuit.check.Suggestion;
 import loomwright.circuit.file.StartingCircuits;
@@ -93,7 +94,8 @@ final class CircuitMoves {
     }
 
     /** Goes to the first part that was not there before. */
-    private void added(Circuit before, Circuit after) {
+    private void added(Circuit before, Circuit grown) {
+        Circuit after = PartUnits.ofNew(UnitChoice.now(), before, grown);
         for (int i = 0; i < after.parts().size(); i++) {
             String id = after.parts().get(i).id();
             if (before.part(id) == null) {

@@ -1,6 +1,7 @@
 package loomwright.browser;
 
 import loomwright.circuit.file.FileRead;
+import loomwright.circuit.file.StartingCircuits;
 import loomwright.circuit.page.PublishedFigures;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
@@ -98,7 +99,9 @@ final class CircuitStore {
         if (kept == CircuitKeeper.Kept.OTHER) {
             lookForOthers();
         } else {
-            CircuitKeeper.publish(PublishedFigures.of(desk.examination()));
+            // The circuit that everybody begins with is not the reader's own.
+            boolean own = !desk.now().equals(StartingCircuits.reedmereTrailer());
+            CircuitKeeper.publish(own ? PublishedFigures.of(desk.examination()) : "");
             say(kept);
         }
     }

@@ -11,6 +11,7 @@ import loomwright.quantity.QuantityText;
 import loomwright.quantity.Unit;
 import loomwright.units.Converted;
 import loomwright.units.UnitSystem;
+import loomwright.worked.Calculator;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.Field;
@@ -20,14 +21,16 @@ import org.teavm.jso.dom.html.HTMLElement;
 /** The fields of one example: what they hold, and which unit belongs to it. */
 final class EntryForm {
     private final TypedFields fields;
+    private final Calculator calculator;
     private final Description description;
     private final AssumedEntries assumed;
 
     /** @param said what the story gave, or an example lent */
-    EntryForm(HTMLElement form, Place place, Description description, Assumed assumed, Map<String, String> said) {
+    EntryForm(HTMLElement form, Place place, Calculator calculator, Assumed assumed, Map<String, String> said) {
+        this.calculator = calculator;
+        this.description = calculator.description();
         this.assumed = new AssumedEntries(form.getOwnerDocument(), place, description, assumed, said);
         this.fields = new TypedFields(form.getOwnerDocument(), place);
-        this.description = description;
     }
 
     /** What the fields hold, with the unit beside the box added where the box has none; nothing where only what is usual stands. */
@@ -102,8 +105,9 @@ final class EntryForm {
                 continue;
             }
             Unit wanted = system.inPlaceOf(held.unit(), ((QuantityField) field).units());
-            if (wanted != held.unit()) {
-                fields.showIn(field.key(), wanted);
+            String text = wanted == held.unit() ? null : Converted.taken(calculator, entries(), field.key(), held, wanted);
+            if (text != null) {
+                fields.showIn(field.key(), wanted, text);
                 if (kindFor(field)) {
                     assumed.typed(field, fields.text(field.key()));
                 }

@@ -47,7 +47,7 @@ final class LiveExample {
         this.place = place;
         this.given = given;
         HTMLElement formElement = section.querySelector("form.try");
-        this.form = new EntryForm(formElement, place, calculator.description(), assumed, given.said());
+        this.form = new EntryForm(formElement, place, calculator, assumed, given.said());
         this.notes = new FaultNotes(formElement, place);
         this.shown = new FieldsShown(formElement, calculator.description());
         this.outcome = new OutcomeView(section, place);

@@ -6,6 +6,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
 import loomwright.circuit.page.PartFormMarkup;
+import loomwright.units.Shown;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.EntryFault;
 import loomwright.worked.Field;
@@ -34,7 +35,7 @@ final class PartForm {
         boolean same = part != null && part.id().equals(id);
         part = circuit.part(id);
         Repaint.inside(head, PartFormMarkup.head(circuit, id));
-        String markup = PartFormMarkup.of(circuit, id, drafts.texts());
+        String markup = PartFormMarkup.of(circuit, id, drafts.texts(), UnitChoice.now());
         if (same) {
             Refill.inside(form, markup);
         } else {
@@ -77,7 +78,7 @@ final class PartForm {
             String key = field.key();
             if (isShown(key) && !isChoice(key) && !PartFormMarkup.PLACE.id(key).equals(focused)
                     && fields.text(key).isBlank() && !part.text(key).isEmpty()) {
-                fields.show(key, part.text(key));
+                fields.show(key, Shown.text(UnitChoice.now(), field, part.text(key)));
                 Dom.takeWhole(fields.box(key));
             }
         }

@@ -51,7 +51,7 @@ final class TypedFields {
             return null;
         }
         if (unitChosen) {
-            return convert(key, units);
+            return convert(key, units, null);
         }
         TypedQuantity typed = TypedQuantity.of(box(key).getValue());
         if (typed.unit() == null) {
@@ -66,8 +66,12 @@ final class TypedFields {
         return null;
     }
 
-    /** What a box held is written in the unit chosen now. A figure that was converted once goes back to what was typed. */
-    private String convert(String key, HTMLSelectElement units) {
+    /**
+     * What a box held is written in the unit chosen now. A figure that was converted once goes back to what was typed.
+     *
+     * @param settled what becomes of it; null for the same figure, or the first sold size
+     */
+    private String convert(String key, HTMLSelectElement units, String settled) {
         HTMLInputElement box = box(key);
         String before = TypedQuantity.joined(box.getValue(), units.getAttribute(BEFORE));
         boolean untouched = box.getValue().equals(box.getAttribute(CONVERTED));
@@ -77,7 +81,7 @@ final class TypedFields {
         if (from == null || to == null) {
             return null;
         }
-        String text = from.unit() == to ? typed : Converted.text(from, to);
+        String text = from.unit() == to ? typed : settled != null ? settled : Converted.text(from, to);
         box.setValue(text == null ? "" : TypedQuantity.of(text).number());
         box.setAttribute(TYPED, typed);
         box.setAttribute(CONVERTED, box.getValue());
@@ -85,10 +89,10 @@ final class TypedFields {
         return before;
     }
 
-    /** Shows what a field holds in a unit that it offers. */
-    void showIn(String key, Unit unit) {
+    /** Shows what a field holds in a unit that it offers, as that text. */
+    void showIn(String key, Unit unit, String text) {
         units(key).setValue(unit.symbol());
-        convert(key, units(key));
+        convert(key, units(key), text);
     }
 
     /** Shows a text in a box, its unit beside it where that can be chosen. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -104,5 +105,12 @@ class ClubGuideIT {
         browser.keepPicture("club-start-360");
         browser.width(1280);
         browser.keepPicture("club-start-1280");
+        Files.writeString(folder.resolve("club/club.yaml"), "units: american\n", StandardOpenOption.APPEND);
+        run(lines.get(1));
+        browser.go(folder.resolve("club-site/lessons/20-the-slipway-lamp.html").toUri().toString());
+        browser.touchAll();
+        assertEquals("ft", form.value("route-length-unit"));
+        assertEquals("american", browser.run("return document.getElementById('site-units').value"));
+        assertTrue(form.printed("circuit-length").endsWith("ft"), form.printed("circuit-length"));
     }
 }

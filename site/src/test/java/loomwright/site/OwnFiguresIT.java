@@ -54,6 +54,26 @@ class OwnFiguresIT {
     }
 
     @Test
+    void ofACircuitThatIsGoneNothingIsLeft(Browser browser) {
+        CircuitOnPage page = CircuitOnPage.fresh(browser);
+        page.choose("bench-run");
+        page.enter("route-length", "6.25 m");
+        assertTrue(figures(browser).contains("6.25"), figures(browser));
+        page.press("empty");
+        assertEquals("", figures(browser), "a battery of which nobody said anything is no circuit");
+        page.press("undo");
+        assertTrue(figures(browser).contains("6.25"), figures(browser));
+        page.press("discard");
+        browser.until(() -> (boolean) browser.run("return [...document.querySelectorAll('#circuit-notice button')].some(each => each.textContent === 'Remove it')"));
+        browser.run("[...document.querySelectorAll('#circuit-notice button')].find(each => each.textContent === 'Remove it').click()");
+        assertEquals("", figures(browser), "the circuit that everybody begins with is not the reader's own");
+    }
+
+    private static String figures(Browser browser) {
+        return (String) browser.run("return localStorage.getItem(arguments[0]) || ''", FIGURES);
+    }
+
+    @Test
     void thePageOfTheCircuitLeavesItsFiguresForTheLessons(Browser browser) {
         CircuitOnPage page = CircuitOnPage.fresh(browser);
         page.choose("bench-run");

@@ -83,6 +83,57 @@ class UnitsIT {
         assertEquals("8.4 m", bench.printed("circuit-length"));
     }
 
+    /** 4.2 m at 10 A: by gauge the thinnest that passes stands where the metric size stood, first and large. */
+    @Test
+    void aGaugeStandsFirstAndLargeWhereAMetricSizeWould() {
+        browser.open("lessons/17-the-trailer.html");
+        browser.touch("#final-bench-size");
+        Form bench = new Form(browser, "final-bench-size");
+        choose("final-bench-size-conductor", "nec-stranded");
+        browser.until(() -> bench.isThere("[data-result='chosen-gauge']"));
+        assertEquals("chosen-gauge", browser.run("return document.querySelector('#final-bench-size .upshot tbody tr').dataset.result"));
+        assertEquals("first", browser.run("return document.querySelector('#final-bench-size .upshot tbody tr').className"));
+        assertTrue(bench.text(".upshot tbody tr .printed").contains("mm²"), "the printed size beside it");
+    }
+
+    /** 1 m = 3.28 ft, 40 °C = 104 °F; 12 AWG is the first sold gauge with the copper of 2.5 mm². */
+    @Test
+    void theBenchOpensInThemConvertsWhatIsThereAndKeepsWhatWasTyped() {
+        CircuitOnPage bench = CircuitOnPage.fresh(browser);
+        choose("site-units", "american");
+        bench.press("empty");
+        bench.press("branch");
+        bench.choose("conductor-1");
+        assertEquals("12 AWG", bench.value("part-size") + " " + bench.value("part-size-unit"));
+        assertEquals("nec-stranded", bench.value("part-conductor"));
+        assertEquals("3.28 ft", bench.value("part-route-length") + " " + bench.value("part-route-length-unit"));
+        bench.enter("route-length", "12 1/2");
+        assertTrue(bench.kept().contains("\"12 1/2 ft\"") && bench.kept().contains("\"12 AWG\""), bench.kept());
+        choose("site-units", "metric");
+        assertEquals("3.81 m", bench.value("part-route-length") + " " + bench.value("part-route-length-unit"));
+        assertEquals("12 AWG", bench.value("part-size") + " " + bench.value("part-size-unit"), "a cable stays what it is marked with");
+        choose("part-size-unit", "mm²");
+        assertEquals("4 mm²", bench.value("part-size") + " " + bench.value("part-size-unit"));
+        assertEquals("iso-6722-1", bench.value("part-conductor"), "never a metric size of a cable that is sold by gauge");
+        assertTrue(bench.kept().contains("12 1/2 ft"), "nothing that was typed is lost");
+        browser.run("localStorage.clear()");
+    }
+
+    @Test
+    void theFirstJobAsksInThemAndBuysByThem() {
+        choose("site-units", "american");
+        browser.visit("first-job.html#0.kind=lights");
+        browser.run("document.querySelector('[data-screen=\"2\"]').click()");
+        assertEquals("ft", browser.run("return document.getElementById('job-route-unit').value"));
+        browser.visit("first-job.html");
+        browser.run("localStorage.removeItem('loomwright-first-job')");
+        browser.visit("first-job.html");
+        browser.run("document.querySelector('[data-does=plan]').click()");
+        browser.run("document.querySelector('[data-screen=\"6\"]').click()");
+        assertEquals("awg", browser.run("return document.getElementById('job-cable').value"));
+        browser.run("localStorage.removeItem('loomwright-first-job')");
+    }
+
     @Test
     void tablesOfTheChosenWorldStandFirst() {
         browser.open("tables.html");

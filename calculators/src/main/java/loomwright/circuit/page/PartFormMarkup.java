@@ -11,8 +11,10 @@ import loomwright.markup.FieldMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
 import loomwright.markup.Place;
-import loomwright.worked.Field;
 import loomwright.markup.Words;
+import loomwright.units.Shown;
+import loomwright.units.UnitSystem;
+import loomwright.worked.Field;
 
 /** The form of one part: what it is called, its figures, what feeds it, and what can be done with it. */
 public final class PartFormMarkup {
@@ -23,9 +25,11 @@ public final class PartFormMarkup {
     private final Part part;
     private final Map<String, String> drafts;
     private final Designations designations;
+    private final UnitSystem units;
     private final Html html = new Html();
 
-    private PartFormMarkup(Circuit circuit, Part part, Map<String, String> drafts) {
+    private PartFormMarkup(Circuit circuit, Part part, Map<String, String> drafts, UnitSystem units) {
+        this.units = units;
         this.circuit = circuit;
         this.part = part;
         this.drafts = drafts;
@@ -38,12 +42,12 @@ public final class PartFormMarkup {
     }
 
     /**
-     * The form, filled.
+     * The form, filled with figures in the units of a reader; the circuit keeps them as they were typed.
      *
      * @param drafts what was typed and cannot be used, by {@code part/field}; it stands in its field as it was typed
      */
-    public static String of(Circuit circuit, String id, Map<String, String> drafts) {
-        return new PartFormMarkup(circuit, circuit.part(id), drafts).written();
+    public static String of(Circuit circuit, String id, Map<String, String> drafts, UnitSystem units) {
+        return new PartFormMarkup(circuit, circuit.part(id), drafts, units).written();
     }
 
     /** What stands above the form: which part it is, and room for what was found for it. */
@@ -87,7 +91,8 @@ public final class PartFormMarkup {
     private void fields(boolean first) {
         for (Field field : part.kind().fields()) {
             if (PartFields.isAsked(part, field.key()) && PartFields.isFirst(part.kind(), field.key()) == first) {
-                html.tag(FieldMarkup.of(PLACE, field, draft(field.key(), part.text(field.key()))));
+                String text = draft(field.key(), Shown.text(units, field, part.text(field.key())));
+                html.tag(FieldMarkup.of(PLACE, Shown.field(units, field, text), text));
             }
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import loomwright.circuit.Circuit;
 import loomwright.circuit.Conductor;
 import loomwright.circuit.Node;
 import loomwright.circuit.PartKind;
@@ -25,9 +26,9 @@ public final class PublishedFigures {
         this.examination = examination;
     }
 
-    /** One line a part; empty if the circuit cannot be worked out. */
+    /** One line a part; empty if the circuit cannot be worked out, or nothing was put into it yet. */
     public static String of(Examination examination) {
-        if (!examination.faults().isEmpty()) {
+        if (!examination.faults().isEmpty() || isEmpty(examination.circuit())) {
             return "";
         }
         PublishedFigures figures = new PublishedFigures(examination);
@@ -39,6 +40,15 @@ public final class PublishedFigures {
             }
         }
         return PartFigures.write(all);
+    }
+
+    /** Whether it is a battery alone of which nobody said anything. */
+    private static boolean isEmpty(Circuit circuit) {
+        boolean empty = circuit.parts().size() == 1;
+        for (Field field : circuit.supply().kind().fields()) {
+            empty &= circuit.supply().part().isAsUsual(field.key());
+        }
+        return empty;
     }
 
     private Map<String, String> entries(Node node) {

@@ -16,6 +16,7 @@ import loomwright.worked.Field;
 import loomwright.worked.Option;
 import loomwright.worked.QuantityField;
 import org.jsoup.nodes.Element;
+import loomwright.units.UnitSystem;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -146,7 +147,7 @@ class PartFormStructureTest {
 
     @Test
     void whatWasTypedAndCannotBeUsedStandsAsItWasTyped() {
-        Element form = Written.read(PartFormMarkup.of(ALL, "feed", Map.of("feed/size", "six", "feed/name", "<b>", "strip/power", "x")));
+        Element form = Written.read(PartFormMarkup.of(ALL, "feed", Map.of("feed/size", "six", "feed/name", "<b>", "strip/power", "x"), UnitSystem.METRIC));
         assertEquals("six", form.getElementById("part-size").attr("value"));
         assertEquals("<b>", form.getElementById("part-name").attr("value"));
         assertEquals("2", form.getElementById("part-route-length").attr("value"));
@@ -159,6 +160,6 @@ class PartFormStructureTest {
     }
 
     private static Element form(Circuit circuit, String part) {
-        return Written.read(PartFormMarkup.of(circuit, part, Map.of()));
+        return Written.read(PartFormMarkup.of(circuit, part, Map.of(), UnitSystem.METRIC));
     }
 }
