@@ -26,8 +26,9 @@ final class Told {
         return wish.output() == null ? "no check stops" : subject(wish) + " is " + (wish.atMost() ? "at most " : "at least ") + wish.limit().text();
     }
 
+    /** A label of two parts is named as it stands on the page. */
     static String the(String label) {
-        return "the " + small(label);
+        return label.indexOf(':') >= 0 ? "\u201c" + label + "\u201d" : label.startsWith("What ") ? small(label) : "the " + small(label);
     }
 
     /** A label inside a sentence; a name in capitals stays. */
@@ -38,7 +39,7 @@ final class Told {
 
     /** Words that begin with a small letter, as the start of a sentence. */
     static String capital(String words) {
-        return (char) (words.charAt(0) - 'a' + 'A') + words.substring(1);
+        return words.charAt(0) < 'a' || words.charAt(0) > 'z' ? words : (char) (words.charAt(0) - 'a' + 'A') + words.substring(1);
     }
 
     private static boolean isCapital(char c) {
