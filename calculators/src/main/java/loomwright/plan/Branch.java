@@ -1,5 +1,7 @@
 package loomwright.plan;
 
+import loomwright.circuit.Part;
+
 /** One load with what leads to it: the parts of its circuit that are being chosen. */
 final class Branch {
     private final Need need;
@@ -7,13 +9,15 @@ final class Branch {
     private final RunChoice run;
     private final SwitchChoice ownSwitch;
     private final int number;
+    private final Part loadPart;
 
-    Branch(Need need, int number, DeviceChoice device, boolean byGauge, SwitchChoice ownSwitch) {
+    Branch(Need need, int number, DeviceChoice device, Cables cables, SwitchChoice ownSwitch) {
         this.need = need;
         this.number = number;
         this.device = device;
         this.ownSwitch = ownSwitch;
-        this.run = new RunChoice("Run to " + need.name(), need.route(), need.place(), need.beside().together(), need.sheathed(), byGauge);
+        this.run = new RunChoice("Run to " + need.name(), need.route(), need.place(), need.beside().together(), need.sheathed(), cables);
+        this.loadPart = need.part(loadId(), runId());
     }
 
     Need need() {
@@ -31,6 +35,11 @@ final class Branch {
     /** The switch of this branch alone; null if it has none. */
     SwitchChoice ownSwitch() {
         return ownSwitch;
+    }
+
+    /** The load as a part of the circuit; nothing that is chosen changes it. */
+    Part loadPart() {
+        return loadPart;
     }
 
     String loadId() {

@@ -2,12 +2,13 @@ package loomwright.plan;
 
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.units.Converted;
 import loomwright.worked.Entries;
 
 /** Lengths that nobody said: long enough for nearly any of its kind. All are a careful guess. */
 final class Careful {
     /** The lead from the battery to the first device: the 7 in of 33 CFR 183.455(b), with a little left. */
-    static final Quantity LEAD = Quantity.of(0.15, Units.METRE);
+    private static final Quantity LEAD = Quantity.of(0.15, Units.METRE);
 
     private static final Quantity SHORT = Quantity.of(6, Units.METRE);
     private static final Quantity LONG = Quantity.of(10, Units.METRE);
@@ -19,15 +20,24 @@ final class Careful {
     private Careful() {}
 
     static Quantity route(Entries job) {
-        return job.choice("craft").equals("trailer") ? SHORT : LONG;
+        return inUnitsOf(job, job.choice("craft").equals("trailer") ? SHORT : LONG);
     }
 
-    static Quantity boxRoute() {
-        return BOX;
+    static Quantity boxRoute(Entries job) {
+        return inUnitsOf(job, BOX);
     }
 
-    static Quantity switchRoute() {
-        return SWITCH;
+    static Quantity switchRoute(Entries job) {
+        return inUnitsOf(job, SWITCH);
+    }
+
+    static Quantity lead(Entries job) {
+        return inUnitsOf(job, LEAD);
+    }
+
+    /** In feet where cable is sold by AWG. */
+    private static Quantity inUnitsOf(Entries job, Quantity length) {
+        return job.choice("cable").equals("awg") ? Plain.quantity(Converted.text(length, Units.FEET)) : length;
     }
 
     /** What the printed ranges of inside resistance are printed for. */

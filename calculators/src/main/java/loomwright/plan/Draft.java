@@ -44,6 +44,19 @@ final class Draft {
         return feed == null && panel == null;
     }
 
+    /** What is there before anything is bought. */
+    List<String> there() {
+        List<String> there = new ArrayList<>();
+        there.add("battery");
+        for (Branch branch : branches) {
+            there.add(branch.loadId());
+        }
+        if (panel != null) {
+            there.addAll(List.of(LEAD, MAIN, FEED, BOX));
+        }
+        return List.copyOf(there);
+    }
+
     /** The rating of the first device behind the battery. */
     Quantity mainRating() {
         return panel == null ? main.rating() : panel.rating();
@@ -55,6 +68,35 @@ final class Draft {
         }
         for (Branch branch : branches) {
             if (branch.ownSwitch() != null && branch.ownSwitch().isRelay()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The switch of that id; null if there is none. */
+    SwitchChoice switchOf(String id) {
+        SwitchChoice found = id.equals(SWITCH) ? allSwitch : null;
+        for (Branch branch : branches) {
+            found = branch.switchId().equals(id) ? branch.ownSwitch() : found;
+        }
+        return found;
+    }
+
+    /** The way to a switch and back, by its id; null if there is none. */
+    RunChoice loop(String id) {
+        for (Branch branch : branches) {
+            if (id.equals(SwitchChoice.loopId(branch.switchId())) && branch.ownSwitch() != null) {
+                return branch.ownSwitch().loop();
+            }
+        }
+        return id.equals(SwitchChoice.loopId(SWITCH)) && allSwitch != null ? allSwitch.loop() : null;
+    }
+
+    /** Whether a branch behind the main device has a fuse of the kind that breaks most. */
+    boolean hasClassT() {
+        for (Branch branch : branches) {
+            if (branch.device().kind() == DeviceKind.CLASS_T) {
                 return true;
             }
         }
@@ -76,7 +118,7 @@ final class Draft {
             addTrigger(parts, ISOLATOR);
         }
         if (allSwitch != null) {
-            parts.add(allSwitch.part(SWITCH, end, ON_SWITCH));
+            allSwitch.addTo(parts, SWITCH, end, ON_SWITCH);
             end = SWITCH;
         }
         if (isSingle()) {
@@ -100,7 +142,7 @@ final class Draft {
             parts.add(device(branch.deviceId(), "Fuse of " + branch.need().name(), BOX, branch.device().kind(), branch.device().rating()));
             String end = branch.deviceId();
             if (branch.ownSwitch() != null) {
-                parts.add(branch.ownSwitch().part(branch.switchId(), end, ON_SWITCH));
+                branch.ownSwitch().addTo(parts, branch.switchId(), end, ON_SWITCH);
                 end = branch.switchId();
             }
             addRun(parts, branch, end);
@@ -109,7 +151,7 @@ final class Draft {
 
     private static void addRun(List<Part> parts, Branch branch, String fedBy) {
         parts.add(branch.run().part(branch.runId(), fedBy));
-        parts.add(branch.need().part(branch.loadId(), branch.runId()));
+        parts.add(branch.loadPart());
     }
 
     private void addTrigger(List<Part> parts, String fedBy) {

@@ -1,6 +1,9 @@
 package loomwright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
 import loomwright.circuit.Supply;
 import loomwright.circuit.check.DayOfCircuit;
 import loomwright.circuit.check.Examination;
@@ -14,6 +17,22 @@ final class EnergyReasons {
     private static final Quantity WEEKEND = Quantity.of(2, Units.DAY);
 
     private EnergyReasons() {}
+
+    /** What stands in the way, and whether the battery would last: it is told even where no device or cable is large enough. */
+    static Obstacle beside(Job job, Obstacle obstacle) {
+        if (!obstacle.fieldKey().equals("draws") || !job.answers().job().has("capacity")) {
+            return obstacle;
+        }
+        List<Part> parts = new ArrayList<>();
+        parts.add(job.battery().part());
+        for (Need need : job.needs()) {
+            parts.add(need.part("load-" + parts.size(), "battery"));
+        }
+        DayOfCircuit day = DayOfCircuit.of(new Circuit("", parts));
+        boolean enough = day.days() == null || Comparison.atLeast(day.days(), Quantity.of(1, Units.DAY));
+        return enough ? obstacle : new Obstacle(obstacle.item(), obstacle.fieldKey(), obstacle.words(), obstacle.help() + " The battery says the same: a day takes "
+                + day.charge().text(3) + ", and a plan may take " + day.usable().text(3) + " from it.");
+    }
 
     static void add(Job job, Workings workings, Examination examination, List<Chosen> chosen) {
         DayOfCircuit day = examination.day();

@@ -10,10 +10,11 @@ import loomwright.worked.Entries;
  *
  * @param needs the loads, each with its run
  * @param panel the panel that is there already; null if nothing is put on it
+ * @param cables what it may be wired with
  * @param taken the careful values
  */
 record Job(
-        Answers answers, List<Need> needs, Battery battery, Feeding panel, boolean byGauge, boolean switched, Quantity boxRoute, Quantity switchRoute,
+        Answers answers, List<Need> needs, Battery battery, Feeding panel, Cables cables, boolean switched, Quantity boxRoute, Quantity switchRoute,
         List<Taken> taken) {
     static final int MOST_BRANCHES = 12;
 
@@ -28,9 +29,9 @@ record Job(
         if (job.choice("switched").equals(PlanFields.NOT_KNOWN)) {
             taken.add(new Taken(Answers.JOB, "switched", "Nobody asked for a switch of its own: the isolating switch near the battery makes it dead.", "common practice"));
         }
-        Quantity box = length(job, "box-route", Careful.boxRoute(), panel == null && needs.size() > 1, taken);
-        Quantity toSwitch = length(job, "switch-route", Careful.switchRoute(), switched, taken);
-        return new Job(answers, needs, battery, panel, job.choice("cable").equals("awg"), switched, box, toSwitch, List.copyOf(taken));
+        Quantity box = length(job, "box-route", Careful.boxRoute(job), panel == null && needs.size() > 1, taken);
+        Quantity toSwitch = length(job, "switch-route", Careful.switchRoute(job), switched, taken);
+        return new Job(answers, needs, battery, panel, new Cables(job.choice("cable").equals("awg")), switched, box, toSwitch, List.copyOf(taken));
     }
 
     private static void noteFeed(Entries job, List<Taken> taken) {
@@ -59,8 +60,17 @@ record Job(
     /** The same job with a circuit of its own from the battery. */
     Job withoutPanel() {
         List<Taken> more = new ArrayList<>(taken);
-        Quantity box = length(answers.job(), "box-route", Careful.boxRoute(), needs.size() > 1, more);
-        return new Job(answers, needs, battery, null, byGauge, switched, box, switchRoute, List.copyOf(more));
+        Quantity box = length(answers.job(), "box-route", Careful.boxRoute(answers.job()), needs.size() > 1, more);
+        return new Job(answers, needs, battery, null, cables, switched, box, switchRoute, List.copyOf(more));
+    }
+
+    /** How far the first device is from the battery. */
+    Quantity lead() {
+        return Careful.lead(answers.job());
+    }
+
+    boolean byGauge() {
+        return cables.byGauge();
     }
 
     /** The largest currents of all loads added up, in amperes. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loomwright.markup.Fragment;
+import loomwright.units.UnitSystem;
 import loomwright.worked.Field;
 
 /** The answers as they were typed, whether they can be used or not. They change while a reader types, and are kept and linked to as one text. */
@@ -16,11 +17,17 @@ public final class JobTexts {
 
     private JobTexts() {}
 
-    /** Nothing answered: one thing to fit. */
-    public static JobTexts fresh() {
+    /** Nothing answered: one thing to fit, with cable as it is sold in the world of a reader. */
+    public static JobTexts fresh(UnitSystem units) {
         JobTexts texts = new JobTexts();
         texts.items.add(new HashMap<>());
+        texts.sold(units);
         return texts;
+    }
+
+    /** Cable is asked for as it is sold there. */
+    public void sold(UnitSystem units) {
+        put(Answers.JOB, "cable", units == UnitSystem.AMERICAN ? "awg" : "mm2");
     }
 
     /** How many things there are. */

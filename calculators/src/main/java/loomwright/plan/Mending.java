@@ -152,8 +152,9 @@ final class Mending {
         if (step.equals(Draft.FEED)) {
             return draft.panel == null && draft.feed.thicken();
         }
+        RunChoice loop = draft.loop(step);
         Branch branch = branch(step);
-        return branch != null && branch.run().thicken();
+        return loop != null ? loop.thicken() : branch != null && branch.run().thicken();
     }
 
     private boolean raise(String step) {
@@ -164,16 +165,14 @@ final class Mending {
 
     private boolean carry(String step, CircuitFinding found) {
         double wanted = Math.max(found.finding().figure().base(), found.finding().limit().base());
-        SwitchChoice own = draft.allSwitch;
-        for (Branch branch : draft.branches) {
-            own = branch.switchId().equals(step) ? branch.ownSwitch() : own;
-        }
+        SwitchChoice own = draft.switchOf(step);
         return own != null && wanted > own.rating().base() && own.carry(wanted);
     }
 
     private Branch branch(String id) {
         for (Branch branch : draft.branches) {
-            if (branch.runId().equals(id) || branch.loadId().equals(id) || branch.deviceId().equals(id) || branch.switchId().equals(id)) {
+            if (branch.runId().equals(id) || branch.loadId().equals(id) || branch.deviceId().equals(id) || branch.switchId().equals(id)
+                    || SwitchChoice.loopId(branch.switchId()).equals(id)) {
                 return branch;
             }
         }

@@ -18,11 +18,12 @@ import loomwright.quantity.Quantity;
  * @param examination of the circuit; null if there is an obstacle
  * @param chosen the choices, in the order they were made
  * @param taken the careful values that stand for what was left open
+ * @param there the parts that are there already, by id: nobody has to buy them
  * @param asks what a person must decide
  * @param obstacle null if there is a circuit
  */
 public record Plan(
-        Circuit circuit, Examination examination, List<Chosen> chosen, List<Taken> taken, List<String> asks, Obstacle obstacle) {
+        Circuit circuit, Examination examination, List<Chosen> chosen, List<Taken> taken, List<String> there, List<String> asks, Obstacle obstacle) {
     /** More rounds than there are steps to take again. */
     private static final int MOST_ROUNDS = 200;
 
@@ -40,7 +41,7 @@ public record Plan(
     }
 
     private static Plan none(Job job, Obstacle obstacle) {
-        return new Plan(null, null, List.of(), job.taken(), List.of(), obstacle);
+        return new Plan(null, null, List.of(), job.taken(), List.of(), List.of(), obstacle);
     }
 
     private static Plan of(Job job, Obstacle ofPanel) {
@@ -49,7 +50,7 @@ public record Plan(
         Sizing sizing = Sizing.of(job, breakMore, feedSteps);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             if (sizing.obstacle() != null) {
-                return none(job, sizing.obstacle());
+                return none(job, EnergyReasons.beside(job, sizing.obstacle()));
             }
             Circuit circuit = sizing.draft().circuit();
             if (mustBreakMore(job, circuit, breakMore)) {
@@ -70,7 +71,7 @@ public record Plan(
             } else if (mended.changed()) {
                 sizing.settle();
             } else {
-                return new Plan(circuit, examination, Reasons.of(job, sizing.draft(), examination, ofPanel), job.taken(), Asks.of(job), null);
+                return new Plan(circuit, examination, Reasons.of(job, sizing.draft(), examination, ofPanel), job.taken(), sizing.draft().there(), Asks.of(job, sizing.draft()), null);
             }
         }
         throw new IllegalStateException("no end to the steps");

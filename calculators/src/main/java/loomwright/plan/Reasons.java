@@ -65,7 +65,8 @@ final class Reasons {
         String id = draft.isSingle() ? Draft.MAIN : branch.deviceId();
         add(id, "Fuse of " + need.name() + ": " + device.kind().words() + " of " + device.rating().text(), whyDevice(need, device),
                 workings.device(need.amperes(), need.lasting(), branch.run(), device), "10-fuse-links-and-breakers");
-        double ofFeed = draft.isSingle() ? 0 : examination.solution().worstFor(examination.circuit().node(branch.loadId())).drop(examination.circuit().node(Draft.FEED));
+        double before = examination.solution().worstFor(examination.circuit().node(branch.loadId())).drop(examination.circuit().node(branch.runId()).parent());
+        double ofFeed = draft.isSingle() && loop(branch) == null ? 0 : before;
         RunChoice run = branch.run();
         add(branch.runId(), run.name() + ": " + run.size().text() + ", " + run.route().text() + ", insulation for " + run.insulation().rating().text(),
                 whyRun(branch), workings.run(run, examination.solution().designAmperes(examination.circuit().node(branch.runId())), device.rating(), need.allowedVolts() - ofFeed), "08-voltage-drop");
@@ -83,14 +84,21 @@ final class Reasons {
 
     private String whyRun(Branch branch) {
         RunChoice run = branch.run();
-        Quantity thinnest = RunChoice.least(job.byGauge(), branch.need().sheathed());
+        Quantity thinnest = job.cables().least(branch.need().sheathed());
         String carries = "It carries " + Amperes.text(run.capacity().value().base()) + " " + branch.need().place().words() + ", no less than its fuse-link, and loses no more than "
-                + branch.need().load().allowance().quantity("allowance").text() + " of 12 V with the feed";
+                + branch.need().load().allowance().quantity("allowance").text() + " of 12 V with the feed" + (loop(branch) == null ? "" : " and the way to its switch and back");
         return run.size().base() <= thinnest.base() * (1 + 1e-6) ? carries + "; thinner ones are not allowed." : carries + "; the next thinner one that is sold does not.";
     }
 
+    /** The way to the switch by hand that parts a branch, and back; null if there is none. */
+    private RunChoice loop(Branch branch) {
+        SwitchChoice parting = branch.ownSwitch() == null ? draft.allSwitch : branch.ownSwitch();
+        return parting == null || parting.isRelay() ? null : parting.loop();
+    }
+
     private void addFeed() {
-        double half = Sizing.SHARE_OF_FEED * job.strictestVolts();
+        RunChoice loop = draft.allSwitch == null || draft.allSwitch.isRelay() ? null : draft.allSwitch.loop();
+        double half = Sizing.SHARE_OF_FEED * job.strictestVolts() - (loop == null ? 0 : job.amperes() * loop.ohms());
         double lost = job.amperes() * draft.feed.ohms();
         add(Draft.FEED, "Feed: " + draft.feed.size().text() + ", " + draft.feed.route().text(),
                 "It carries " + Amperes.text(draft.feed.capacity().value().base()) + ", no less than the main fuse"
@@ -114,7 +122,7 @@ final class Reasons {
                     draft.main.kind() == DeviceKind.BLADE ? "A blade fuse-link breaks the current of a short circuit there." : whyClassT(),
                     workings.breaking(Draft.MAIN, draft.main.kind()), "10-fuse-links-and-breakers");
         }
-        add(Draft.LEAD, "First device within " + Careful.LEAD.text() + " of the battery", "Nothing protects the piece of lead before it.", workings.place(), "06-where-to-tap-in");
+        add(Draft.LEAD, "First device within " + job.lead().text() + " of the battery", "Nothing protects the piece of lead before it.", workings.place(), "06-where-to-tap-in");
         add(Draft.ISOLATOR, "Isolating switch for at least " + draft.isolator.text(), "It makes all behind it dead by hand, within reach, and carries what the first device lets through.", null,
                 "06-where-to-tap-in");
     }
@@ -140,11 +148,11 @@ final class Reasons {
 
     private void addSwitch(String id, SwitchChoice chosenSwitch) {
         if (chosenSwitch.isRelay()) {
-            add(id, chosenSwitch.name() + ": relay of the 70 A class", "No switch by hand that is sold stands device and loads; a relay carries " + SwitchChoice.relay().text()
+            add(id, chosenSwitch.name() + ": relay of the 70 A class", (chosenSwitch.isTooThick() ? "The way to a switch by hand and back would be too thick for its tabs" : "No switch by hand that is sold stands device and loads") + "; a relay carries " + SwitchChoice.relay().text()
                     + " in a hot place. Its trigger has a fuse of " + Sizing.triggerRating().text() + " and a small switch.", workings.trigger(chosenSwitch), "11-switching");
         } else {
-            add(id, chosenSwitch.name() + ": by hand, " + chosenSwitch.rating().text() + " on direct current", "It stands what its device lets through, and what its loads ask of a contact at the start.", null,
-                    "11-switching");
+            add(id, chosenSwitch.name() + ": by hand, " + chosenSwitch.rating().text() + " on direct current", "It stands what its device lets through, and what its loads ask of a contact at the start. The way there and back, " + chosenSwitch.route().text()
+                    + " of " + chosenSwitch.loop().size().text() + ", is no thinner than the run that it parts.", null, "11-switching");
         }
     }
 }

@@ -1,100 +1,55 @@
 package loomwright.plan;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import loomwright.circuit.Conductor;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
-import loomwright.conductor.AmpacityRuleSet;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorKind;
 import loomwright.conductor.Insulation;
 import loomwright.conductor.RunSize;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.table.PublishedTables;
-import loomwright.table.Row;
 
 /** The conductor of a run: the thinnest that is sold, is allowed, carries its device, and loses little enough. */
 final class RunChoice {
-    /** Thicker ones are not for a first job; of metric ones above 16 mm² no resistance is in print here. */
-    private static final double MOST_MM2 = 16;
-    private static final double MOST_AWG_MM2 = 21.2;
-
     private final String name;
     private final Quantity route;
     private final Situated place;
     private final int together;
     private final ConductorKind kind;
+    private final Cables cables;
     private final List<RunSize> sizes;
+    /** What was understood once, by size and insulation: a step that is taken again asks for the same. */
+    private final Map<String, Part> parts = new HashMap<>();
     private Insulation insulation;
     private int at;
 
-    RunChoice(String name, Quantity route, Situated place, int together, boolean sheathed, boolean byGauge) {
-        this(name, route, place, together, kind(byGauge), sold(kind(byGauge), least(byGauge, sheathed), Plain.quantity(place.warmth())));
+    RunChoice(String name, Quantity route, Situated place, int together, boolean sheathed, Cables cables) {
+        this(name, route, place, together, cables.kind(), cables.sold(sheathed, place.warmth()), cables);
     }
 
-    private RunChoice(String name, Quantity route, Situated place, int together, ConductorKind kind, List<RunSize> sizes) {
+    private RunChoice(String name, Quantity route, Situated place, int together, ConductorKind kind, List<RunSize> sizes, Cables cables) {
         this.name = name;
         this.route = route;
         this.place = place;
         this.together = together;
         this.kind = kind;
+        this.cables = cables;
         this.insulation = place.insulation();
         this.sizes = sizes;
     }
 
     /** A run that is there already, of one size only; null if no table has that size. */
-    static RunChoice existing(String name, Quantity route, Quantity size) {
-        ConductorKind kind = kind(size.unit() == Units.AWG);
+    static RunChoice existing(String name, Quantity route, Quantity size, Cables cables) {
+        ConductorKind kind = Cables.kind(size.unit() == Units.AWG);
         for (RunSize each : RunSize.series(kind, Plain.quantity(Situated.INSIDE.warmth()))) {
             if (Math.abs(each.size().base() - size.base()) <= 1e-6 * size.base()) {
-                return new RunChoice(name, route, Situated.INSIDE, 2, kind, List.of(each));
+                return new RunChoice(name, route, Situated.INSIDE, 2, kind, List.of(each), cables);
             }
         }
         return null;
-    }
-
-    private static ConductorKind kind(boolean byGauge) {
-        return byGauge ? ConductorKind.NEC_STRANDED : ConductorKind.ISO_6722_1;
-    }
-
-    /** The thinnest that a rule set allows: by ISO 10133 in mm², by 33 CFR in AWG. */
-    static Quantity least(boolean byGauge, boolean sheathed) {
-        String key = byGauge ? (sheathed ? "33-cfr-sheath" : "33-cfr-separate") : sheathed ? "iso-10133-multicore" : "iso-10133-single";
-        return PublishedTables.smallestConductor().row(key).quantity(byGauge ? "size-awg" : "size");
-    }
-
-    /** Thinner than Table 5 of 33 CFR begins none is taken. */
-    private static List<RunSize> sold(ConductorKind kind, Quantity least, Quantity warmth) {
-        double most = kind == ConductorKind.NEC_STRANDED ? MOST_AWG_MM2 : MOST_MM2;
-        List<RunSize> sizes = new ArrayList<>();
-        for (RunSize each : RunSize.series(kind, warmth)) {
-            boolean thick = each.size().base() > most * 1e-6 * (1 + 1e-6);
-            boolean listed = AmpacityRuleSet.BOAT.row(each.size()) != null;
-            if (listed && !thick && each.size().base() >= least.base() * (1 - 1e-6) && hasTerminal(each.size())) {
-                sizes.add(each);
-            }
-        }
-        return sizes;
-    }
-
-    /** Between 2.5 mm² and 4 mm² no colour of terminal is made: 3 mm² is left out. */
-    private static boolean hasTerminal(Quantity size) {
-        double mm2 = size.base() * 1e6;
-        double thickest = 0;
-        for (Row row : PublishedTables.terminalColours().rows()) {
-            boolean gauge = size.unit() == row.quantity("thinnest").unit();
-            double from = gauge ? row.quantity("thinnest").base() * 1e6 : row.quantity("size-from").base() * 1e6;
-            double to = gauge ? row.quantity("thickest").base() * 1e6 : row.quantity("size-to").base() * 1e6;
-            thickest = Math.max(thickest, to);
-            if (mm2 >= from * (1 - 1e-6) && mm2 <= to * (1 + 1e-6)) {
-                return true;
-            }
-        }
-        return mm2 > thickest;
     }
 
     String name() {
@@ -129,7 +84,7 @@ final class RunChoice {
     boolean carry(Quantity rating) {
         for (Insulation each : sizes.size() == 1 ? List.of(insulation) : List.of(insulation, Insulation.T105)) {
             for (int i = at; i < sizes.size(); i++) {
-                CarryingCapacity capacity = conductor(i, each).capacity();
+                CarryingCapacity capacity = capacity(i, each);
                 if (capacity.isRated() && capacity.value().base() >= rating.base() * (1 - 1e-9)) {
                     at = i;
                     insulation = each;
@@ -140,10 +95,27 @@ final class RunChoice {
         return false;
     }
 
-    /** Goes up to the thinnest that loses no more than so many volts; to the thickest if none does. */
-    void lose(double amperes, double volts) {
-        while (at < sizes.size() - 1 && amperes * ohms() > volts * (1 + 1e-9)) {
+    /**
+     * Goes up to the thinnest that loses no more than so many volts; to the thickest if none does.
+     *
+     * @param loop the way to a switch and back, which is of the same size and loses too; null if there is none
+     * @return false, and nothing is changed, if the way to the switch would be thicker than the tabs of a switch take
+     */
+    boolean lose(double amperes, double volts, RunChoice loop) {
+        int before = at;
+        follow(this, loop);
+        while (at < sizes.size() - 1 && amperes * (ohms() + (loop == null ? 0 : loop.ohms())) > volts * (1 + 1e-9)) {
             at++;
+            follow(this, loop);
+        }
+        boolean fits = loop == null || Cables.fitsTabs(loop.size());
+        at = fits ? at : before;
+        return fits;
+    }
+
+    private static void follow(RunChoice run, RunChoice loop) {
+        if (loop != null) {
+            loop.follow(run);
         }
     }
 
@@ -170,11 +142,11 @@ final class RunChoice {
     }
 
     CarryingCapacity capacity() {
-        return conductor(at, insulation).capacity();
+        return capacity(at, insulation);
     }
 
-    private Conductor conductor(int size, Insulation taken) {
-        return Conductor.of(part("run", "", size, taken));
+    private CarryingCapacity capacity(int size, Insulation taken) {
+        return cables.capacity(part("run", "", size, taken));
     }
 
     /** It as a part of a circuit. */
@@ -183,7 +155,13 @@ final class RunChoice {
     }
 
     private Part part(String id, String fedBy, int size, Insulation taken) {
-        return Part.read(id, PartKind.CONDUCTOR, name, fedBy, "", "", texts(size, taken)).partOrRefuse();
+        String at = id + " " + fedBy + " " + size + taken.key();
+        Part known = parts.get(at);
+        if (known == null) {
+            known = Part.read(id, PartKind.CONDUCTOR, name, fedBy, "", "", texts(size, taken)).partOrRefuse();
+            parts.put(at, known);
+        }
+        return known;
     }
 
     /** What is entered for it, by the keys of a conductor run. */

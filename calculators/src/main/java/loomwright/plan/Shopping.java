@@ -7,10 +7,14 @@ import loomwright.circuit.Conductor;
 import loomwright.circuit.Node;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.Protection;
+import loomwright.circuit.Switching;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Extent;
 import loomwright.circuit.sheet.PartsAndCuts;
 import loomwright.circuit.sheet.PartsLine;
+import loomwright.quantity.NumberText;
 import loomwright.quantity.Quantity;
+import loomwright.quantity.QuantityText;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
 import loomwright.table.Row;
@@ -23,17 +27,19 @@ public final class Shopping {
     private static final int SPARE_EVERY = 5;
 
     private final Circuit circuit;
+    private final List<String> there;
     private final Designations designations;
     private final List<Bought> list = new ArrayList<>();
 
-    private Shopping(Circuit circuit) {
-        this.circuit = circuit;
+    private Shopping(Plan plan) {
+        this.circuit = plan.circuit();
+        this.there = plan.there();
         this.designations = Designations.of(circuit);
     }
 
-    /** The list; what is there already, battery and loads, is not on it. */
+    /** The list; what is there already is not on it. */
     public static List<Bought> of(Plan plan) {
-        Shopping shopping = new Shopping(plan.circuit());
+        Shopping shopping = new Shopping(plan);
         shopping.addParts();
         shopping.addTerminals();
         shopping.addSmall();
@@ -41,27 +47,49 @@ public final class Shopping {
     }
 
     private void addParts() {
-        String loads = " ";
-        for (Node node : circuit.nodes()) {
-            boolean there = node.parent() == null || node.kind() == PartKind.LOAD;
-            loads += there ? designations.of(node.id()) + " " : "";
+        for (PartsLine line : PartsAndCuts.of(circuit, Extent.without(circuit, there)).parts()) {
+            list.add(new Bought(count(line), line.what() + insulation(line) + more(line), line.designations()));
         }
-        for (PartsLine line : PartsAndCuts.of(circuit).parts()) {
-            boolean there = true;
-            for (String each : places(line.designations())) {
-                there &= loads.contains(" " + each + " ");
-            }
-            if (!there) {
-                String count = (line.count() + " " + line.unit()).strip();
-                list.add(new Bought(count, line.what() + insulation(line), line.designations()));
-            }
-        }
-        for (Node node : circuit.nodes()) {
+        for (Node node : bought()) {
             if (node.figures() instanceof Protection device) {
                 list.add(new Bought("1", "holder for a " + device.device().words() + ", rated " + device.rating().text() + " or more, unless its box has one", designations.of(node.id())));
                 list.add(new Bought("2", "spare " + device.words(), designations.of(node.id())));
             }
         }
+    }
+
+    /** Pieces; of cable whole metres or feet, as it is sold. */
+    private static String count(PartsLine line) {
+        return line.unit().isEmpty() ? line.count() : NumberText.fixed(Math.ceil(QuantityText.read(line.count(), Units.ONE).quantity().value()), 0) + " " + line.unit();
+    }
+
+    private List<Node> bought() {
+        List<Node> bought = new ArrayList<>();
+        for (Node node : circuit.nodes()) {
+            if (!there.contains(node.id())) {
+                bought.add(node);
+            }
+        }
+        return bought;
+    }
+
+    /** Of a panel how many ways it needs: one for each device behind it, and one to spare. Of a relay which class carries so much where it is hot. */
+    private String more(PartsLine line) {
+        for (Node node : bought()) {
+            if (places(line.designations()).contains(designations.of(node.id()))) {
+                boolean relay = node.figures() instanceof Switching switching && switching.isTriggered();
+                if (node.kind() == PartKind.PANEL) {
+                    return " or more, with " + ways(node) + " ways or more: one is to spare";
+                } else if (relay) {
+                    return " in a hot place, of the 70 A class, with its socket";
+                }
+            }
+        }
+        return "";
+    }
+
+    private static int ways(Node panel) {
+        return panel.children().size() + 1;
     }
 
     private static List<String> places(String designations) {
@@ -78,7 +106,7 @@ public final class Shopping {
     /** Cable of one size may be asked for with two kinds of insulation: the better one is bought for all of it. */
     private String insulation(PartsLine line) {
         double degrees = 0;
-        for (Node node : circuit.nodes()) {
+        for (Node node : bought()) {
             if (node.figures() instanceof Conductor run && places(line.designations()).contains(designations.of(node.id()))) {
                 degrees = Math.max(degrees, run.around().insulation().rating().value());
             }
@@ -89,7 +117,7 @@ public final class Shopping {
     private void addTerminals() {
         List<String> sizes = new ArrayList<>();
         List<Integer> counts = new ArrayList<>();
-        for (Node node : circuit.nodes()) {
+        for (Node node : bought()) {
             if (node.figures() instanceof Conductor run) {
                 String kind = "terminals for " + run.size().text() + ", " + colour(run.size());
                 int at = sizes.indexOf(kind);
@@ -109,21 +137,14 @@ public final class Shopping {
 
     /** The colour of its sleeve; bare tube terminals beyond the colours. */
     private static String colour(Quantity size) {
-        for (Row row : PublishedTables.terminalColours().rows()) {
-            boolean gauge = size.unit() == Units.AWG;
-            double from = row.quantity(gauge ? "thinnest" : "size-from").base();
-            double to = row.quantity(gauge ? "thickest" : "size-to").base();
-            if (size.base() >= from * (1 - 1e-6) && size.base() <= to * (1 + 1e-6)) {
-                return row.text("sleeve") + " sleeve";
-            }
-        }
-        return "tube terminals with heat-shrink";
+        Row sleeve = Cables.sleeve(size);
+        return sleeve == null ? "tube terminals with heat-shrink" : sleeve.text("sleeve") + " sleeve";
     }
 
     private void addSmall() {
         int runs = 0;
         double metres = 0;
-        for (Node node : circuit.nodes()) {
+        for (Node node : bought()) {
             if (node.figures() instanceof Conductor run) {
                 runs++;
                 metres += run.routeLength().base();
@@ -134,6 +155,12 @@ public final class Shopping {
         Quantity spacing = PublishedTables.jointsAndSupport().row("support-iso").quantity("value", Units.METRE);
         list.add(new Bought(
                 (int) Math.ceil(metres / spacing.base()) + "", "cushioned clips, one each " + spacing.text() + " as ISO 10133 asks on boats, or as your code does", "along every run"));
+        for (Node node : bought()) {
+            if (node.kind() == PartKind.PANEL) {
+                list.add(new Bought("1", "bar for the conductors that go back to the battery, with " + ways(node)
+                        + " screws or more and rated as the panel, unless the panel has one", designations.of(node.id())));
+            }
+        }
         list.add(new Bought(2 * runs + "", "labels, one at each end of a run", "see the label sheet on the bench"));
     }
 }

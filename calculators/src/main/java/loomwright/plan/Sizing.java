@@ -30,21 +30,21 @@ final class Sizing {
         for (int i = 0; i < job.needs().size(); i++) {
             Need need = job.needs().get(i);
             boolean own = job.switched() && job.panel() != null;
-            SwitchChoice ownSwitch = own ? new SwitchChoice("Switch of " + need.name(), job.switchRoute(), job.byGauge()) : null;
-            draft.branches.add(new Branch(need, i + 1, new DeviceChoice(need.amperes(), need.lasting(), job.panel() != null), job.byGauge(), ownSwitch));
+            SwitchChoice ownSwitch = own ? new SwitchChoice("Switch of " + need.name(), job.switchRoute(), job.cables()) : null;
+            draft.branches.add(new Branch(need, i + 1, new DeviceChoice(need.amperes(), need.lasting(), job.panel() != null), job.cables(), ownSwitch));
         }
         if (job.switched() && job.panel() == null) {
-            draft.allSwitch = new SwitchChoice("Switch", job.switchRoute(), job.byGauge());
+            draft.allSwitch = new SwitchChoice("Switch", job.switchRoute(), job.cables());
         }
         draft.triggerFuse = DeviceChoice.of(triggerRating());
         if (job.panel() != null) {
-            draft.feed = RunChoice.existing("Feed of the panel", job.panel().route(), job.panel().size());
-            draft.lead = RunChoice.existing("Lead to the main fuse", Careful.LEAD, job.panel().size());
+            draft.feed = RunChoice.existing("Feed of the panel", job.panel().route(), job.panel().size(), job.cables());
+            draft.lead = RunChoice.existing("Lead to the main fuse", job.lead(), job.panel().size(), job.cables());
         } else {
-            draft.lead = new RunChoice("Lead to the main fuse", Careful.LEAD, Situated.INSIDE, 2, false, job.byGauge());
+            draft.lead = new RunChoice("Lead to the main fuse", job.lead(), Situated.INSIDE, 2, false, job.cables());
             boolean single = draft.branches.size() == 1;
             draft.main = single ? draft.branches.get(0).device() : new DeviceChoice(job.amperes(), true, false);
-            draft.feed = single ? null : new RunChoice("Feed", job.boxRoute(), Situated.INSIDE, 2, false, job.byGauge());
+            draft.feed = single ? null : new RunChoice("Feed", job.boxRoute(), Situated.INSIDE, 2, false, job.cables());
         }
         for (String id : breakMore) {
             device(id).breakMore();
@@ -98,9 +98,11 @@ final class Sizing {
         if (!draft.isSingle() && !settleFeed(Quantity.of(largest, Units.AMPERE))) {
             return;
         }
-        double ofFeed = draft.isSingle() ? 0 : job.keptAmperes() * draft.feed.ohms();
+        RunChoice ofAll = loop(draft.allSwitch, draft.mainRating());
+        double ofFeed = draft.isSingle() ? 0 : job.keptAmperes() * (draft.feed.ohms() + (ofAll == null ? 0 : ofAll.ohms()));
         for (Branch branch : draft.branches) {
-            branch.run().lose(branch.need().keptAmperes(), ROOM * branch.need().allowedVolts() - ofFeed);
+            lose(branch.run(), branch.need().keptAmperes(), ROOM * branch.need().allowedVolts() - ofFeed, draft.isSingle() ? draft.allSwitch : branch.ownSwitch(),
+                    branch.device().rating());
         }
         draft.lead.follow(draft.isSingle() ? draft.branches.get(0).run() : draft.feed);
         draft.isolator = Sold.least(Sold.ratings("isolator"), draft.mainRating().base());
@@ -137,11 +139,24 @@ final class Sizing {
             return false;
         }
         draft.box = Sold.least(Sold.ratings("fuse-box"), draft.main.rating().base());
-        draft.feed.lose(job.amperes(), SHARE_OF_FEED * job.strictestVolts());
         for (; feedSteps > 0; feedSteps--) {
             draft.feed.thicken();
         }
+        lose(draft.feed, job.amperes(), SHARE_OF_FEED * job.strictestVolts(), draft.allSwitch, draft.main.rating());
         return true;
+    }
+
+    /** Has a run, with the way to the switch that parts it, lose no more than so many volts. */
+    private static void lose(RunChoice run, double amperes, double volts, SwitchChoice parting, Quantity rating) {
+        if (!run.lose(amperes, volts, loop(parting, rating))) {
+            parting.takeRelay();
+            run.lose(amperes, volts, null);
+        }
+    }
+
+    /** The way to a switch by hand and back, behind a device; null if there is none. */
+    private static RunChoice loop(SwitchChoice choice, Quantity rating) {
+        return choice == null || !choice.carry(rating.base()) || choice.isRelay() ? null : choice.loop();
     }
 
     private void settleSwitches() {

@@ -1,9 +1,11 @@
 package loomwright.plan;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
+import loomwright.markup.Words;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
@@ -17,13 +19,16 @@ final class SwitchChoice {
     private final String name;
     private final Quantity route;
     private final boolean byGauge;
+    private final RunChoice loop;
     private double wanted;
     private Quantity byHand;
+    private boolean tooThick;
 
-    SwitchChoice(String name, Quantity route, boolean byGauge) {
+    SwitchChoice(String name, Quantity route, Cables cables) {
         this.name = name;
         this.route = route;
-        this.byGauge = byGauge;
+        this.byGauge = cables.byGauge();
+        this.loop = new RunChoice("Run to " + Words.small(name) + " and back", route, Situated.INSIDE, 2, false, cables);
     }
 
     String name() {
@@ -35,11 +40,41 @@ final class SwitchChoice {
         return route;
     }
 
+    /** The way to the switch by hand and back: two conductors of the size of the run that it parts. */
+    RunChoice loop() {
+        return loop;
+    }
+
+    /** Its id, by that of the switch. */
+    static String loopId(String id) {
+        return "run-to-" + id;
+    }
+
+    /** It as parts of a circuit, behind the way there and back if it is by hand. */
+    void addTo(List<Part> parts, String id, String fedBy, String trigger) {
+        if (isRelay()) {
+            parts.add(part(id, fedBy, trigger));
+        } else {
+            parts.add(loop.part(loopId(id), fedBy));
+            parts.add(part(id, loopId(id), trigger));
+        }
+    }
+
     /** Takes one of at least so many amperes; false if even the relay is too small. */
     boolean carry(double amperes) {
         wanted = Math.max(wanted, amperes);
-        byHand = Sold.least(Sold.ratings("switch"), wanted);
+        byHand = tooThick ? null : Sold.least(Sold.ratings("switch"), wanted);
         return byHand != null || wanted <= relay().base() * (1 + 1e-9);
+    }
+
+    /** From now on it is a relay beside the fuses, since the way to a switch by hand and back would be too thick for its tabs. */
+    void takeRelay() {
+        tooThick = true;
+        byHand = null;
+    }
+
+    boolean isTooThick() {
+        return tooThick;
     }
 
     boolean isRelay() {
@@ -60,7 +95,7 @@ final class SwitchChoice {
     }
 
     /** It as a part of a circuit; a relay takes its trigger from the switch of that id. */
-    Part part(String id, String fedBy, String trigger) {
+    private Part part(String id, String fedBy, String trigger) {
         Map<String, String> texts = new HashMap<>();
         texts.put("switching", isRelay() ? "relay" : "manual");
         texts.put("continuous-current", Plain.text(rating()));

@@ -42,7 +42,7 @@ final class Wanted {
         boolean sheathed = entries.choice("sheath").equals("sheath");
         int branches = kind.sharesARun() ? 1 : count;
         for (int i = 1; i <= branches; i++) {
-            needs.add(new Need(item, kind, name(item, kind, i, branches), texts, lasting, route, place, beside, sheathed));
+            needs.add(Need.of(item, kind, name(item, kind, i, branches), texts, lasting, route, place, beside, sheathed));
         }
     }
 

@@ -93,7 +93,7 @@ final class Workings {
     }
 
     NextQuestion place() {
-        return of("fuse-place", Map.of("distance", Plain.text(Careful.LEAD), "rule-set", "33-cfr-source"));
+        return of("fuse-place", Map.of("distance", Plain.text(job.lead()), "rule-set", "33-cfr-source"));
     }
 
     NextQuestion trigger(SwitchChoice chosen) {

@@ -60,6 +60,9 @@ final class UnitSpelling {
 
     /** Whether the text names SAE gauge before its number, such as {@code SAE 12}. */
     static boolean isSaeFirst(String text) {
+        if (text.indexOf('s') < 0 && text.indexOf('S') < 0) {
+            return false;
+        }
         String squeezed = squeeze(text).toLowerCase(Locale.ROOT);
         return squeezed.startsWith("sae") && squeezed.length() > 3 && NumberReading.isDigitAt(squeezed, 3);
     }
@@ -74,6 +77,9 @@ final class UnitSpelling {
     }
 
     private static String squeeze(String text) {
+        if (!hasSpace(text)) {
+            return text;
+        }
         StringBuilder kept = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -82,5 +88,14 @@ final class UnitSpelling {
             }
         }
         return kept.toString();
+    }
+
+    private static boolean hasSpace(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (NumberReading.isSpace(text.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

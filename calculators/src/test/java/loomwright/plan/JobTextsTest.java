@@ -6,12 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import loomwright.plan.page.Screen;
+import loomwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class JobTextsTest {
     @Test
     void answersComeBackFromTheirTextAsTheyWereTyped() {
-        JobTexts texts = JobTexts.fresh();
+        JobTexts texts = JobTexts.fresh(UnitSystem.METRIC);
         texts.put(0, "kind", "fridge");
         texts.put(0, "draws", "5 A or so & more");
         texts.add();
@@ -53,7 +54,7 @@ class JobTextsTest {
 
     @Test
     void asksOnlyWhatApplies() {
-        JobTexts texts = JobTexts.fresh();
+        JobTexts texts = JobTexts.fresh(UnitSystem.METRIC);
         Screen feed = Screen.asking(texts, Answers.JOB, "feed");
         assertEquals(1, feed.fields(texts).size());
         texts.put(Answers.JOB, "feed", "panel");

@@ -19,12 +19,12 @@ class TakenAwayTest {
                 .item("kind=lights", "draws=12 W", "hours=4 h", "route=" + route, "place=inside", "beside=alone", "sheath=single");
     }
 
-    /** Lead 0.15 m without allowance, run 4 m and 0.25 m at each end: two of each, 0.3 m + 9 m = 9.3 m of 1 mm². Two runs have eight ends, and two terminals to spare. */
+    /** Lead 0.15 m without allowance, run 4 m and 0.25 m at each end: two of each, 0.3 m + 9 m = 9.3 m of 1 mm², sold by the metre: 10 m. Two runs have eight ends, and two terminals to spare. */
     @Test
     void theListHasTheLengthsWithTheirAllowanceAndTheSmallThings() {
         List<Bought> list = Shopping.of(lamp("4 m").plan());
         Bought cable = list.stream().filter(each -> each.what().startsWith("1\u00a0mm²")).findFirst().orElseThrow();
-        assertEquals("9.3 m", cable.count());
+        assertEquals("10 m", cable.count());
         assertTrue(cable.what().contains("60\u00a0°C or more"), cable.what());
         Bought terminals = list.stream().filter(each -> each.what().startsWith("terminals")).findFirst().orElseThrow();
         assertEquals("10", terminals.count());
@@ -33,6 +33,30 @@ class TakenAwayTest {
         // 4.15 m of route by 0.45 m between supports: 9.2, so 10.
         assertTrue(list.stream().anyMatch(each -> each.what().startsWith("cushioned clips") && each.count().equals("10")), list.toString());
         assertTrue(list.stream().noneMatch(each -> each.what().contains("battery of") || each.what().startsWith("Lights")), "what is there is not bought");
+    }
+
+    /**
+     * On free ways of a panel that is there, its feed, lead, main fuse and box are not bought. The run of 12 ft of 16 AWG has 10 in (0.82 ft) at each end: 2 · (12 + 1.64) = 27.3 ft, so 28 ft.
+     */
+    @Test
+    void whatIsThereIsNotBoughtAndCableByGaugeIsSoldByTheFoot() {
+        List<Bought> list = Shopping.of(Asked.job(
+                        "craft=trailer", "cable=awg", "feed=panel", "free-ways=2", "panel-limit=30 A", "present-load=6 A", "feed-rating=30 A", "feed-size=8 AWG",
+                        "feed-route=6 ft", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=1000 A", "switched=no")
+                .item("kind=lights", "draws=12 W", "hours=5 h", "route=12 ft", "place=inside", "beside=alone", "sheath=single").plan());
+        assertTrue(list.stream().anyMatch(each -> each.what().startsWith("16\u00a0AWG") && each.count().equals("28 ft")), list.toString());
+        for (String there : List.of("8\u00a0AWG", "fuse panel", "class T", "bar for")) {
+            assertTrue(list.stream().noneMatch(each -> each.what().contains(there)), there + list);
+        }
+    }
+
+    /** Two ways, and one to spare: three; as many screws on the bar. */
+    @Test
+    void aNewFuseBoxIsBoughtWithItsWaysAndABarForTheWayBack() {
+        List<Bought> list = Shopping.of(Asked.job("feed=battery", "chemistry=lifepo4", "capacity=100 Ah", "box-route=1 m", "switched=no", "craft=trailer")
+                .item("kind=usb", "how-many=2", "draws=18 W", "hours=3 h", "route=3 m", "place=inside", "beside=alone", "sheath=single").plan());
+        assertTrue(list.stream().anyMatch(each -> each.what().startsWith("fuse panel") && each.what().contains("3 ways")), list.toString());
+        assertTrue(list.stream().anyMatch(each -> each.what().startsWith("bar for") && each.what().contains("3 screws")), list.toString());
     }
 
     /** At 10 m 2 mm² and thinner lose at most 1.2 V; 1 mm² loses 20.3 m · 19.95 mΩ/m · 1.2 A = 0.49 V: still 1 mm². At 30 m 60.3 m · 19.95 = 1.203 Ω · 1.33 A is too much. */

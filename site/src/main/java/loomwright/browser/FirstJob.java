@@ -14,6 +14,7 @@ import loomwright.plan.page.QuestionMarkup;
 import loomwright.plan.page.Screen;
 import loomwright.worked.EntryFault;
 import loomwright.worked.Field;
+import org.teavm.jso.JSBody;
 import org.teavm.jso.browser.Window;
 import org.teavm.jso.dom.html.HTMLDocument;
 import org.teavm.jso.dom.html.HTMLElement;
@@ -49,6 +50,10 @@ final class FirstJob {
         root.addEventListener("click", event -> clicked((HTMLElement) event.getTarget()));
         Dom.onEnter(root, () -> move(1));
         Window.current().addEventListener("hashchange", event -> linked());
+        document.addEventListener(UnitChoice.EVENT, event -> {
+            texts.sold(UnitChoice.now());
+            show(false);
+        });
         show(false);
     }
 
@@ -83,6 +88,7 @@ final class FirstJob {
         Answers.Read read = texts.answers();
         StringBuilder markup = new StringBuilder("<h2 id=\"job-title\" tabindex=\"-1\">Your plan</h2>");
         Plan plan = read.answers() == null ? null : Plan.of(read.answers());
+        workedOut();
         if (plan == null) {
             markup.append(ObstacleMarkup.of(read.faults()));
         } else {
@@ -98,6 +104,10 @@ final class FirstJob {
         root.setInnerHTML(markup.toString());
         said.setTextContent(plan == null ? "Some answers need another look." : plan.circuit() == null ? "No circuit for these answers." : "The plan is ready.");
     }
+
+    /** Leaves the time for whoever measures the page. */
+    @JSBody(script = "performance.mark('plan-worked-out');")
+    private static native void workedOut();
 
     private static String different(List<String> words) {
         if (words.isEmpty()) {
@@ -158,7 +168,7 @@ final class FirstJob {
 
     private void ask() {
         asked = screen().fields(texts);
-        root.setInnerHTML(QuestionMarkup.of(texts, screen()));
+        root.setInnerHTML(QuestionMarkup.of(texts, screen(), UnitChoice.now()));
         notes = new FaultNotes(root.querySelector("form"), QuestionMarkup.PLACE);
         notes.show(faults(), true);
     }
@@ -204,7 +214,7 @@ final class FirstJob {
             }
             case "print" -> Dom.print();
             case "fresh" -> {
-                texts = JobTexts.fresh();
+                texts = JobTexts.fresh(UnitChoice.now());
                 shown = null;
                 goTo(0);
             }

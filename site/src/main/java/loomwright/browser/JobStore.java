@@ -18,7 +18,7 @@ final class JobStore {
         }
         String kept = read(NAME);
         JobTexts texts = kept.isEmpty() ? null : JobTexts.read(kept.substring(kept.indexOf('|') + 1));
-        return texts == null ? JobTexts.fresh() : texts;
+        return texts == null ? JobTexts.fresh(UnitChoice.now()) : texts;
     }
 
     /** The answers in the address, or null; the address is left without them, or a reload would bring them back over what was typed since. */
@@ -33,7 +33,7 @@ final class JobStore {
     }
 
     static boolean isAnswered(JobTexts texts) {
-        return !texts.written().equals(JobTexts.fresh().written());
+        return !texts.written().equals(JobTexts.fresh(UnitChoice.now()).written());
     }
 
     /** The screen that was shown last; the plan if there are no more so many. */

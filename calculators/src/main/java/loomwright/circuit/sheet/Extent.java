@@ -36,6 +36,16 @@ public final class Extent {
         return new Extent(parts);
     }
 
+    /** All but some parts. */
+    public static Extent without(Circuit circuit, List<String> partIds) {
+        Set<String> parts = new HashSet<>();
+        for (Part part : circuit.parts()) {
+            parts.add(part.id());
+        }
+        parts.removeAll(partIds);
+        return new Extent(parts);
+    }
+
     public boolean has(String partId) {
         return parts == null || parts.contains(partId);
     }

@@ -78,9 +78,10 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
 
     private static CutLine cut(
             Tally tally, Node node, String designation, String title, Quantity size, String kind, Quantity route, Quantity share, Quantity end) {
-        Quantity each = Quantity.of(route.base() * (1 + share.base()) + 2 * end.base(), Units.METRE);
+        Quantity metres = Quantity.of(route.base() * (1 + share.base()) + 2 * end.base(), Units.METRE);
+        Quantity each = metres.in(size.unit() == Units.AWG ? Units.FEET : Units.METRE);
         String conductor = size.text() + ", " + kind;
-        tally.addMetres(conductor, designation, 2 * each.value());
+        tally.addLength(conductor, designation, 2 * each.value(), each.unit().symbol());
         return new CutLine(node.id(), designation, title, conductor, route, each);
     }
 
@@ -95,14 +96,10 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
         private final List<Count> counts = new ArrayList<>();
 
         void add(String name, String designation, double count) {
-            add(name, designation, count, false);
+            addLength(name, designation, count, "");
         }
 
-        void addMetres(String name, String designation, double count) {
-            add(name, designation, count, true);
-        }
-
-        private void add(String name, String designation, double count, boolean inMetres) {
+        void addLength(String name, String designation, double count, String unit) {
             for (Count each : counts) {
                 if (each.what.equals(name)) {
                     each.count += count;
@@ -110,16 +107,16 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
                     return;
                 }
             }
-            counts.add(new Count(name, designation, count, inMetres));
+            counts.add(new Count(name, designation, count, unit));
         }
 
         List<PartsLine> lines() {
             List<PartsLine> lines = new ArrayList<>();
             for (Count each : counts) {
-                // Cable is bought by the tenth of a metre and more, so it is rounded up.
-                double count = each.inMetres ? Math.ceil(10 * each.count - 1e-6) / 10 : each.count;
-                lines.add(new PartsLine(
-                        each.what, NumberText.fixed(count, each.inMetres ? 1 : 0), each.inMetres ? "m" : "", each.places));
+                boolean length = !each.unit.isEmpty();
+                // Nobody cuts by less than a tenth of a metre or foot, so it is rounded up.
+                double count = length ? Math.ceil(10 * each.count - 1e-6) / 10 : each.count;
+                lines.add(new PartsLine(each.what, NumberText.fixed(count, length ? 1 : 0), each.unit, each.places));
             }
             return List.copyOf(lines);
         }
@@ -128,15 +125,15 @@ public record PartsAndCuts(List<PartsLine> parts, List<CutLine> cuts, Source all
     /** How many of one part. Not a list of {@code Double}: that would bring the library's printing of numbers into the page. */
     private static final class Count {
         private final String what;
-        private final boolean inMetres;
+        private final String unit;
         private String places;
         private double count;
 
-        Count(String what, String places, double count, boolean inMetres) {
+        Count(String what, String places, double count, String unit) {
             this.what = what;
             this.places = places;
             this.count = count;
-            this.inMetres = inMetres;
+            this.unit = unit;
         }
     }
 }

@@ -146,7 +146,7 @@ public final class PlanSheet {
     }
 
     private void shopping() {
-        Html table = new Html().tag("<p>Battery and the things you fit are not on it. Cable has 0.25 m at each end for terminals and a loop; one that no device protects has none. Counts of small things are common practice.</p>");
+        Html table = new Html().tag("<p>Battery and the things you fit are not on it. Lengths of cable count both conductors, so buy half of it in each of two colours; of a cable with two conductors in one sheath buy half the length. They have 0.25 m (10 in) at each end for terminals and a loop; a piece that no device protects has none. Counts of small things are common practice.</p>");
         open(table, "Shopping list", "What", "How many", "Where");
         for (Bought bought : Shopping.of(plan)) {
             row(table, bought.what(), bought.count(), bought.where());
