@@ -89,7 +89,7 @@ final class ChecksInOrder implements Drawing {
 
     private static String fuse(Given given) {
         Computed choice = Computed.by("fuse-choice").with("design-current", given.text("accessory-current")).with("size", given.text("size"))
-                .with("ambient", given.text("warmth"));
+                .with("ambient", given.number("warmth", Units.CELSIUS), Units.CELSIUS);
         return given.label("fuse") + ", between " + choice.result("least-rating", Units.AMPERE).text(3) + " and "
                 + choice.result("highest-rating", Units.AMPERE).text(3);
     }
