@@ -142,6 +142,11 @@ final class Browser implements AutoCloseable {
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
+    /** Letters so many times as large as the browser's own, as a reader sets them in its settings. */
+    void letters(int times) {
+        command("Page.setFontSizes", Map.of("fontSizes", Map.of("standard", 16 * times, "fixed", 13 * times)));
+    }
+
     void scripts(boolean on) {
         scripts = on;
         command("Emulation.setScriptExecutionDisabled", Map.of("value", !on));

@@ -25,12 +25,23 @@ class EveryPageIT {
                 && !element.closest('.scroll, .line, .unseen')).slice(0, 5).map(element => element.outerHTML.slice(0, 120)).join('\\n');
             """;
 
+    private static final String UNFOLD = "document.querySelectorAll('details').forEach(each => each.open = true)";
+
+    /** The distances that a reader may ask for, of line, letters, words and paragraphs. @source WCAG 2.2, 1.4.12 Text spacing */
+    private static final String SPREAD =
+            """
+            const style = document.createElement('style');
+            style.textContent = '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }';
+            document.head.append(style);
+            """;
+
     /** Each page is opened once for both looks at it, widest first. */
     @TestFactory
     Stream<DynamicNode> everyPage(Browser browser) {
         return BuiltSite.pages().stream().map(page -> DynamicContainer.dynamicContainer(page, List.of(
                 dynamicTest("opens without a word on the console or a request elsewhere: " + page, () -> opensQuietly(browser, page)),
-                dynamicTest("needs no sideways scroll on the smallest phone: " + page, () -> needsNoSidewaysScroll(browser, page)))));
+                dynamicTest("needs no sideways scroll on the smallest phone, at 400 %, with letters twice as large or far apart: " + page,
+                        () -> needsNoSidewaysScroll(browser, page)))));
     }
 
     private static void opensQuietly(Browser browser, String page) {
@@ -46,9 +57,23 @@ class EveryPageIT {
         if (Boolean.getBoolean("pictures.kept")) {
             keep(browser, page);
         }
-        browser.width(320);
-        Number width = (Number) browser.run("return document.documentElement.scrollWidth");
-        assertTrue(width.intValue() <= 320, () -> width + " wide: " + browser.run(STICKS_OUT));
+        fits(browser, 320, "as it opens");
+        browser.run(UNFOLD);
+        fits(browser, 320, "with all folds open");
+        try {
+            browser.letters(2);
+            fits(browser, 390, "with letters twice as large");
+        } finally {
+            browser.letters(1);
+        }
+        browser.run(SPREAD);
+        fits(browser, 320, "with letters, words and lines far apart");
+    }
+
+    private static void fits(Browser browser, int width, String how) {
+        browser.width(width);
+        Number needed = (Number) browser.run("return document.documentElement.scrollWidth");
+        assertTrue(needed.intValue() <= width, () -> needed + " of " + width + " px wide " + how + ": " + browser.run(STICKS_OUT));
     }
 
     /** For people to look at, when they ask for it: a picture takes longer than every check of the page. */
