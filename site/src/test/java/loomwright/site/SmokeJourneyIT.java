@@ -102,8 +102,8 @@ class SmokeJourneyIT {
         assertEquals("7 m", browser.run("document.getElementById('" + example.key() + "-route-length').value"));
 
         String rung = "document.querySelector('#" + example.key() + " [data-rung=\"2\"]')";
-        // By the pointer: in a window that nobody sees Firefox presses no button by a key.
-        browser.run(rung + ".click()");
+        browser.run(rung + ".focus()");
+        browser.press(Keys.ENTER.toString());
         String blank = "#" + example.key() + " .yours input";
         browser.until("a blank to fill in", () -> (boolean) browser.run("document.querySelector('" + blank + "') !== null"));
     }
@@ -115,9 +115,31 @@ class SmokeJourneyIT {
         browser.press(Keys.TAB.toString());
         String row = ".plan [data-part=main-lead]";
         shows(browser, row, "25 mm");
+        anEmptiedFieldTakesWhatIsTypedNext(browser);
         open(browser, "index.html");
         open(browser, CircuitOnPage.PAGE);
         shows(browser, row, "25 mm");
+        assertEquals("77 %", browser.run("JSON.parse(localStorage.getItem('loomwright-circuit').split('\\u001e')[0]).parts[0]['state-of-charge']"));
+    }
+
+    /** Emptied and left, a field of a part shows what is usual; who comes back to it and types has typed that and nothing else. */
+    private static void anEmptiedFieldTakesWhatIsTypedNext(OtherBrowser browser) {
+        browser.run("document.querySelector('.plan [data-part=battery] .pick').click()");
+        browser.run("document.querySelectorAll('#circuit-form details').forEach(each => { each.open = true; })");
+        String id = "part-state-of-charge";
+        String field = "document.getElementById('" + id + "').value";
+        type(browser, id, Keys.BACK_SPACE.toString());
+        OtherBrowser.pause();
+        assertEquals("", browser.run(field), "it springs back while it is being typed into");
+        browser.press("55 %");
+        assertEquals("55 %", browser.run(field));
+        type(browser, id, Keys.BACK_SPACE.toString());
+        browser.press(Keys.TAB.toString());
+        browser.until("the usual state", () -> browser.run(field).equals("100"));
+        browser.run("document.getElementById('" + id + "').focus()");
+        browser.press("77");
+        assertEquals("77", browser.run(field));
+        browser.press(Keys.TAB.toString());
     }
 
     private static void aLessonPrints(OtherBrowser browser) throws IOException {

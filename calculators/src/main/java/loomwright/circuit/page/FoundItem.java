@@ -56,21 +56,39 @@ final class FoundItem {
         return html.text(Words.sentence(found.finding().words())).toString();
     }
 
-    /** The calculator with these figures and the lesson: plain links, so that they lead on without a script too. */
+    /** The calculator with these figures and the lesson, plain links, so that they lead on without a script too; or the lines of the working. */
     void working(Html html, CircuitFinding found) {
         html.tag("<p class=\"working on-screen\">");
-        calculator(html, found);
+        boolean opens = calculator(html, found);
         String lesson = Workings.lesson(found.check());
         html.tag("<a").attribute("href", links.lesson(lesson)).tag(">Why: lesson ").text(lesson.substring(lesson.charAt(0) == '0' ? 1 : 0, lesson.indexOf('-'))).tag("</a></p>");
+        if (!opens) {
+            unfolded(html, found);
+        }
     }
 
-    /** The calculator with these figures, if one makes the same comparison. */
-    void calculator(Html html, CircuitFinding found) {
+    /** The calculator with these figures, if one makes the same comparison: whether there is one. */
+    boolean calculator(Html html, CircuitFinding found) {
         NextQuestion working = Workings.of(examination, found);
         if (working != null) {
             html.tag("<a").attribute("href", links.calculator(working.calculatorKey(), working.carried())).tag(">Open the working<span class=\"unseen\"> of ");
             html.text(found.check().label()).text(", ").text(designations.of(found.partId())).tag("</span></a> ");
         }
+        return working != null;
+    }
+
+    /** What no calculator works out unfolds here. */
+    void unfolded(Html html, CircuitFinding found) {
+        List<String> lines = Unfolded.lines(examination, designations, found);
+        if (lines.isEmpty()) {
+            return;
+        }
+        html.tag("<details class=\"unfolds on-screen\"><summary>Show the working<span class=\"unseen\"> of ").text(found.check().label()).text(", ");
+        html.text(designations.of(found.partId())).tag("</span></summary><ul>");
+        for (String line : lines) {
+            html.tag("<li>").text(line).tag("</li>");
+        }
+        html.tag("</ul></details>");
     }
 
     /** A button that leads to the field that takes a figure, for which a check at a part waits. */

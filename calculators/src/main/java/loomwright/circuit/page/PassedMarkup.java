@@ -48,8 +48,11 @@ final class PassedMarkup {
         items.tag("<li class=\"finding\" data-verdict=\"passed\">").tag(item.words(found));
         if (opening) {
             items.tag(" <span class=\"on-screen\">");
-            item.calculator(items, found);
+            boolean opens = item.calculator(items, found);
             items.tag("</span>");
+            if (!opens) {
+                item.unfolded(items, found);
+            }
         }
         items.tag("</li>");
     }

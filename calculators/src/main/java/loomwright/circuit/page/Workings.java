@@ -4,12 +4,15 @@ import java.util.HashMap;
 import java.util.Map;
 import loomwright.circuit.Conductor;
 import loomwright.circuit.Joint;
+import loomwright.circuit.Load;
 import loomwright.circuit.Node;
 import loomwright.circuit.Panel;
 import loomwright.circuit.Protection;
+import loomwright.circuit.Supply;
 import loomwright.circuit.Switching;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
+import loomwright.circuit.check.DayOfCircuit;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Solved;
 import loomwright.conductor.ConductorFigures;
@@ -18,6 +21,7 @@ import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
+import loomwright.supply.BatteryDay;
 import loomwright.worked.NextQuestion;
 
 /** Where the figures of a finding are worked out step by step: the calculator that makes the same comparison, with exactly these figures. */
@@ -57,6 +61,9 @@ final class Workings {
             case UNPROTECTED_LENGTH -> place();
             case JOINT_HEAT -> joint();
             case CONTINUOUS_CURRENT -> node.figures() instanceof Panel panel ? headroom(panel) : null;
+            case START -> start();
+            case SWITCH_HEAT -> node.figures() instanceof Switching switching ? switchHeat(switching) : null;
+            case DAY -> sun(examination.day());
             case TRIGGER -> node.figures() instanceof Switching switching ? trigger(switching) : null;
             default -> null;
         };
@@ -252,6 +259,56 @@ final class Workings {
         }
         put("fuse-rating", figure().unit() == Units.AMPERE ? figure() : switching.triggerFuse());
         return "trigger-loop";
+    }
+
+    /** Whether a device holds a start: its opening times at that current. Where none are published there is nothing to work out. */
+    private String start() {
+        Node starting = other();
+        if (!(node.figures() instanceof Load load) || !(starting.figures() instanceof Protection device)) {
+            return null;
+        }
+        for (Solved solved : examination.solution().starts()) {
+            Quantity current = Quantity.of(solved.exists() ? solved.amperes(starting) : 0, Units.AMPERE);
+            OpeningTimes times = solved.situation().starting() == node ? OpeningTimes.of(device.device().key(), device.rating(), current) : null;
+            if (times != null && limit() != null && (isSame(times.latest(), limit()) || isSame(times.earliest(), limit()))) {
+                entries.put("fuse-type", device.device().key());
+                put("rating", device.rating());
+                put("current", current);
+                put("time-limit", load.startTime());
+                return "time-current";
+            }
+        }
+        return null;
+    }
+
+    /** The resistance of a switch as the voltage that its largest current drops in it; the way of the heat in one piece. */
+    private String switchHeat(Switching switching) {
+        double amperes = examination.solution().designAmperes(node);
+        if (switching.junctionToAir() == null || amperes < 0.01) {
+            return null;
+        }
+        put("current", Quantity.of(amperes, Units.AMPERE));
+        put("voltage-drop", Quantity.of(amperes * switching.resistance().base(), Units.VOLT));
+        entries.put("junction-to-case", "0 K/W");
+        entries.put("case-to-sink", "0 K/W");
+        put("sink-to-air", switching.junctionToAir());
+        put("ambient", switching.air());
+        put("junction-limit", switching.junctionLimit());
+        return "junction-temperature";
+    }
+
+    /** What a day takes against what the panel of the battery gives, if nothing else charges it. */
+    private String sun(DayOfCircuit day) {
+        Supply battery = examination.circuit().battery();
+        if (day.yield() == null || !isSame(day.yield(), limit()) || battery.solarPower() == null
+                || !isSame(BatteryDay.yield(battery.solarPower(), battery.peakSunHours()), day.yield())) {
+            return null;
+        }
+        put("panel-power", battery.solarPower());
+        put("peak-sun-hours", battery.peakSunHours());
+        put("energy-per-day", day.total());
+        put("battery-voltage", battery.resting());
+        return "panel-yield";
     }
 
     /** The lesson that explains a check. */

@@ -14,9 +14,11 @@ import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
+import loomwright.circuit.file.CircuitFile;
 import loomwright.circuit.file.StartingCircuits;
 import loomwright.markup.Fragment;
 import loomwright.quantity.Quantity;
+import loomwright.quantity.Units;
 import loomwright.worked.NextQuestion;
 import loomwright.worked.Result;
 import loomwright.worked.Trial;
@@ -38,8 +40,19 @@ class WorkingsTest {
         hold(WorkedCircuits.trailer());
         hold(WorkedCircuits.punt());
         assertEquals(
-                Set.of("ampacity", "breaking-capacity", "fuse-choice", "fuse-place", "joint-heat", "panel-headroom", "selectivity", "short-circuit-heating", "trigger-loop"),
+                Set.of(
+                        "ampacity", "breaking-capacity", "fuse-choice", "fuse-place", "joint-heat", "junction-temperature", "panel-headroom", "panel-yield",
+                        "selectivity", "short-circuit-heating", "trigger-loop"),
                 opened);
+    }
+
+    /** A motor that takes ten times the rating of its blade for a second: the table of opening times says that the fuse-link has opened by then. */
+    @Test
+    void aStartThatOpensItsFuseLeadsToTheOpeningTimesOfThatFuse() {
+        String trailer = CircuitFile.write(WorkedCircuits.trailer());
+        String slow = trailer.replace("\"start-current\": \"15 A\"", "\"start-current\": \"60 A\"").replace("\"start-time\": \"0.3 s\"", "\"start-time\": \"2 s\"");
+        hold(CircuitFile.read(slow).circuit());
+        assertTrue(opened.contains("time-current"), opened::toString);
     }
 
     @Test
@@ -72,11 +85,21 @@ class WorkingsTest {
                     holdOpen(found.finding().words(), working);
                     continue;
                 }
-                Quantity sought = found.check() == Check.CONDUCTOR_PROTECTED ? found.finding().limit() : found.finding().figure();
+                Quantity sought = sought(found, working);
                 List<String> shown = new ArrayList<>();
                 assertTrue(comesTo(working, sought, shown), () -> found.finding().words() + "\n" + sought + " is not among " + shown + "\n" + question);
             }
         }
+    }
+
+    private static Quantity sought(CircuitFinding found, Working working) {
+        return switch (found.check()) {
+            case CONDUCTOR_PROTECTED -> found.finding().limit();
+            // The circuit says what is left below the limit, the calculator how warm the junction gets.
+            case SWITCH_HEAT -> Quantity.of(
+                    working.entries().quantity("junction-limit").value() - found.finding().figure().value(), Units.CELSIUS);
+            default -> found.finding().figure();
+        };
     }
 
     /** Current and longest time stand in the sentence; more than 5 s is not stated there. */
