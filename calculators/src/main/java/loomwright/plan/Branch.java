@@ -17,7 +17,8 @@ final class Branch {
         this.device = device;
         this.ownSwitch = ownSwitch;
         this.run = new RunChoice("Run to " + need.name(), need.route(), need.place(), need.beside().together(), need.sheathed(), cables);
-        this.loadPart = need.part(loadId(), runId());
+        Part known = cables.known(loadId());
+        this.loadPart = known != null ? known : cables.keep(loadId(), need.part(loadId(), runId()));
     }
 
     Need need() {

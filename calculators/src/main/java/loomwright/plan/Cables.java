@@ -24,6 +24,7 @@ final class Cables {
     private final boolean byGauge;
     private final Map<String, List<RunSize>> sold = new HashMap<>();
     private final Map<String, CarryingCapacity> capacities = new HashMap<>();
+    private final Map<String, Part> parts = new HashMap<>();
 
     Cables(boolean byGauge) {
         this.byGauge = byGauge;
@@ -97,6 +98,16 @@ final class Cables {
             }
         }
         return null;
+    }
+
+    /** A part that was understood before under that key; null if none was. */
+    Part known(String key) {
+        return parts.get(key);
+    }
+
+    Part keep(String key, Part part) {
+        parts.put(key, part);
+        return part;
     }
 
     /** What a run carries. Its length has no part in it. */

@@ -22,6 +22,7 @@ record Job(
         List<Taken> taken = new ArrayList<>();
         Entries job = answers.job();
         List<Need> needs = Wanted.of(answers, taken);
+        taken.replaceAll(each -> each.of(answers));
         Battery battery = Battery.of(job, taken);
         boolean switched = job.choice("switched").equals("yes");
         Feeding panel = Feeding.of(job);

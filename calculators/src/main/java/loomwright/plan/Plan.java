@@ -57,6 +57,10 @@ public record Plan(
                 sizing = Sizing.of(job, breakMore, feedSteps);
                 continue;
             }
+            if (Drops.mended(sizing, circuit)) {
+                sizing.settle();
+                continue;
+            }
             Examination examination = Examination.of(circuit);
             Mending.Round mended = Mending.of(sizing, examination);
             if (mended.obstacle() != null) {

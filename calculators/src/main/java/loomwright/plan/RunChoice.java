@@ -21,8 +21,6 @@ final class RunChoice {
     private final ConductorKind kind;
     private final Cables cables;
     private final List<RunSize> sizes;
-    /** What was understood once, by size and insulation: a step that is taken again asks for the same. */
-    private final Map<String, Part> parts = new HashMap<>();
     private Insulation insulation;
     private int at;
 
@@ -155,13 +153,9 @@ final class RunChoice {
     }
 
     private Part part(String id, String fedBy, int size, Insulation taken) {
-        String at = id + " " + fedBy + " " + size + taken.key();
-        Part known = parts.get(at);
-        if (known == null) {
-            known = Part.read(id, PartKind.CONDUCTOR, name, fedBy, "", "", texts(size, taken)).partOrRefuse();
-            parts.put(at, known);
-        }
-        return known;
+        String key = name + " " + id + " " + fedBy + " " + sizes.get(size).name() + taken.key();
+        Part known = cables.known(key);
+        return known != null ? known : cables.keep(key, Part.read(id, PartKind.CONDUCTOR, name, fedBy, "", "", texts(size, taken)).partOrRefuse());
     }
 
     /** What is entered for it, by the keys of a conductor run. */

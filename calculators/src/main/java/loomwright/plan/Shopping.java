@@ -25,6 +25,7 @@ public final class Shopping {
     private static final int ENDS = 4;
     /** One in five is spoiled by a beginner. */
     private static final int SPARE_EVERY = 5;
+    private static final int SPARE_LINKS = 2;
 
     private final Circuit circuit;
     private final List<String> there;
@@ -52,10 +53,22 @@ public final class Shopping {
         }
         for (Node node : bought()) {
             if (node.figures() instanceof Protection device) {
-                list.add(new Bought("1", "holder for a " + device.device().words() + ", rated " + device.rating().text() + " or more, unless its box has one", designations.of(node.id())));
-                list.add(new Bought("2", "spare " + device.words(), designations.of(node.id())));
+                put(1, 1, "holder for a " + device.device().words() + ", rated " + device.rating().text() + " or more, unless its box has one", node);
+                put(SPARE_LINKS, 0, "spare " + device.words(), node);
             }
         }
+    }
+
+    /** One line for all alike: so many for the first of them, and so many more for each other. */
+    private void put(int first, int more, String what, Node node) {
+        String where = designations.of(node.id());
+        for (int i = 0; i < list.size(); i++) {
+            if (list.get(i).what().equals(what)) {
+                list.set(i, new Bought(Integer.toString(Integer.parseInt(list.get(i).count()) + more), what, list.get(i).where() + ", " + where));
+                return;
+            }
+        }
+        list.add(new Bought(Integer.toString(first), what, where));
     }
 
     /** Pieces; of cable whole metres or feet, as it is sold. */

@@ -97,7 +97,7 @@ final class FirstJob {
             markup.append(plan.circuit() == null ? ObstacleMarkup.of(plan.obstacle()) : "");
             shown = plan;
         }
-        markup.append(ObstacleMarkup.changes(texts));
+        markup.append(ObstacleMarkup.changes(texts, plan == null || plan.circuit() == null));
         if (plan != null && plan.circuit() != null) {
             markup.append(PlanSheet.of(PageProgram.links(document), plan, lessons(), texts.written()));
         }

@@ -199,6 +199,7 @@ class FirstJobIT {
     void anAnswerChangedLaterChangesTheCircuitAndSaysWhatBecameDifferent(Browser browser) {
         empty(browser);
         press(browser, "[data-does='plan']");
+        press(browser, "#job-change > summary");
         press(browser, "[data-screen='2']");
         assertEquals("Which way does its cable go?", browser.text("#job-title"));
         tabTo(browser, "#job-route");

@@ -31,13 +31,19 @@ public final class ObstacleMarkup {
         return "<button type=\"button\" class=\"quiet\" data-item=\"" + item + "\" data-asks=\"" + Html.escape(key) + "\">Go to that answer</button>";
     }
 
-    /** A button for each screen, to change what was answered. */
-    public static String changes(JobTexts texts) {
-        Html html = new Html().tag("<p class=\"actions on-screen\">");
+    /**
+     * What can be done with the plan, and folded away a button for each screen, to change what was answered.
+     *
+     * @param open whether an answer has to be changed
+     */
+    public static String changes(JobTexts texts, boolean open) {
+        Html html = new Html().tag("<p class=\"actions on-screen\"><button type=\"button\" data-does=\"print\">Print the plan</button> ");
+        html.tag("<button type=\"button\" class=\"quiet\" data-does=\"fresh\">Begin a new job</button></p>");
+        html.tag("<details id=\"job-change\" class=\"on-screen\"" + (open ? " open" : "") + "><summary>Change an answer</summary><p class=\"actions\">");
         List<Screen> screens = Screen.of(texts);
         for (int i = 0; i < screens.size() - 1; i++) {
             html.tag("<button type=\"button\" class=\"quiet\" data-screen=\"" + i + "\">Change: ").text(screens.get(i).title(texts)).tag("</button> ");
         }
-        return html.tag("<button type=\"button\" data-does=\"print\">Print the plan</button> <button type=\"button\" class=\"quiet\" data-does=\"fresh\">Begin a new job</button></p>").toString();
+        return html.tag("</p></details>").toString();
     }
 }

@@ -47,7 +47,7 @@ public final class PlanSheet {
         sheet.reasons();
         sheet.taken();
         sheet.shopping();
-        sheet.section("job-test", "Test sheet", LessonSheet.markup(Sheet.TEST_SHEET, links, plan.examination(), Extent.WHOLE));
+        sheet.section("job-test", "Test sheet", "<details><summary>Every step, with the reading to expect</summary>" + LessonSheet.markup(Sheet.TEST_SHEET, links, plan.examination(), Extent.WHOLE) + "</details>");
         sheet.section("job-found", "What the checks found", "<p>No check stops this circuit. Figures that only a data sheet has are to be looked up before you buy.</p>"
                 + LessonSheet.markup(Sheet.FINDINGS, links, plan.examination(), Extent.WHOLE));
         sheet.lessons();
