@@ -90,6 +90,8 @@ class ClubTest {
     @Test
     void itsUnitsHoldForEveryPageAndEveryResult() {
         site.parts(Path.of("../site/src/main")).lesson("""
+                ## Rods
+
                 ```example
                 key: rod
                 title: A rod
