@@ -36,8 +36,11 @@ final class Draft {
     /** The panel that is there already; null if the circuit is its own. */
     Feeding panel;
 
-    Draft(Battery battery) {
+    private final Cables cables;
+
+    Draft(Battery battery, Cables cables) {
         this.battery = battery;
+        this.cables = cables;
     }
 
     boolean isSingle() {
@@ -162,7 +165,11 @@ final class Draft {
                 .partOrRefuse());
     }
 
-    private static Part device(String id, String name, String fedBy, DeviceKind kind, Quantity rating) {
-        return Part.read(id, PartKind.PROTECTION, name, fedBy, "", "", Map.of("device", kind.key(), "rating", Plain.text(rating))).partOrRefuse();
+    private Part device(String id, String name, String fedBy, DeviceKind kind, Quantity rating) {
+        String text = Plain.text(rating);
+        String key = id + " " + fedBy + " " + kind.key() + text + name;
+        Part known = cables.known(key);
+        return known != null ? known
+                : cables.keep(key, Part.read(id, PartKind.PROTECTION, name, fedBy, "", "", Map.of("device", kind.key(), "rating", text)).partOrRefuse());
     }
 }

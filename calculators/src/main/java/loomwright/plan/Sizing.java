@@ -25,7 +25,7 @@ final class Sizing {
     private Sizing(Job job, Set<String> breakMore, int feedSteps) {
         this.job = job;
         this.feedSteps = feedSteps;
-        this.draft = new Draft(job.battery());
+        this.draft = new Draft(job.battery(), job.cables());
         draft.panel = job.panel();
         for (int i = 0; i < job.needs().size(); i++) {
             Need need = job.needs().get(i);
