@@ -8,7 +8,6 @@ import loomwright.conductor.Surroundings;
 import loomwright.protection.ShortCircuitInsulation;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
-import loomwright.source.Source;
 import loomwright.worked.Entries;
 
 /**
@@ -19,14 +18,13 @@ import loomwright.worked.Entries;
  * @param around what decides the ampacity besides the size
  * @param insulation what stands the heat of a short circuit
  * @param sheathed whether it lies in a sheath or enclosure all the way
- * @param sheetAmpacity what its data sheet lets it carry where it lies, or null
- * @param figuresFrom where that figure comes from
+ * @param capacity what it may carry where it lies; always an answer, by a harder row if its own is not in the table
  * @param ohms its resistance out and back at the temperature it works at, in Ω
  * @param leastOhms the same with cold copper of the full area
  */
 public record Conductor(
         ConductorKind kind, Quantity size, Quantity routeLength, Quantity temperature, AmpacityRuleSet rules, Surroundings around,
-        ShortCircuitInsulation insulation, boolean sheathed, Quantity sheetAmpacity, Source figuresFrom, double ohms, double leastOhms)
+        ShortCircuitInsulation insulation, boolean sheathed, CarryingCapacity capacity, double ohms, double leastOhms)
         implements Figures {
     private static final Quantity NOMINAL = Quantity.of(12, Units.VOLT);
 
@@ -40,18 +38,16 @@ public record Conductor(
         ConductorKind kind = ConductorKind.of(entries.option("conductor"));
         Quantity size = entries.quantity("size");
         Quantity route = entries.quantity("route-length");
+        AmpacityRuleSet rules = AmpacityRuleSet.of(entries.option("rule-set"));
+        Surroundings around = Surroundings.of(entries, NOMINAL);
+        Quantity bySheet = entries.quantity("sheet-ampacity");
         Quantity temperature = entries.quantity("temperature");
         return new Conductor(
-                kind, size, route, temperature, AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries, NOMINAL),
+                kind, size, route, temperature, rules, around,
                 ShortCircuitInsulation.of(entries.option("short-circuit-insulation")), entries.choice("sheath").equals("yes"),
-                entries.quantity("sheet-ampacity"), part.figuresFrom(),
+                bySheet != null ? CarryingCapacity.bySheet(size, bySheet, part.figuresFrom()) : CarryingCapacity.of(ConductorFigures.copper(kind, size), rules, around),
                 ConductorFigures.outAndBack(ConductorFigures.perMetre(kind, size, temperature), route).base(),
                 ConductorFigures.outAndBack(ConductorFigures.leastPerMetre(kind, size, temperature), route).base());
-    }
-
-    /** What it may carry where it lies; always an answer, by a harder row if its own is not in the table. */
-    public CarryingCapacity capacity() {
-        return sheetAmpacity != null ? CarryingCapacity.bySheet(size, sheetAmpacity, figuresFrom) : CarryingCapacity.of(copper(), rules, around);
     }
 
     /** Its area of copper. SAE gauge has less copper than the AWG that the tables list. */

@@ -1,38 +1,15 @@
 package loomwright.markup;
 
+import loomwright.picture.Escape;
 import loomwright.quantity.Quantity;
 
 /** HTML being written. What a person typed goes in through {@link #text} only. */
 public final class Html {
     private final StringBuilder out = new StringBuilder();
 
-    /** The text with the characters that mean something in HTML spelt out; fit for an element and for a quoted attribute. */
+    /** The text with the characters that mean something in HTML spelt out. */
     public static String escape(String text) {
-        int plain = 0;
-        while (plain < text.length() && !isSpelt(text.charAt(plain))) {
-            plain++;
-        }
-        return plain == text.length() ? text : spelt(text);
-    }
-
-    private static boolean isSpelt(char c) {
-        return c == '&' || c == '<' || c == '>' || c == '"' || c == '\'';
-    }
-
-    private static String spelt(String text) {
-        StringBuilder escaped = new StringBuilder(text.length() + 16);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            switch (c) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                case '\'' -> escaped.append("&#39;");
-                default -> escaped.append(c);
-            }
-        }
-        return escaped.toString();
+        return Escape.text(text);
     }
 
     /** Adds markup as it stands. */

@@ -17,6 +17,10 @@ final class Coordinate {
         if (!(Math.abs(value) <= LARGEST)) {
             throw new IllegalArgumentException("a coordinate lies outside every canvas");
         }
+        int whole = (int) value;
+        if (whole == value) {
+            return Integer.toString(whole);
+        }
         String size = NumberText.fixed(Math.abs(value), 2);
         int end = size.length();
         while (size.charAt(end - 1) == '0') {

@@ -56,12 +56,7 @@ public final class Row {
         if (at < 0) {
             throw new IllegalArgumentException("the table " + table.key() + " has no column \u201c" + column + "\u201d");
         }
-        Quantity kept = figures[at];
-        if (kept == null) {
-            kept = quantity(column, table.columns().get(at).unit());
-            figures[at] = kept;
-        }
-        return kept;
+        return quantity(column, table.columns().get(at).unit());
     }
 
     /**
@@ -70,12 +65,18 @@ public final class Row {
      * @throws TableFault if the cell holds none
      */
     public Quantity quantity(String column, Unit unit) {
-        QuantityText.Reading reading = QuantityText.readPrinted(text(column), unit);
-        if (reading.quantity() == null) {
-            throw new TableFault(
-                    line, "column " + column + " " + reading.fault() + ": \u201c" + text(column) + "\u201d", "Write one number.");
+        int at = table.indexOf(column);
+        Quantity kept = at < 0 ? null : figures[at];
+        if (kept == null || kept.unit() != unit) {
+            QuantityText.Reading reading = QuantityText.readPrinted(text(column), unit);
+            if (reading.quantity() == null) {
+                throw new TableFault(
+                        line, "column " + column + " " + reading.fault() + ": \u201c" + text(column) + "\u201d", "Write one number.");
+            }
+            kept = reading.quantity();
+            figures[at] = kept;
         }
-        return reading.quantity();
+        return kept;
     }
 
     /** The first cell with its unit: what a reader would call this row. */

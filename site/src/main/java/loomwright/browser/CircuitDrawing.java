@@ -1,5 +1,9 @@
 package loomwright.browser;
 
+import java.util.HashSet;
+import java.util.Set;
+import loomwright.circuit.Circuit;
+import loomwright.circuit.Part;
 import loomwright.circuit.page.PlanMarkup.Plan;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.dom.html.HTMLElement;
@@ -8,12 +12,27 @@ import org.teavm.jso.dom.html.HTMLElement;
 final class CircuitDrawing {
     private final HTMLElement element;
     private Plan shown;
+    private final Set<String> rows = new HashSet<>();
 
     CircuitDrawing(HTMLElement element) {
         this.element = element;
     }
 
-    void show(Plan plan) {
+    /** Whether a part has no row yet, so that it cannot be pointed at. */
+    boolean lacksAnyOf(Circuit circuit) {
+        for (Part part : circuit.parts()) {
+            if (!rows.contains(part.id())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void show(Circuit circuit, Plan plan) {
+        rows.clear();
+        for (Part part : circuit.parts()) {
+            rows.add(part.id());
+        }
         boolean sameRows = shown != null && shown.rows().size() == plan.rows().size() && shown.before().equals(plan.before())
                 && shown.after().equals(plan.after());
         if (!sameRows) {

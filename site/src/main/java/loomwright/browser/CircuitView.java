@@ -1,5 +1,6 @@
 package loomwright.browser;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -87,7 +88,6 @@ final class CircuitView {
         for (PartFault fault : faults) {
             faulty.add(fault.partId());
         }
-        drawing.show(PlanMarkup.of(circuit, examination, faulty, chosen));
         // The drawing follows the circuit; only an entry that cannot be used leaves it behind.
         Dom.mark(plan, "old", faults.size() > examination.faults().size());
         Dom.mark(sheets, "old", !faults.isEmpty());
@@ -101,14 +101,28 @@ final class CircuitView {
         Repaint.inside(own, PartFound.of(LINKS, examination, chosen));
         Window.clearTimeout(timer);
         Dom.mark(document.getDocumentElement(), "large", !isSmall(circuit));
+        Runnable draw = () -> drawing.show(circuit, PlanMarkup.of(circuit, examination, faulty, chosen));
         if (isSmall(circuit)) {
+            draw.run();
             show(Sheet.FINDINGS);
             showChosen();
+            return;
+        }
+        List<Runnable> left = new ArrayList<>(List.of(() -> show(Sheet.FINDINGS), this::showChosen));
+        if (drawing.lacksAnyOf(circuit)) {
+            draw.run();
         } else {
-            // One after the other, so that a key pressed in between is not held up.
+            left.add(0, draw);
+        }
+        oneByOne(left);
+    }
+
+    /** One after the other, so that a key pressed in between is not held up. */
+    private void oneByOne(List<Runnable> left) {
+        if (!left.isEmpty()) {
             timer = Window.setTimeout(() -> {
-                show(Sheet.FINDINGS);
-                timer = Window.setTimeout(this::showChosen, 0);
+                left.remove(0).run();
+                oneByOne(left);
             }, 0);
         }
     }

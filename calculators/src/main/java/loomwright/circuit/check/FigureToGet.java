@@ -1,9 +1,12 @@
 package loomwright.circuit.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import loomwright.worked.MissingFigure;
 
 /**
@@ -18,20 +21,22 @@ import loomwright.worked.MissingFigure;
 public record FigureToGet(String fieldKey, String name, String where, String instead, List<String> partIds) {
     /** The figures that an examination lacks, those that most checks wait for first. */
     public static List<FigureToGet> of(Examination examination) {
-        Map<String, FigureToGet> byName = new LinkedHashMap<>();
+        Map<String, MissingFigure> missing = new LinkedHashMap<>();
+        Map<String, Set<String>> waiting = new HashMap<>();
         for (CircuitFinding finding : examination.findings()) {
-            MissingFigure missing = finding.finding().missing();
-            if (missing != null) {
-                String name = missing.name();
-                FigureToGet known = byName.get(name);
-                List<String> parts = new ArrayList<>(known == null ? List.of() : known.partIds());
-                if (!parts.contains(finding.partId())) {
-                    parts.add(finding.partId());
+            MissingFigure each = finding.finding().missing();
+            if (each != null) {
+                if (!waiting.containsKey(each.name())) {
+                    waiting.put(each.name(), new LinkedHashSet<>());
                 }
-                byName.put(name, new FigureToGet(missing.key(), name, missing.where(), missing.instead(), List.copyOf(parts)));
+                missing.put(each.name(), each);
+                waiting.get(each.name()).add(finding.partId());
             }
         }
-        List<FigureToGet> figures = new ArrayList<>(byName.values());
+        List<FigureToGet> figures = new ArrayList<>();
+        for (MissingFigure each : missing.values()) {
+            figures.add(new FigureToGet(each.key(), each.name(), each.where(), each.instead(), List.copyOf(waiting.get(each.name()))));
+        }
         figures.sort((one, other) -> Integer.compare(other.partIds().size(), one.partIds().size()));
         return List.copyOf(figures);
     }
