@@ -44,11 +44,12 @@ final class HeatCheck implements PartCheck {
             }
             addLate(lowest);
             Quantity highest = currents.highest(node.parent());
-            double atLowest = hardship(lowest);
-            Finding low = at(lowest);
-            Finding high = highest == null ? low : at(highest);
+            Opening atLowest = opening(lowest);
+            Opening atHighest = highest == null ? atLowest : opening(highest);
+            Finding low = at(atLowest);
+            Finding high = highest == null ? low : at(atHighest);
             boolean alike = low.verdict() == high.verdict();
-            boolean lowestIsWorse = alike ? highest == null || atLowest >= hardship(highest) : low.verdict().isWorseThan(high.verdict());
+            boolean lowestIsWorse = alike ? atLowest.hardship() >= atHighest.hardship() : low.verdict().isWorseThan(high.verdict());
             findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, lowestIsWorse ? low : high);
         }
 
@@ -70,25 +71,24 @@ final class HeatCheck implements PartCheck {
             return (Protection) device.figures();
         }
 
-        /** Latest opening time as a share of what the conductor stands; beyond every limit where no time is in print. */
-        private double hardship(Quantity current) {
-            Protection protection = protection();
-            OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
-            Quantity latest = times == null ? null : times.latest();
-            return latest == null ? Double.POSITIVE_INFINITY : latest.base() / longest(current).base();
+        private Opening opening(Quantity current) {
+            return new Opening(
+                    current, OpeningTimes.of(protection().device().key(), protection().rating(), current),
+                    HeatingFormulas.longestTime(current, conductor.copper(), conductor.insulation().row()));
         }
 
-        private Finding at(Quantity current) {
+        private Finding at(Opening race) {
             Protection protection = protection();
-            OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
-            Quantity longest = longest(current);
+            OpeningTimes times = race.times();
+            Quantity current = race.current();
+            Quantity longest = race.longest();
             Row insulation = conductor.insulation().row();
             String opening = "A short circuit of " + current.text(3) + " in " + node.title() + ": ";
             if (times == null || times.latest() == null) {
                 return unknown(
                         opening + "the conductor stands it for " + words(longest) + ", but no time is published by which a " + protection.words()
                                 + " has opened.",
-                        longest, current, times == null ? insulation.source() : times.source(), insulation);
+                        longest, race, times == null ? insulation.source() : times.source(), insulation);
             }
             boolean passed = Comparison.atMost(times.latest(), longest);
             boolean failed = times.earliest() != null && times.earliest().base() > longest.base();
@@ -99,7 +99,7 @@ final class HeatCheck implements PartCheck {
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
                     + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
             if (!failed && (!passed || weak || !source.standing().mayPass())) {
-                return unknown(words, times.latest(), current, source, insulation);
+                return unknown(words, times.latest(), race, source, insulation);
             }
             return new Finding(
                     failed ? Verdict.STOP : Verdict.PASSED, words, failed ? times.earliest() : times.latest(), longest, source,
@@ -107,18 +107,20 @@ final class HeatCheck implements PartCheck {
         }
 
         /** The clearing integral of the device settles it where its gates do not. */
-        private Finding unknown(String words, Quantity figure, Quantity current, Source source, Row insulation) {
+        private Finding unknown(String words, Quantity figure, Opening race, Source source, Row insulation) {
+            Quantity current = race.current();
+            Quantity longest = race.longest();
             Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
             Quantity opened = sheet.openedBy(current);
             MissingFigure missing = new MissingFigure(
                     "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve");
             // At more current than that of the point it opens sooner, so a longer time says nothing there.
-            boolean decides = opened != null && (Comparison.atMost(opened, longest(current)) || AT_THE_POINT * current.base() <= sheet.openingCurrent().base());
+            boolean decides = opened != null && (Comparison.atMost(opened, longest) || AT_THE_POINT * current.base() <= sheet.openingCurrent().base());
             if (decides) {
                 return Comparison.of(
                                 "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
-                        .atMost(longest(current), "what the conductor stands", insulation.source())
+                        .atMost(longest, "what the conductor stands", insulation.source())
                         .restingOn(sheet.figuresFrom())
                         .settledBy(missing)
                         .otherwise(Verdict.STOP, SOONER)
@@ -137,14 +139,25 @@ final class HeatCheck implements PartCheck {
                     words + " It stands " + stands.text(3) + ".", figure, source, missing);
         }
 
-        private Quantity longest(Quantity current) {
-            return HeatingFormulas.longestTime(current, conductor.copper(), conductor.insulation().row());
-        }
-
         /** The equation is made for 5 s at most, so a longer time is not stated. */
         private static String words(Quantity time) {
             boolean beyond = time.base() > HeatingFormulas.VALID_TO.base();
             return beyond ? "more than " + HeatingFormulas.VALID_TO.text() : time.in(Units.SECOND).text(3);
+        }
+    }
+
+    /**
+     * A device opens before its conductor is too hot, or after.
+     *
+     * @param current what flows
+     * @param times between which times the device opens; null if no gates are in print for it
+     * @param longest how long the conductor stands it
+     */
+    private record Opening(Quantity current, OpeningTimes times, Quantity longest) {
+        /** Latest opening time as a share of what the conductor stands; beyond every limit where no time is in print. */
+        double hardship() {
+            Quantity latest = times == null ? null : times.latest();
+            return latest == null ? Double.POSITIVE_INFINITY : latest.base() / longest.base();
         }
     }
 }

@@ -15,6 +15,7 @@ import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.DayOfCircuit;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.solve.Solved;
+import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorFigures;
 import loomwright.protection.HeatingFormulas;
 import loomwright.protection.OpeningTimes;
@@ -96,7 +97,7 @@ final class Workings {
     }
 
     private String ampacity(Node run, Quantity current) {
-        if (!(run.figures() instanceof Conductor conductor) || conductor.sheetAmpacity() != null) {
+        if (!(run.figures() instanceof Conductor conductor) || conductor.capacity().kind() == CarryingCapacity.Kind.SHEET) {
             return null;
         }
         laid(run, conductor);
@@ -119,7 +120,7 @@ final class Workings {
         }
         laid(run, conductor);
         put("design-current", design);
-        put("sheet-ampacity", conductor.sheetAmpacity());
+        copy(run, "sheet-ampacity", "sheet-ampacity");
         copy(examination.circuit().supply(), "fuse-rule", "fuse-rule");
         return "fuse-choice";
     }
