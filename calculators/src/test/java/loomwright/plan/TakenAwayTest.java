@@ -53,8 +53,11 @@ class TakenAwayTest {
     /** Two ways, and one to spare: three; as many screws on the bar. */
     @Test
     void aNewFuseBoxIsBoughtWithItsWaysAndABarForTheWayBack() {
-        List<Bought> list = Shopping.of(Asked.job("feed=battery", "chemistry=lifepo4", "capacity=100 Ah", "box-route=1 m", "switched=no", "craft=trailer")
-                .item("kind=usb", "how-many=2", "draws=18 W", "hours=3 h", "route=3 m", "place=inside", "beside=alone", "sheath=single").plan());
+        Plan plan = Asked.job("feed=battery", "chemistry=lifepo4", "capacity=100 Ah", "box-route=1 m", "switched=no", "craft=trailer")
+                .item("kind=usb", "how-many=2", "draws=18 W", "hours=3 h", "route=3 m", "place=inside", "beside=alone", "sheath=single").plan();
+        List<Bought> list = Shopping.of(plan);
+        Document page = Jsoup.parse(PlanSheet.of(new Links(""), plan, List.of(), ""));
+        assertEquals("18 W at its USB ports", page.select(".plan [data-part=load-1] .what").first().text());
         assertTrue(list.stream().anyMatch(each -> each.what().startsWith("fuse panel") && each.what().contains("3 ways")), list.toString());
         assertTrue(list.stream().anyMatch(each -> each.what().startsWith("bar for") && each.what().contains("3 screws")), list.toString());
     }

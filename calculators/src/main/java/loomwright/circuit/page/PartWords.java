@@ -23,6 +23,10 @@ final class PartWords {
     }
 
     private static String load(Part part) {
+        String ports = part.text("ports-power");
+        if (!ports.isEmpty()) {
+            return ports + " at its USB ports";
+        }
         String power = part.text("power");
         String current = part.text("current");
         String figure = !power.isEmpty() ? power : !current.isEmpty() ? current : part.text("resistance");
