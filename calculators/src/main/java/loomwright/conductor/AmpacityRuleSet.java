@@ -9,7 +9,6 @@ import loomwright.worked.Choice;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Choices;
 import loomwright.worked.Option;
-import loomwright.worked.Refusal;
 
 /** The rule sets on ampacity. Each has its own table and conditions; {@link Warmth} says which factors go with which table. */
 public enum AmpacityRuleSet implements Choice {
@@ -88,44 +87,6 @@ public enum AmpacityRuleSet implements Choice {
     /** Whether the rule set has figures for an insulation. */
     boolean covers(Insulation insulation) {
         return columns.isEmpty() || (columns + " ").contains(insulation.column() + " ");
-    }
-
-    /**
-     * The current of a row, with the factors of this rule set.
-     *
-     * @return null if the row holds no figure for the insulation
-     * @throws Refusal if the rule set does not cover the surroundings
-     */
-    public RatedCurrent at(Row row, Surroundings around) {
-        AmpacityCoverage.check(this, around);
-        String column = column(around.insulation());
-        if (!row.has(column)) {
-            return null;
-        }
-        boolean large = this == AIRCRAFT && row.quantity("size").value() <= 8;
-        if (large && around.together() > MOST_TOGETHER_LARGE_AIRCRAFT) {
-            throw new Refusal(
-                    "conductors-together", "Conductors together must be at most 9 for 8 AWG and larger in FAA Table 11-9: choose another "
-                            + "rule set");
-        }
-        Row bundle = this == BOAT && around.together() >= 3 ? bundleRow(around.together()) : null;
-        return new RatedCurrent(row, column, warmthRow(around), warmthColumn(around), bundle, bundle != null);
-    }
-
-    private String warmthColumn(Surroundings around) {
-        return this == BOAT ? "factor" : around.insulation().column();
-    }
-
-    /** The row of the factor for warm surroundings, or null if none applies. */
-    Row warmthRow(Surroundings around) {
-        if (this == BOAT) {
-            return around.engineSpace()
-                    ? PublishedTables.no33Cfr183425EngineSpace().find("insulation", around.insulation().rating())
-                    : null;
-        }
-        boolean factored = (this == FREE_AIR || this == CORD) && around.warmerThan(30);
-        Table table = this == CORD ? PublishedTables.bs7671CordAmbientFactor() : PublishedTables.necAmbientFactor();
-        return factored ? AmpacityCoverage.warmer(table, this == CORD ? "ambient" : "ambient-to", around) : null;
     }
 
     /** How many conductors together its table holds for, without a factor. */

@@ -8,10 +8,12 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Document;
 import loomwright.source.Source;
+import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Field;
 import loomwright.worked.QuantityField;
 import loomwright.worked.Refusal;
+import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
 /** What a conductor may carry where it lies, step by step: the same fields, the same rule and the same words in every calculator that asks for it. */
@@ -62,6 +64,27 @@ public final class CapacitySteps {
         return capacity;
     }
 
+    /**
+     * A current through a conductor of which nobody said how it lies, for calculators that ask for something else: silent while a careful person would let it flow, a
+     * stop where no cable for vehicles and boats carries it.
+     */
+    public static void overload(WorkingBuilder working, ConductorKind kind, Quantity size, Quantity current) {
+        Quantity copper = ConductorFigures.copper(kind, size);
+        CarryingCapacity careful = CarryingCapacity.of(copper, AmpacityRuleSet.BOAT, Surroundings.unsaid(Insulation.T60));
+        CarryingCapacity best = CarryingCapacity.of(copper, AmpacityRuleSet.BOAT, new Surroundings(Insulation.T105, false, null, 2, Quantity.of(12, Units.VOLT)));
+        Comparison most = held(current, best, " with insulation for 105\u00a0°C, at 30\u00a0°C").otherwise(
+                Verdict.STOP, "Take a thicker conductor: drop or not, this one gets too hot.");
+        Comparison least = held(current, careful, "").assuming(careful.assumed()).otherwise(
+                Verdict.CAUTION, "Work out its ampacity as it lies before anything else, or take a thicker conductor.");
+        if (!most.holds() || !least.holds()) {
+            working.finding((most.holds() ? least : most).finding());
+        }
+    }
+
+    private static Comparison held(Quantity current, CarryingCapacity capacity, String how) {
+        return Comparison.of("The current", current.in(Units.AMPERE)).atMost(capacity.value(), capacity.name() + how, capacity.source()).exact();
+    }
+
     /** What was said of what decides it, for the question that follows: so the fuse-link is chosen for the conductor as it lies. */
     static Map<String, String> carried(Entries entries) {
         Map<String, String> carried = new HashMap<>();
@@ -80,6 +103,9 @@ public final class CapacitySteps {
 
     /** What the figure takes for granted, or what stood in for a row or a place that no table lists. */
     public static void findings(Entries entries, WorkingBuilder working, CarryingCapacity capacity) {
+        if (capacity.isUnbelievable()) {
+            working.finding(capacity.believable().finding());
+        }
         if (capacity.isByTable()) {
             AmpacityFindings.place(working, AmpacityRuleSet.of(entries.option("rule-set")), Surroundings.of(entries), capacity);
         }

@@ -3,6 +3,7 @@ package loomwright.conductor;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.source.Source;
+import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
@@ -136,6 +137,24 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         return Finding.notKnown(
                 subject + ", " + figure.text(3) + ", is below " + value.text(3) + ", but " + size.text() + " carries less than that. " + words, figure,
                 source(), missing());
+    }
+
+    /**
+     * The figure of a data sheet held against the most that is printed for no less copper: Table 5 of 33 CFR, the row at or above the size, insulation for 200 °C,
+     * 30 °C around it. What is above that was read wrongly. Null if it is not from a data sheet, or thicker than the table goes.
+     */
+    public Comparison believable() {
+        Row row = kind == Kind.SHEET ? StandIn.thickEnough(AmpacityRuleSet.BOAT.table(), size) : null;
+        return row == null ? null : Comparison.of("The ampacity of " + size.text() + " by its data sheet", value)
+                .atMost(row.quantity(Insulation.T200.column()), "the most that is printed for " + row.name() + ", with insulation for 200\u00a0°C", row.source())
+                .exact()
+                .otherwise(Verdict.STOP, "Read the data sheet again, for this size and for a current carried without pause; or leave the field empty.");
+    }
+
+    /** Whether its figure is from a data sheet and more than copper of that size carries. */
+    public boolean isUnbelievable() {
+        Comparison comparison = believable();
+        return comparison != null && !comparison.holds();
     }
 
     /** No size helps where the place is as warm as the insulation; where factors apply, the place may be changed as well. */

@@ -15,6 +15,9 @@ final class DropFindings {
     private DropFindings() {}
 
     static void add(WorkingBuilder working, Entries entries, Quantity drop, Quantity supply) {
+        if (entries.has("size")) {
+            CapacitySteps.overload(working, ConductorKind.of(entries.option("conductor")), entries.quantity("size"), entries.quantity("current"));
+        }
         Source resistance = resistanceFrom(entries);
         against(working, row("abyc-main"), drop, supply, "Main feeders, navigation lights, bilge blowers and electronics: the drop", resistance);
         against(working, row("abyc-other"), drop, supply, "Lighting and other circuits that are not critical: the drop", resistance);

@@ -35,6 +35,16 @@ final class StandIn {
         return taken;
     }
 
+    /** The thinnest row that has no less copper; null if there is none. */
+    static Row thickEnough(Table table, Quantity size) {
+        Row taken = null;
+        for (Row row : table.rows()) {
+            boolean enough = row.quantity("size").base() >= size.base() * (1 - HAIR);
+            taken = enough && (taken == null || row.quantity("size").base() < taken.quantity("size").base()) ? row : taken;
+        }
+        return taken;
+    }
+
     /** The next row with more copper, whichever way the table runs; null if there is none. */
     static Row thicker(Table table, Row row) {
         Row next = null;

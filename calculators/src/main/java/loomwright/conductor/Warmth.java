@@ -46,11 +46,14 @@ record Warmth(Row row, String column, String words, boolean isBeyond) {
         Insulation taken = insulation.compareTo(Insulation.T75) < 0 ? low : insulation.compareTo(Insulation.T90) < 0 ? middle : high;
         Row warmest = null;
         for (Row row : table.rows()) {
+            taken = upTo.equals("ambient-to") && insulation.compareTo(Insulation.T105) >= 0 && row.has(Insulation.T105.column()) ? Insulation.T105 : taken;
             if (row.has(taken.column())) {
                 warmest = row;
                 if (row.quantity(upTo).value() >= celsius - 1e-9) {
                     String words = taken == insulation ? "" : "The factor for insulation of " + taken.rating().text() + " stands in.";
-                    return new Warmth(row, taken.column(), words, false);
+                    boolean unseen = !row.source().standing().mayPass();
+                    String end = unseen ? "The factors in print end below " + Quantity.of(celsius, Units.CELSIUS).text() + "; the one used is " + row.source().standing().words() + ". " : "";
+                    return new Warmth(row, taken.column(), (end + words).strip(), unseen);
                 }
             }
         }

@@ -12,6 +12,7 @@ import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -36,9 +37,9 @@ final class UsbChecks {
         if (entries.has("shared-limit")) {
             working.finding(PortsLoad.of(together, entries.quantity("shared-limit"), values.of(UsbFormulas.EFFICIENCY)).shared("all ports together"));
         } else if (ports.size() > 1) {
-            working.finding(new Finding(
-                    Verdict.CAUTION, "No shared limit is entered, so all ports count in full: " + together.text() + ".", together, null,
-                    Source.of(Document.COMPUTED, ""), "Look for the line Total on the label; it may be less."));
+            working.finding(Finding.notKnown(
+                    "No shared limit is entered, so all ports count in full: " + together.text() + ".", together, Source.of(Document.COMPUTED, ""),
+                    new MissingFigure("shared-limit", "what the ports share", "the line Total on the label; it may be less")));
         }
     }
 

@@ -7,6 +7,7 @@ import loomwright.quantity.Units;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
+import loomwright.worked.Finding;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.WorkingBuilder;
@@ -63,6 +64,10 @@ public final class Selectivity implements Calculator {
         working.result("downstream-share", downstream.share());
         working.result("upstream-share", upstream.share());
         SelectivityFindings.add(working, downstream, upstream);
+        Finding wrong = RatingOrder.wrong("The downstream device", downstream.rating(), "the upstream one", upstream.rating());
+        if (wrong != null) {
+            working.finding(wrong);
+        }
         addSlips(working, current, downstream, upstream);
     }
 

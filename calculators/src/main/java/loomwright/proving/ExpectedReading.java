@@ -2,6 +2,8 @@ package loomwright.proving;
 
 import java.util.List;
 import java.util.Map;
+import loomwright.conductor.CapacitySteps;
+import loomwright.conductor.ConductorKind;
 import loomwright.conductor.ConductorRun;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -109,6 +111,8 @@ public final class ExpectedReading implements Calculator {
         Quantity uncertainty = working.compute(
                 "See what the meter itself may be wrong by", ReadingSymbols.METER_UNCERTAINTY, values, Units.VOLT,
                 "Two readings that differ by less than this are the same.");
+        CapacitySteps.overload(
+                working, ConductorKind.of(entries.option(ConductorRun.conductorField().key())), entries.quantity(RUN.sizeField().key()), values.of(ReadingSymbols.CURRENT));
         working.result("expected", expected);
         working.result("uncertainty", uncertainty);
         if (entries.has(MEASURED.key())) {

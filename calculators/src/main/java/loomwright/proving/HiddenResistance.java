@@ -9,7 +9,8 @@ import loomwright.source.Source;
 import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Entries;
-import loomwright.worked.Finding;
+import loomwright.joint.JointRule;
+import loomwright.worked.Comparison;
 import loomwright.worked.NamedFormula;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
@@ -88,7 +89,7 @@ public final class HiddenResistance implements Calculator {
         working.result("hidden-resistance", hidden);
         working.result("hidden-drop", drop);
         working.result("hidden-heat", heat);
-        addFinding(working, hidden, heat);
+        addFindings(working, values, heat);
         working.slip(
                 "first-current-ignored", "found-resistance", "The current of the first reading left out",
                 "Some current may flow already at the first reading: take the change.", ReadingSymbols.SLIP_FIRST_CURRENT_IGNORED, values);
@@ -128,15 +129,15 @@ public final class HiddenResistance implements Calculator {
                 .with(ReadingSymbols.DESIGN_CURRENT, entries.quantity(DESIGN.key()));
     }
 
-    private static void addFinding(WorkingBuilder working, Quantity hidden, Quantity heat) {
-        boolean none = hidden.base() <= 0;
-        working.finding(new Finding(
-                none ? Verdict.PASSED : Verdict.CAUTION,
-                none
-                        ? "No more resistance was found than ought to be there."
-                        : "There are " + hidden.text(3) + " more than ought to be there. In one joint they would make " + heat.text(3)
-                                + " of heat at the design current.",
-                hidden, null, Source.of(Document.COMPUTED, ""),
-                none ? "" : "Feel along the circuit after half an hour: warm is a warning, hot is a stop. Measure across each joint."));
+    private static void addFindings(WorkingBuilder working, Values values, Quantity heat) {
+        Source readings = Source.of(Document.COMPUTED, "");
+        working.finding(Comparison.of("The resistance found", values.of(ReadingSymbols.FOUND))
+                .atMost(values.of(ReadingSymbols.KNOWN), "what ought to be there", readings)
+                .exact()
+                .otherwise(Verdict.CAUTION, "Feel along the circuit after half an hour: warm is a warning, hot is a stop. Measure across each joint.")
+                .finding());
+        if (heat.base() > 0 && values.of(ReadingSymbols.HIDDEN).base() > 0) {
+            working.finding(JointRule.heat("The heat at the design current, if all of it is in one joint", heat).finding());
+        }
     }
 }

@@ -42,7 +42,7 @@ public final class BatterySize implements Calculator {
                     "Nothing charges the battery on these days, and every day takes the same.",
                     "The usable depth is for planning; the maker's figure rules.",
                     "Cold is counted for lead-acid only. LiFePO4 loses too, by its maker's own table: enter a smaller depth."),
-            List.of(ENERGY, YieldFields.BATTERY_VOLTAGE, DAYS, Chemistry.field(), UsableDepth.FIELD, Cold.TEMPERATURE,
+            List.of(ENERGY, YieldFields.BATTERY_VOLTAGE, DAYS, Chemistry.field().usually(Chemistry.LEAD_ACID.key()), UsableDepth.FIELD, Cold.TEMPERATURE,
                     DayUse.RESERVE_FIELD),
             List.of(
                     new Output("capacity", "Capacity needed", Units.AMPERE_HOUR),

@@ -10,6 +10,8 @@ import loomwright.quantity.Units;
 import loomwright.source.Source;
 import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
+import loomwright.worked.Finding;
+import loomwright.worked.MissingFigure;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -28,6 +30,10 @@ final class HeadroomChecks {
                     working, after, fuseLimit, hours ? "what the feed's device may carry for 3 h or more" : "the rating of the feed's device",
                     hours ? Holding.row(HeadroomFields.device(entries)).source() : SupplyFields.entered());
             guards(working, entries);
+        } else {
+            working.finding(Finding.notKnown(
+                    "What protects the feed is not given, so nothing says that it guards feed and panel.", after, SupplyFields.entered(),
+                    new MissingFigure("feed-fuse", "rating of the feed\u2019s device", "the fuse-link or breaker between battery and panel")));
         }
         if (entries.has("feed-ampacity")) {
             against(working, after, entries.quantity("feed-ampacity"), "the ampacity of the feed", SupplyFields.entered());

@@ -53,7 +53,7 @@ public final class RunTime implements Calculator {
                     "The capacity is taken as printed. A lead-acid battery gives less at more than its rated current: see Peukert's law.",
                     "Lead-acid loses capacity in the cold by the table chosen. LiFePO4 loses too, by its maker's own table: nothing is taken off for it."),
             List.of(
-                    Chemistry.field(), SupplyFields.CAPACITY, SupplyFields.LOAD_CURRENT, UsableDepth.FIELD, SupplyFields.SYSTEM_VOLTAGE, Cold.TEMPERATURE, Cold.TABLE,
+                    Chemistry.field().usually(Chemistry.LEAD_ACID.key()), SupplyFields.CAPACITY, SupplyFields.LOAD_CURRENT, UsableDepth.FIELD, SupplyFields.SYSTEM_VOLTAGE, Cold.TEMPERATURE, Cold.TABLE,
                     BATTERY_LIMIT, RESTING_VOLTAGE, INTERNAL_RESISTANCE),
             List.of(
                     new Output("run-time", "Run time", Units.HOUR),

@@ -22,6 +22,9 @@ final class YieldChecks {
         if (entries.has("energy-per-day")) {
             addBalance(working, values, entries.has("deficit"));
         }
+        working.finding(Finding.notKnown(
+                "In full sun up to " + current.text(3) + " flow into the battery; how much it takes is not asked here.", current, SupplyFields.computed(),
+                new MissingFigure("", "largest charging current of the battery", "the battery or its data sheet")));
         if (Chemistry.of(entries) == Chemistry.LIFEPO4) {
             addCharging(working, entries, current);
         }

@@ -49,6 +49,14 @@ class SelectivityTest {
         assertEquals(verdict, trial.finding(words).verdict());
     }
 
+    /** A fuse-link of a branch has to be rated below the one before it, whatever the gates say. */
+    @Test
+    void anEqualOrLargerRatingDownstreamIsNamed() {
+        assertEquals(Verdict.CAUTION, trial("downstream-type=blade;downstream-rating=20 A;upstream-type=blade;upstream-rating=20 A;current=200 A")
+                .finding("is not rated below").verdict());
+        assertFalse(trial(TEN_UNDER_FORTY + "54 A").hasFinding("is not rated below"));
+    }
+
     @Test
     void givesTheShareOfEachRating() {
         assertEquals(540, trial(TEN_UNDER_FORTY + "54 A").value("downstream-share"), 1e-9);

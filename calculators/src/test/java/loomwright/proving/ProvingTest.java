@@ -22,6 +22,14 @@ class ProvingTest {
     }
 
     /** By hand: 8.4 m × 7.60 mΩ/m = 63.84 mΩ (ISO 6722-1, 2.5 mm²); 12.8 V − 8 A × (63.84 + 3) mΩ = 12.26528 V. */
+    /** 70 mΩ at 30 A: 63 W, where 0.71 W brings a plastic holder to the end of its range. Nothing hidden makes no heat. */
+    @Test
+    void heatThatBurnsAJointIsAStop() {
+        String readings = "voltage-light=12.6 V;voltage-heavy=11.2 V;current-heavy=20 A;design-current=30 A";
+        assertEquals(Verdict.STOP, Trial.of("hidden-resistance", readings.split(";")).finding("if all of it is in one joint, 63").verdict());
+        assertEquals(false, Trial.of("hidden-resistance", (readings + ";known-resistance=90 mΩ").split(";")).hasFinding("in one joint"));
+    }
+
     @Test
     void expectsWhatIsLeftAfterTheWay() {
         assertTrue(bench("").away("expected", "12.26528 V") < 1e-9);
@@ -66,9 +74,9 @@ class ProvingTest {
     void judgesOnlyWhatOughtNotToBeThere() {
         String readings = "voltage-light=12.6 V;current-light=1 A;voltage-heavy=12.2 V;current-heavy=9 A;design-current=10 A";
         assertEquals(
-                Verdict.CAUTION, Trial.of("hidden-resistance", (readings + ";known-resistance=20 mΩ").split(";")).finding("more than").verdict());
+                Verdict.CAUTION, Trial.of("hidden-resistance", (readings + ";known-resistance=20 mΩ").split(";")).finding("is above what ought to be there").verdict());
         assertEquals(
-                Verdict.PASSED, Trial.of("hidden-resistance", (readings + ";known-resistance=60 mΩ").split(";")).finding("No more").verdict());
+                Verdict.PASSED, Trial.of("hidden-resistance", (readings + ";known-resistance=60 mΩ").split(";")).finding("is within what ought to be there").verdict());
     }
 
     /** A hidden resistance put into a circuit is found again from its two readings. */

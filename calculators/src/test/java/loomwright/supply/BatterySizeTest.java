@@ -26,11 +26,11 @@ class BatterySizeTest {
     @Test
     void countsNoColdWithoutATemperatureOrForLithium() {
         assertEquals(200, Trial.of("battery-size", "energy-per-day=1200", "chemistry=lead-acid").value("capacity"), 1e-9);
-        Trial lithium = Trial.of("battery-size", "energy-per-day=1200", "temperature=-5 °C");
+        Trial lithium = Trial.of("battery-size", "energy-per-day=1200", "chemistry=lifepo4", "temperature=-5 °C");
         assertEquals(125, lithium.value("capacity"), 1e-9);
         assertEquals(Verdict.STOP, lithium.finding("for charging LiFePO4").verdict());
         assertFalse(cold().hasFinding("LiFePO4"));
-        assertFalse(Trial.of("battery-size", "energy-per-day=1200").hasFinding("charging"));
+        assertFalse(Trial.of("battery-size", "energy-per-day=1200", "chemistry=lifepo4").hasFinding("charging"));
     }
 
     @Test
@@ -50,7 +50,7 @@ class BatterySizeTest {
         Trial three = Trial.of("battery-size", "energy-per-day=1200", "chemistry=lead-acid", "days=3", "temperature=5 °C");
         assertEquals("depth-left-out", three.slipBehind("capacity", "390 Ah"));
         assertEquals("days-left-out", three.slipBehind("capacity", "260 Ah"));
-        Trial warm = Trial.of("battery-size", "energy-per-day=1200", "days=3");
+        Trial warm = Trial.of("battery-size", "energy-per-day=1200", "chemistry=lifepo4", "days=3");
         assertEquals("depth-left-out", warm.slipBehind("capacity", "300 Ah"));
         assertEquals("multiplied-by-the-depth", warm.slipBehind("capacity", "240 Ah"));
         assertEquals("days-left-out", warm.slipBehind("capacity", "125 Ah"));

@@ -24,11 +24,11 @@ class FindingWordsTest {
             state-of-charge | voltage=12.24 V; rest-time=8 h | PASSED | The least state of charge, 50 %, is at least what a depth of 50 % leaves, 50 %.
             state-of-charge | voltage=12.2 V; rest-time=7 h | STOP | The rest of the battery, 7 h, is below the rest after which its voltage tells the charge, 8 h.
             state-of-charge | voltage=12.3 V; rest-time=8 h; temperature=-36 °C | STOP | The temperature of the battery, −36 °C, is below the freezing point of its acid with 50 % of charge, −35 °C.
-            run-time | capacity=100 Ah; load-current=10 A; temperature=-21 °C | STOP | The temperature of the battery, −21 °C, is below the least for drawing from LiFePO4, −20 °C.
-            run-time | capacity=100 Ah; load-current=10 A; temperature=-1 °C | STOP | The temperature of the battery, −1 °C, is below the least for charging LiFePO4, 0 °C.
+            run-time | chemistry=lifepo4; capacity=100 Ah; load-current=10 A; temperature=-21 °C | STOP | The temperature of the battery, −21 °C, is below the least for drawing from LiFePO4, −20 °C.
+            run-time | chemistry=lifepo4; capacity=100 Ah; load-current=10 A; temperature=-1 °C | STOP | The temperature of the battery, −1 °C, is below the least for charging LiFePO4, 0 °C.
             run-time | capacity=100 Ah; load-current=11 A; battery-limit=10 A | STOP | The current drawn, 11 A, is above the limit of the battery, 10 A.
             run-time | chemistry=lead-acid; capacity=100 Ah; load-current=6 A | CAUTION | The current drawn, 6 A, is above that of a 20 h rating, 5 A.
-            run-time | capacity=100 Ah; load-current=10 A; resting-voltage=12 V; internal-resistance=0.3 Ω | STOP | The voltage under load, 9 V, is below the end of discharge, 10 V.
+            run-time | chemistry=lifepo4; capacity=100 Ah; load-current=10 A; resting-voltage=12 V; internal-resistance=0.3 Ω | STOP | The voltage under load, 9 V, is below the end of discharge, 10 V.
             run-time | chemistry=lead-acid; capacity=100 Ah; load-current=5 A; usable-depth=60 % | CAUTION | The depth of discharge, 60 %, is above the planning value for lead-acid, 50 %.
             peukert | capacity=100 Ah; exponent=1.4; load-current=5 A | CAUTION | The exponent, 1.4, is above the greatest usual for lead-acid, 1.3.
             panel-yield | panel-power=100 W; peak-sun-hours=3 h; factor-1=71 % | CAUTION | The efficiency of all factors, 71 %, is above the planning value, 70 %.

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import loomwright.worked.ChoiceStep;
+import loomwright.worked.Finding;
 import loomwright.worked.Trial;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,14 @@ class PanelHeadroomTest {
         return Trial.of(
                 "panel-headroom", "way-1-current=1 A", "way-2-current=500 mA", "way-6-current=4 A", "diversity=80 %", "new-current=17 A",
                 "panel-limit=20 A", "feed-fuse=20 A", "feed-ampacity=35 A", "starting-extra=11 A");
+    }
+
+    /** Nobody said what protects the feed: that is no pass. */
+    @Test
+    void aFeedOfWhichNobodySaidTheDeviceIsNotKnown() {
+        Finding open = Trial.of("panel-headroom", "new-current=5 A", "panel-limit=30 A").finding("What protects the feed");
+        assertEquals(Verdict.NOT_KNOWN, open.verdict());
+        assertEquals("feed-fuse", open.missing().key());
     }
 
     @Test
@@ -36,7 +45,7 @@ class PanelHeadroomTest {
         assertEquals(6, trial.value("current-after"), 1e-12);
         assertEquals(14, trial.value("headroom-after"), 1e-12);
         assertFalse(trial.answers("current-at-start"));
-        assertEquals(1, trial.working().findings().size());
+        assertEquals(2, trial.working().findings().size());
     }
 
     @Test

@@ -22,11 +22,19 @@ class RunTimeTest {
     }
 
     private static Trial lithium(String... more) {
-        String[] entries = new String[more.length + 2];
+        String[] entries = new String[more.length + 3];
         entries[0] = "capacity=100 Ah";
         entries[1] = "load-current=10 A";
-        System.arraycopy(more, 0, entries, 2, more.length);
+        entries[2] = "chemistry=lifepo4";
+        System.arraycopy(more, 0, entries, 3, more.length);
         return Trial.of("run-time", entries);
+    }
+
+    /** Who does not say what battery it is gets the half of lead-acid, not the 80 % of LiFePO4. */
+    @Test
+    void opensWithTheBatteryThatGivesLess() {
+        assertEquals(50, Trial.of("run-time", "capacity=100 Ah", "load-current=10 A").value("usable-capacity"), 1e-9);
+        assertEquals(100, Trial.of("battery-size", "energy-per-day=600 Wh", "days=1", "battery-voltage=12 V").value("capacity"), 1e-9);
     }
 
     @Test

@@ -20,6 +20,9 @@ final class AmpacityCheck implements PartCheck {
         findings.add(Check.AMPACITY, node, capacity.judge(
                 node.title() + ", " + conductor.size().text() + ": its largest current", context.designCurrent(node),
                 "Take a thicker conductor, insulation of a higher rating, or less load on it."));
+        if (capacity.isUnbelievable()) {
+            findings.add(Check.AMPACITY, node, capacity.believable());
+        }
         Node smallest = GuardCheck.smallestBefore(node);
         if (smallest != null) {
             addDevice(node, conductor, capacity, smallest, context, findings);

@@ -34,12 +34,12 @@ final class HeatCheck implements PartCheck {
     private record Heating(Node node, Conductor conductor, Node device, Context context, FaultCurrents currents, Findings findings) {
         void check() {
             Quantity lowest = currents.lowest(node);
-            if (Comparison.atMost(lowest, protection().rating())) {
-                findings.add(Check.SHORT_CIRCUIT_HEAT, node, new Finding(
-                        Verdict.STOP,
-                        "A short circuit at the end of " + node.title() + " may drive as little as " + lowest.text(3)
-                                + ", no more than the rating of " + device.title() + ": it may never open.",
-                        lowest, protection().rating(), currents.source(), "Take a smaller rating, or a thicker conductor or a shorter route on the way there."));
+            Comparison opens = Comparison.of("The least that a short circuit at the end of " + node.title() + " may drive", lowest)
+                    .atLeast(protection().rating(), "the rating of " + device.title() + ", at which it may never open", currents.source())
+                    .exact()
+                    .otherwise(Verdict.STOP, "Take a smaller rating, or a thicker conductor or a shorter route on the way there.");
+            if (!opens.holds()) {
+                findings.add(Check.SHORT_CIRCUIT_HEAT, node, opens);
                 return;
             }
             addLate(lowest);

@@ -5,6 +5,7 @@ import loomwright.circuit.PartKind;
 import loomwright.circuit.Protection;
 import loomwright.circuit.solve.FaultCurrents;
 import loomwright.protection.OpeningTimes;
+import loomwright.protection.RatingOrder;
 import loomwright.quantity.Quantity;
 import loomwright.source.Source;
 import loomwright.worked.Comparison;
@@ -26,16 +27,12 @@ final class SelectivityCheck implements PartCheck {
     }
 
     private static void check(Node downstream, Node upstream, Context context, Findings findings) {
-        if (!Comparison.atLeast(GuardCheck.rating(downstream), GuardCheck.rating(upstream))) {
+        Finding wrong = RatingOrder.wrong(downstream.title(), GuardCheck.rating(downstream), upstream.title(), GuardCheck.rating(upstream));
+        if (wrong == null) {
             addTimes(downstream, upstream, context, findings);
-            return;
+        } else {
+            findings.add(Check.SELECTIVITY, downstream, upstream, wrong);
         }
-        findings.add(Check.SELECTIVITY, downstream, upstream, new Finding(
-                Verdict.CAUTION,
-                downstream.title() + ", " + GuardCheck.rating(downstream).text() + ", is not rated below " + upstream.title() + ", "
-                        + GuardCheck.rating(upstream).text() + ", before it: either may open first, and then more goes dead than the fault.",
-                GuardCheck.rating(downstream), GuardCheck.rating(upstream), Source.commonPractice(),
-                "Take a smaller rating for " + downstream.title() + ", or a larger one before it that still guards all behind it."));
     }
 
     private static void addTimes(Node downstream, Node upstream, Context context, Findings findings) {

@@ -11,6 +11,8 @@ final class ConductorHazards {
             Hazard.stop("too-thin-for-any-table", "A conductor of 0.5 mm², thinner than the table of currents begins", ConductorHazards::tooThin),
             Hazard.stop("warm-place", "A run laid where it is 55 °C, behind a fuse-link chosen for 30 °C", ConductorHazards::warm),
             Hazard.stop("hotter-than-insulation", "A run laid where it is hotter than its insulation stands", ConductorHazards::tooHot),
+            Hazard.stop("roof-in-the-sun", "A run of 105 °C cable where it is 80 °C, behind a fuse-link chosen for 30 °C", ConductorHazards::roof),
+            Hazard.stop("sheet-misread", "An ampacity typed ten times too high from a data sheet", ConductorHazards::misread, "conductor.sheet-ampacity"),
             Hazard.stop("engine-space", "A run of ordinary cable through an engine space", ConductorHazards::engineSpace),
             Hazard.caution("bundle-of-24", "A run bundled with others, 24 loaded conductors in all", ConductorHazards::bundle),
             Hazard.stop("lower-insulation", "Cable for 60 °C where cable for 90 °C or 105 °C was planned", ConductorHazards::lowerInsulation),
@@ -49,6 +51,26 @@ final class ConductorHazards {
     /** At 55 °C 60 °C insulation leaves √(5/30) = 0.41 of the current at 30 °C, as NEC prints it; a tenth is added before it counts. */
     private static void warm(Wiring wiring, Plot plot) {
         plainCable(wiring, plot, 0.45, "ambient", "55 °C");
+    }
+
+    /** At 80 °C insulation for 105 °C leaves √(25/75) = 0.58 of the current at 30 °C; a little is added before it counts. */
+    private static void roof(Wiring wiring, Plot plot) {
+        for (String run : wiring.all("conductor")) {
+            if (!wiring.deviceBefore(run).isEmpty() && wiring.ratingBefore(run) > 0.60 * wiring.ampacity(run, "t105")) {
+                Circuit marked = Bench.set(wiring.circuit, run, "insulation-temperature", "t105");
+                plot.add(run, Bench.set(marked, run, "ambient", "80 °C"));
+            }
+        }
+    }
+
+    private static void misread(Wiring wiring, Plot plot) {
+        for (String run : wiring.all("conductor")) {
+            String tenfold = Math.round(10 * wiring.ampacity(run, "t105")) + " A";
+            Circuit typed = Bench.tried(wiring.circuit, run, "sheet-ampacity", tenfold);
+            if (typed != null) {
+                plot.add(run, typed);
+            }
+        }
     }
 
     private static void engineSpace(Wiring wiring, Plot plot) {

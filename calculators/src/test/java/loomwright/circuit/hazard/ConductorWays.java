@@ -14,6 +14,7 @@ final class ConductorWays {
             Way.of("nsulation of a higher rating", ConductorWays::insulation),
             Way.of("cooler place", ConductorWays::cooler),
             Way.of("Apart from other conductors", ConductorWays::apart),
+            Way.of("leave the field empty", job -> job.with(job.finding().part(), "sheet-ampacity", "")),
             Way.of("shorter", ConductorWays::shorter),
             Way.of("in a sheath", job -> job.allOf(job.way(), "sheath", "yes")));
 

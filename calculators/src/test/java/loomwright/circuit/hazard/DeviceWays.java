@@ -51,7 +51,9 @@ final class DeviceWays {
 
     private static Stream<Circuit> breaking(Job job) {
         Job classT = new Job(Job.classT(job.circuit(), job.device()), job.finding());
-        return classT.with(job.device(), "breaking-capacity", "20 kA", "50 kA", "100 kA");
+        Job sameKind = new Job(Bench.set(job.circuit(), job.device(), "rated-voltage", "125 V"), job.finding());
+        return Stream.concat(
+                classT.with(job.device(), "breaking-capacity", "20 kA", "50 kA", "100 kA"), sameKind.with(job.device(), "breaking-capacity", "20 kA", "50 kA"));
     }
 
     /** Before the first part on the way from the battery, or before the part itself. */

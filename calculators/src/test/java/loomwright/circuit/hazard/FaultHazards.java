@@ -8,6 +8,7 @@ final class FaultHazards {
     static final List<Hazard> ALL = List.of(
             Hazard.stop("small-breaking-capacity", "A device that cannot break the current of a short circuit at its place", FaultHazards::smallBreaking),
             Hazard.stop("blade-at-the-battery", "A blade fuse-link where a fuse of high breaking capacity belongs", FaultHazards::weakerKind),
+            Hazard.stop("breaker-without-its-sheet", "A breaker of which nobody read what it can break, where more than 5 kA may flow", FaultHazards::breaker),
             Hazard.stop("bank-enlarged", "Batteries put beside the first, more than the fuse-links can break", FaultHazards::largerBank),
             Hazard.stop("device-voltage", "A device made for less voltage than the circuit reaches", FaultHazards::lowVoltage),
             Hazard.stop("fault-cannot-open", "A run so long that a short circuit at its end never opens the device", FaultHazards::neverOpens),
@@ -35,6 +36,22 @@ final class FaultHazards {
                 blade = Bench.set(blade, device, "breaking-capacity", "");
                 blade = Bench.set(blade, device, "rated-voltage", "");
                 plot.add(device, Bench.set(blade, device, "cold-resistance", ""));
+            }
+        }
+    }
+
+    /** Breakers for small craft break 3 kA to 5 kA as far as anybody remembers. A battery of 100 Ah may give more. */
+    private static void breaker(Wiring wiring, Plot plot) {
+        double one = wiring.milliohms(wiring.battery, 20);
+        for (String device : wiring.all("protection")) {
+            double loop = wiring.milliohms(Bench.fedBy(wiring.circuit, device), 20);
+            double strong = wiring.number(wiring.battery, "highest-voltage") * 1000 / (loop - one + one / 4);
+            if (strong > 5500) {
+                Circuit bank = Bench.set(wiring.circuit, wiring.battery, "batteries-in-parallel", "4");
+                bank = Bench.set(bank, device, "device", "marine-breaker");
+                bank = Bench.set(bank, device, "breaking-capacity", "");
+                bank = Bench.set(bank, device, "rated-voltage", "");
+                plot.add(device, Bench.set(bank, device, "cold-resistance", ""));
             }
         }
     }
