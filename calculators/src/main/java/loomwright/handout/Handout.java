@@ -2,6 +2,7 @@ package loomwright.handout;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.markup.Absent;
 import loomwright.practice.Variation;
 import loomwright.worked.Outcome;
 import loomwright.worked.Working;
@@ -13,6 +14,7 @@ public final class Handout {
     private final List<Question> asked = new ArrayList<>();
     /** For each question asked its numbers, or null if everyone gets it alike. */
     private final List<Variants> variants = new ArrayList<>();
+    private final List<Absent> needless = new ArrayList<>();
     private final List<Question> leftOut = new ArrayList<>();
 
     /**
@@ -34,18 +36,19 @@ public final class Handout {
         for (Question question : questions) {
             if (question.varies() && varying < selection.mostVarying()) {
                 varying += ask(question) ? 1 : 0;
-            } else if (!question.varies() && alike < selection.mostAlike() && (question.isInWords() || selection.isSingle() || !alike(question).stops().isEmpty())) {
+            } else if (!question.varies() && alike < selection.mostAlike() && (question.isInWords() || selection.isSingle() || !alike(question, Absent.NONE).stops().isEmpty())) {
                 asked.add(question);
                 variants.add(null);
+                needless.add(Needless.of(question));
                 alike++;
             }
         }
     }
 
     /** A question as it stands in the lesson. */
-    private static Task alike(Question question) {
+    private static Task alike(Question question, Absent without) {
         Working working = question.isInWords() ? null : Outcome.of(question.calculator(), question.given()).working();
-        return new Task(question, question.given(), working);
+        return new Task(question, question.given(), working, without);
     }
 
     private boolean ask(Question question) {
@@ -56,6 +59,7 @@ public final class Handout {
         }
         asked.add(question);
         variants.add(some);
+        needless.add(Needless.of(question));
         return true;
     }
 
@@ -75,10 +79,10 @@ public final class Handout {
         for (int i = 0; i < asked.size(); i++) {
             Question question = asked.get(i);
             if (variants.get(i) == null) {
-                tasks.add(alike(question));
+                tasks.add(alike(question, needless.get(i)));
             } else {
                 Variation variation = variants.get(i).of(person);
-                tasks.add(new Task(question, variation.entries(), variation.working()));
+                tasks.add(new Task(question, variation.entries(), variation.working(), needless.get(i)));
             }
         }
         return new Sheet(person, SheetCode.of(selection, seed, person), List.copyOf(tasks));

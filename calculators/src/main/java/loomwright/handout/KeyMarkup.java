@@ -73,7 +73,7 @@ final class KeyMarkup {
             }
         }
         for (Finding stop : task.stops()) {
-            height += line(html, "stop", "Stop: " + stop.words() + ". " + stop.remedy());
+            height += line(html, "stop", "Stop: " + Task.sentence(stop.words()) + " " + stop.remedy());
         }
         if (!task.because().isEmpty()) {
             height += line(html, "said", task.because());

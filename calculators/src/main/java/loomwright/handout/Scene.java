@@ -19,7 +19,8 @@ import loomwright.worked.QuantityField;
 public final class Scene {
     private static final List<String> QUOTES = List.of(
             "manual", "handbook", "book", "textbook", "lesson", "army", "navy", "note", "code", "rule", "example", "calculator", "the list", "the same", "compare", "lowest figure", "page", "print", "standard", "published", "guide", "sheet", "table", "says", "regulation", "maker",
-            "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve", "twenty", "hundred", "half", "twice", "double",
+            "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fifteen", "twenty", "thirty", "forty",
+            "fifty", "hundred", "thousand", "half", "twice", "double",
             "both", "again", "still", "above", "before", "that answer", "this answer");
 
     private final String text;
@@ -46,11 +47,36 @@ public final class Scene {
         int from = 0;
         for (int open = scene.indexOf('{'); open >= 0; open = scene.indexOf('{', from)) {
             int close = scene.indexOf('}', open);
-            String entry = entries.get(scene.substring(open + 1, close));
-            out.append(scene, from, open).append(entry.strip().replace(' ', '\u00a0'));
+            String entry = entries.get(scene.substring(open + 1, close)).strip();
+            out.append(article(scene.substring(from, open), entry)).append(entry.replace(' ', '\u00a0'));
             from = close + 1;
         }
         return out.append(scene.substring(from)).toString();
+    }
+
+    /** Whether the story still reads well with these entries: "1 days" does not. */
+    static boolean reads(String scene, Map<String, String> entries) {
+        for (int open = scene.indexOf('{'); open >= 0; open = scene.indexOf('{', open + 1)) {
+            int close = scene.indexOf('}', open);
+            if (scene.startsWith("} ", close) && "1".equals(entries.get(scene.substring(open + 1, close)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A 6 AWG cable, but an 8 AWG cable. */
+    private static String article(String before, String entry) {
+        int end = before.length();
+        boolean vowel = entry.startsWith("8") || (entry.startsWith("11") || entry.startsWith("18")) && (entry.length() == 2 || entry.charAt(2) < '0');
+        if (vowel && isWord(before, end - 2, "a ")) {
+            return before.substring(0, end - 1) + "n ";
+        }
+        return !vowel && isWord(before, end - 3, "an ") ? before.substring(0, end - 2) + " " : before;
+    }
+
+    private static boolean isWord(String text, int at, String word) {
+        return at >= 0 && text.substring(at).toLowerCase(java.util.Locale.ROOT).equals(word) && (at == 0 || text.charAt(at - 1) == ' ');
     }
 
     private boolean mayChange() {

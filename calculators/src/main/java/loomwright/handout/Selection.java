@@ -19,6 +19,9 @@ public record Selection(List<LessonQuestions> lessons, int each, boolean alike, 
     /** What command and page ask of each lesson if nobody says otherwise. */
     public static final int USUAL = 1;
 
+    /** Another number each time the numbers of a sheet are drawn in another way. */
+    private static final int DRAWING = 8;
+
     /** At most so many questions of each of these lessons. */
     public static Selection ofLessons(List<LessonQuestions> lessons, List<Integer> places, int each, boolean alike) {
         List<LessonQuestions> chosen = new ArrayList<>();
@@ -64,10 +67,11 @@ public record Selection(List<LessonQuestions> lessons, int each, boolean alike, 
 
     /** Changes when a question that could be asked changes, so that a code of another edition of the site is noticed. */
     int fingerprint() {
-        int print = 7;
+        int print = DRAWING;
         for (Question question : all(lessons)) {
             print = mixed(print, question.key());
             print = mixed(print, question.words());
+            print = mixed(print, String.join(" ", question.keep()));
             if (!question.isInWords()) {
                 for (var output : question.asked()) {
                     print = mixed(print, output.key());

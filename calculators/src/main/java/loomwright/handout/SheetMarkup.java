@@ -2,7 +2,6 @@ package loomwright.handout;
 
 import java.util.ArrayList;
 import java.util.List;
-import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.worked.Output;
 
@@ -94,7 +93,7 @@ public final class SheetMarkup {
         double height = GAP + TITLE + LINE * TextWidth.lines(task.words(), TextWidth.SHEET);
         height += title.length() > 60 ? LINE : 0;
         if (!question.isInWords()) {
-            html.tag(GivenMarkup.of(question.calculator().description(), task.entries()));
+            html.tag(task.given());
             height += given(task);
         }
         html.tag("<div class=\"ruled\" aria-hidden=\"true\">");
@@ -114,7 +113,7 @@ public final class SheetMarkup {
     /** The figures stand in two columns; a row is as high as the longer of its two. */
     private static double given(Task task) {
         int rows = 0;
-        List<String> lines = GivenMarkup.lines(task.question().calculator().description(), task.entries());
+        List<String> lines = task.givenLines();
         for (int i = 0; i < lines.size(); i += 2) {
             int left = TextWidth.lines(lines.get(i), TextWidth.FIGURE);
             rows += i + 1 == lines.size() ? left : Math.max(left, TextWidth.lines(lines.get(i + 1), TextWidth.FIGURE));

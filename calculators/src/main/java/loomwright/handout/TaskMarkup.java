@@ -2,7 +2,6 @@ package loomwright.handout;
 
 import java.util.List;
 import loomwright.markup.AnswerMarkup;
-import loomwright.markup.GivenMarkup;
 import loomwright.markup.Html;
 import loomwright.markup.OutcomeMarkup;
 import loomwright.markup.Place;
@@ -31,7 +30,7 @@ public final class TaskMarkup {
         html.attribute("aria-labelledby", first.key() + "-title").tag("><h3").attribute("id", first.key() + "-title").tag(">");
         html.text(number + "  " + task.title()).tag("</h3><p>").text(task.words()).tag("</p>");
         if (!question.isInWords()) {
-            html.tag(GivenMarkup.of(question.calculator().description(), task.entries()));
+            html.tag(task.given());
         }
         for (int box = 0; box < question.asked().size(); box++) {
             Place place = place(number, box);
@@ -52,7 +51,7 @@ public final class TaskMarkup {
         if (!task.stops().isEmpty() || !task.because().isEmpty()) {
             html.tag("<div class=\"more\" hidden>");
             for (Finding stop : task.stops()) {
-                html.tag("<p class=\"stop\"><strong>Stop: </strong>").text(stop.words() + ". " + stop.remedy()).tag("</p>");
+                html.tag("<p class=\"stop\"><strong>Stop: </strong>").text(Task.sentence(stop.words()) + " " + stop.remedy()).tag("</p>");
             }
             html.tag(task.because().isEmpty() ? "" : "<p>").text(task.because()).tag(task.because().isEmpty() ? "" : "</p>").tag("</div>");
         }

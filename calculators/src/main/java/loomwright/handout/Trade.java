@@ -8,6 +8,8 @@ import loomwright.quantity.Units;
 import loomwright.worked.Calculator;
 import loomwright.worked.Field;
 import loomwright.worked.QuantityField;
+import loomwright.worked.Result;
+import loomwright.worked.Working;
 
 /**
  * Whether numbers are such as a person meets on a 12 V or 24 V job in a van, a boat, a trailer or a shed: sizes that are sold, runs that fit
@@ -19,12 +21,13 @@ final class Trade {
     private static final double MOST_WATTS = 1500;
     private static final double[] SQUARE_MILLIMETRES = {0.35, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 16, 20, 25, 35, 50, 70, 95, 120};
     private static final double[] PORT_VOLTS = {5, 9, 15, 20};
-    private static final double PORT_AMPERES = 5;
-    /** What a plain five-volt port gives. */
-    private static final double FIVE_VOLT_AMPERES = 3;
+    /** What a port gives at most at each of them: only at 20 V, and with a cable made for it, more than 3 A. */
+    private static final double[] PORT_AMPERES = {3, 3, 3, 5};
     /** Amperes to a square millimetre of a run that somebody would lay. */
     private static final double LEAST_DENSITY = 0.9;
     private static final double HIGHEST_DENSITY = 12;
+
+    private static final double MOST_DROP = 0.12;
 
     private Trade() {}
 
@@ -68,16 +71,19 @@ final class Trade {
         return false;
     }
 
-    /** A port of a few volts gives a few amperes. */
+    /** A port of a few volts gives a few amperes, and its watts at the lowest voltage that can. */
     private static boolean isPort(Calculator calculator, Map<String, String> entries) {
         for (String key : new String[] {"voltage", "device-voltage"}) {
             double volts = base(calculator, key, entries);
-            for (double port : PORT_VOLTS) {
-                double most = port == PORT_VOLTS[0] ? FIVE_VOLT_AMPERES : PORT_AMPERES;
-                String amperes = key.equals("voltage") ? "current" : "device-current";
-                if (volts == port && (base(calculator, amperes, entries) > most || base(calculator, "power", entries) > most * volts)) {
+            double current = base(calculator, key.equals("voltage") ? "current" : "device-current", entries);
+            double power = base(calculator, "power", entries);
+            double before = 0;
+            for (int i = 0; i < PORT_VOLTS.length; i++) {
+                double most = PORT_VOLTS[i] * PORT_AMPERES[i];
+                if (volts == PORT_VOLTS[i] && (current > PORT_AMPERES[i] || power > most || power <= before)) {
                     return false;
                 }
+                before = most;
             }
         }
         return true;
@@ -93,6 +99,13 @@ final class Trade {
         }
         double density = current / Quantity.ofBase(area, Units.SQUARE_MILLIMETRE).value();
         return density >= LEAST_DENSITY && density <= HIGHEST_DENSITY;
+    }
+
+    /** Nobody lays a run that takes so much of the voltage, unless the printed question is about such a one. */
+    static boolean isRun(Working working, Working printed) {
+        Result share = working.result("drop-percent");
+        Result usual = printed.result("drop-percent");
+        return share == null || usual == null || share.quantity().base() <= Math.max(MOST_DROP, usual.quantity().base());
     }
 
     /** The entry of a field in its basic unit; not a number if there is none, which no comparison finds too large. */

@@ -52,7 +52,7 @@ public final class GivenMarkup {
     }
 
     /** The lines of the block as plain text: label and entry. */
-    public static List<String> lines(Description description, Map<String, String> given) {
+    public static List<String> lines(Description description, Map<String, String> given, Absent absent) {
         List<String> lines = new ArrayList<>();
         List<Field> fields = description.fields();
         FieldGroup group;
@@ -61,7 +61,7 @@ public final class GivenMarkup {
             for (int i = at; i < group.to() && !group.isEmpty(fields, given); i++) {
                 String text = Entered.text(fields.get(i), given);
                 Option option = fields.get(i) instanceof ChoiceField choice ? choice.option(text) : null;
-                if (!text.isEmpty()) {
+                if (!text.isEmpty() && !(absent.has(fields.get(i).key()) && Assumed.isUnsaid(fields.get(i), given))) {
                     lines.add(fields.get(i).label() + " " + (option == null ? text : option.label()));
                 }
             }

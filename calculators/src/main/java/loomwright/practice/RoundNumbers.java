@@ -99,10 +99,10 @@ final class RoundNumbers {
     }
 
     private static List<Double> volts(double value) {
-        if (value >= 11 && value < 15) {
+        if (value > 11.4 && value < 15) {
             return listed(TWELVE_VOLTS);
         }
-        if (value >= 10 && value < 11) {
+        if (value >= 10 && value <= 11.4) {
             return listed(LOW_TWELVE_VOLTS);
         }
         if (value >= 22 && value <= 30) {

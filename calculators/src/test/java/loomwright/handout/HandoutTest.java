@@ -109,6 +109,40 @@ class HandoutTest {
         }
     }
 
+    /** Only resistance and volts make the current of a coil; what the battery holds does not. */
+    @Test
+    void aSheetGivesTheFiguresThatTheAnswerNeedsAndNoOthers() {
+        Question coil = SomeQuestions.question(
+                "coil", "A relay", "A coil of {coil-resistance} is on.", "coil-day",
+                Map.of("coil-resistance", "90 Ω", "supply-voltage", "12 V", "hours-on", "8 h", "battery-capacity", "100 Ah"), "coil-current");
+        List<LessonQuestions> lessons = List.of(new LessonQuestions("01-a", "1 A", true, List.of(coil)));
+        List<String> given = new Handout(Selection.ofLessons(lessons, List.of(0), 1, true), 1).sheet(1).tasks().get(0).givenLines();
+        assertEquals(List.of("Resistance of the coil", "Supply voltage"), given.stream().map(line -> line.replaceAll(" [0-9.]+.*", "")).toList());
+    }
+
+    @Test
+    void aStoryReadsWellWithEachNumber() {
+        assertEquals("Of an 8\u00a0AWG cable", Scene.filled("Of a {size} cable", Map.of("size", "8 AWG")));
+        assertEquals("An 18\u00a0V panel", Scene.filled("A {voltage} panel", Map.of("voltage", "18 V")));
+        assertEquals("Of a 6\u00a0AWG cable", Scene.filled("Of an {size} cable", Map.of("size", "6 AWG")));
+        assertEquals("A 180\u00a0Ω coil", Scene.filled("A {resistance} coil", Map.of("resistance", "180 Ω")));
+        assertFalse(Scene.reads("For {days} days.", Map.of("days", "1")));
+        assertTrue(Scene.reads("For {days} days.", Map.of("days", "2")));
+        assertTrue(Scene.reads("At {current} flow.", Map.of("current", "1 A")));
+    }
+
+    /** The code of a sheet that was drawn in another way must not be marked with the numbers of today. */
+    @Test
+    void aFieldThatIsKeptChangesTheCode() {
+        Question drop = SomeQuestions.DROP;
+        Question kept = new Question(drop.key(), drop.title(), drop.words(), true, drop.calculator(), drop.given(), List.of("current"), drop.asked(), drop.because());
+        assertFalse(print(kept) == print(drop));
+    }
+
+    private static int print(Question question) {
+        return Selection.ofLessons(List.of(new LessonQuestions("01-a", "1 A", true, List.of(question))), List.of(0), 1, true).fingerprint();
+    }
+
     @Test
     void aQuestionWithTooFewAnswersIsLeftOutAndTheNextIsAsked() {
         Question power = SomeQuestions.POWER;
@@ -129,6 +163,7 @@ class HandoutTest {
         assertEquals("", Scene.of("It draws 8 A. Does it keep within 3 %?", calculator, given), "3 % is no entry");
         assertEquals("", Scene.of("The manual lets 8 A flow.", calculator, given), "quotes a publication");
         assertEquals("", Scene.of("Both of the two lamps take 8 A.", calculator, given), "a number in a word");
+        assertEquals("", Scene.of("Fifty milliamperes and 8 A", calculator, given), "another number in a word");
         assertEquals("", Scene.of("It draws 8 A.", calculator, Map.of("current", "8 A", "route-length", "8 m", "supply-voltage", "8 A")), "two entries are alike");
     }
 }
