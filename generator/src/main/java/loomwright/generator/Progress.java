@@ -23,7 +23,18 @@ final class Progress implements AutoCloseable {
 
     /** On the stream for messages, if it leads to a terminal. */
     static Progress of(String what) {
-        return new Progress(System.err, what, System.console() != null);
+        return new Progress(System.err, what, isWatched(System.console()));
+    }
+
+    /** Later Javas give a console even where nobody sits at it, and one has to ask it. */
+    static boolean isWatched(Object console) {
+        try {
+            return console != null && (boolean) console.getClass().getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException earlier) {
+            return true;
+        } catch (ReflectiveOperationException | RuntimeException unknown) {
+            return false;
+        }
     }
 
     /** Counts the pages on their way to {@code output}. */

@@ -1,6 +1,7 @@
 package loomwright.generator;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -24,6 +25,27 @@ class ProgressTest {
     @Test
     void saysNothingWhereNobodyLooksOn() throws InterruptedException {
         assertEquals("", after(false, 2_100));
+    }
+
+    /** What Java 22 and later give where there is no terminal; Java 17 gives nothing then, and a console without that question where there is one. */
+    public static final class Console {
+        private final boolean terminal;
+
+        Console(boolean terminal) {
+            this.terminal = terminal;
+        }
+
+        public boolean isTerminal() {
+            return terminal;
+        }
+    }
+
+    @Test
+    void asksAConsoleWhetherSomebodySitsThere() {
+        assertFalse(Progress.isWatched(null));
+        assertTrue(Progress.isWatched(new Object()));
+        assertTrue(Progress.isWatched(new Console(true)));
+        assertFalse(Progress.isWatched(new Console(false)));
     }
 
     @Test

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -37,8 +39,16 @@ public final class PlaceLock implements AutoCloseable {
             }
             return new PlaceLock(file, channel);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new UncheckedIOException(of(e, place, file));
         }
+    }
+
+    /** What is refused is told of the place, for nobody has heard of the lock. */
+    private static IOException of(IOException refused, Path place, Path lock) {
+        if (!(refused instanceof FileSystemException at) || !lock.toString().equals(at.getFile())) {
+            return refused;
+        }
+        return refused instanceof AccessDeniedException ? new AccessDeniedException(place.toString()) : new FileSystemException(place.toString(), null, at.getReason());
     }
 
     /** Does something that needs the place. */

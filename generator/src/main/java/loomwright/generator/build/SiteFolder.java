@@ -6,8 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import loomwright.generator.problem.UserMistake;
 
 /**
@@ -23,7 +24,7 @@ public final class SiteFolder implements Output, AutoCloseable {
     private final Path own;
     private final Path fresh;
     private final Set<Path> made = new HashSet<>();
-    private final Set<String> written = new TreeSet<>();
+    private final Map<String, String> written = new TreeMap<>();
 
     /**
      * Begins a new site that will stand at {@code target}.
@@ -64,7 +65,7 @@ public final class SiteFolder implements Output, AutoCloseable {
             if (made.add(file.getParent())) {
                 Files.createDirectories(file.getParent());
             }
-            written.add(address);
+            written.put(address, Written.sum(bytes));
             Files.write(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -104,7 +105,7 @@ public final class SiteFolder implements Output, AutoCloseable {
 
     /** The disk may be full, so the list is not written down first. */
     private void dropUnfinished() throws IOException {
-        for (String file : written) {
+        for (String file : written.keySet()) {
             Files.deleteIfExists(fresh.resolve(file));
         }
         Written.remove(fresh);

@@ -58,7 +58,7 @@ final class Fences {
             int run = indented(text, from, stop);
             if (inside && run >= 0 && cutShort(text, run, stop)) {
                 unclosed("Add a line of " + fence() + " before line " + file.lineAt(from) + ", where the next block begins.");
-                add(from);
+                add(cut(from));
                 inside = false;
             }
             if (!inside && run >= 0 && opens(text, run, stop)) {
@@ -72,7 +72,7 @@ final class Fences {
         }
         if (inside) {
             unclosed("Add a line of " + fence() + " after it.");
-            add(end);
+            add(cut(end));
         }
     }
 
@@ -83,6 +83,24 @@ final class Fences {
                 && text.charAt(run) == mark
                 && end - run >= length
                 && Block.KINDS.contains(kind(end, stop));
+    }
+
+    /** Where the lines of an open block of keys seem to end: at a blank line that no key follows. What comes then is no second mistake of its author. */
+    private int cut(int end) {
+        String kind = kind(infoStart, infoEnd);
+        if (!Block.KINDS.contains(kind) || TITLED.contains(kind)) {
+            return end;
+        }
+        String text = file.text();
+        for (int blank = text.indexOf("\n\n", bodyStart); blank >= 0 && blank + 2 < end; blank = text.indexOf("\n\n", blank + 1)) {
+            int stop = text.indexOf('\n', blank + 2);
+            String next = text.substring(blank + 2, stop < 0 || stop > end ? end : stop);
+            boolean more = next.isBlank() || next.startsWith(" ") || next.startsWith("- ") || next.matches("[a-z][a-z-]*:( .*)?");
+            if (!more) {
+                return blank + 1;
+            }
+        }
+        return end;
     }
 
     private void unclosed(String remedy) {

@@ -17,6 +17,8 @@ import loomwright.generator.problem.SourceFile;
 
 /** The content folder on the disk. Reads files as UTF-8 and names them as the author would. */
 final class Folder {
+    private static final List<String> WITHOUT_STRAYS = List.of("pages", "tables", "circuits");
+
     private final Path root;
     private final String name;
     private final Problems problems;
@@ -56,6 +58,7 @@ final class Folder {
      * reported.
      */
     List<String> keys(String folder, String ending) {
+        names(folder).stream().filter(each -> WITHOUT_STRAYS.contains(folder) && !each.endsWith(ending)).forEach(each -> stray(folder + "/" + each, "*" + ending));
         return names(folder).stream()
                 .filter(each -> each.endsWith(ending))
                 .map(each -> each.substring(0, each.length() - ending.length()))
@@ -63,19 +66,28 @@ final class Folder {
                 .toList();
     }
 
+    /** Reports what would not be read, so that nobody waits for it to appear; copies that an editor or a system leaves are passed over. */
+    void stray(String path, String place) {
+        boolean left = path.endsWith("~") || path.endsWith(".bak") || path.endsWith("/Thumbs.db") || path.endsWith("/desktop.ini");
+        if (!left) {
+            problems.add(Problem.ofFile(
+                    name + "/" + path, "nothing of this name is read here", "Here stands " + place + "; photos belong into the folder \"pictures\", drawings into \"drawings\"."));
+        }
+    }
+
     /** The file, or null with a problem if it is missing, not UTF-8, or outside. */
     SourceFile read(String path) {
         String shown = name + "/" + path;
         if (!has(path)) {
-            problems.add(Problem.ofFile(shown, "the file is missing", "Add it, or check how its name is spelt."));
+            problems.add(Files.exists(root.resolve(path))
+                    ? Problem.ofFile(shown, "this is no plain file, so it is not read", "Put a file in its place.")
+                    : Problem.ofFile(shown, "the file is missing", "Add it, or check how its name is spelt."));
+            return null;
+        }
+        if (!isInside(path)) {
             return null;
         }
         try {
-            if (!root.resolve(path).toRealPath().startsWith(root.toRealPath())) {
-                problems.add(Problem.ofFile(
-                        shown, "the file is a link to a place outside the folder, so it is not read", "Put a copy of it here in place of the link."));
-                return null;
-            }
             byte[] bytes = Files.readAllBytes(root.resolve(path));
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             return HiddenSigns.refuse(new SourceFile(shown, tidied(text)), problems);
@@ -87,8 +99,29 @@ final class Folder {
         }
     }
 
-    /** What a file holds that is no text. */
+    /** Whether a file lies in the folder; if a link leads out of it, a problem is reported. */
+    private boolean isInside(String path) {
+        try {
+            boolean inside = root.resolve(path).toRealPath().startsWith(root.toRealPath());
+            if (!inside) {
+                problems.add(Problem.ofFile(
+                        name + "/" + path, "the file is a link to a place outside the folder, so it is not read", "Put a copy of it here in place of the link."));
+            }
+            return inside;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What a file holds that is no text; null, with a problem, if it is no plain file or outside. */
     byte[] bytes(String path) {
+        if (!has(path)) {
+            problems.add(Problem.ofFile(name + "/" + path, "this is no plain file, so it is not read", "Put a file in its place."));
+            return null;
+        }
+        if (!isInside(path)) {
+            return null;
+        }
         try {
             return Files.readAllBytes(root.resolve(path));
         } catch (IOException e) {

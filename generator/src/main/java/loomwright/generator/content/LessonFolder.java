@@ -26,6 +26,7 @@ final class LessonFolder {
     /** The lesson, or null if it cannot be read. */
     private Lesson lesson(String key) {
         SourceFile file = folder.read("lessons/" + key + "/lesson.md");
+        folder.names("lessons/" + key).stream().filter(each -> !each.equals("lesson.md")).forEach(each -> folder.stray("lessons/" + key + "/" + each, "lesson.md alone"));
         if (file == null) {
             return null;
         }

@@ -44,6 +44,9 @@ final class PictureFolder {
             return null;
         }
         byte[] bytes = folder.bytes(NAME + "/" + name);
+        if (bytes == null) {
+            return null;
+        }
         if (bytes.length > LARGEST) {
             return refuse(shown, "the photo has " + bytes.length / 1000 + " kB, and a page can bear " + LARGEST / 1000,
                     "Save it smaller: 1200 pixels wide as JPEG or WebP is enough.");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import loomwright.generator.problem.HiddenSigns;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.Span;
@@ -151,7 +152,11 @@ public final class YamlMap {
 
     private Scalar scalar(String key, Node node) {
         if (node instanceof ScalarNode scalar) {
-            return new Scalar(scalar.getValue(), reader.span(node));
+            Scalar read = new Scalar(scalar.getValue(), reader.span(node));
+            if (!HiddenSigns.shown(read.text()).equals(read.text()) && HiddenSigns.shown(read.at().text()).equals(read.at().text())) {
+                problems.add(read.problem("a sign that cannot be seen is written here with a backslash", "Delete it."));
+            }
+            return read;
         }
         problems.add(reader.span(node).problem("\"" + key + "\" must be a text", "Write " + key + ": and the text on one line."));
         return null;

@@ -22,6 +22,7 @@ public final class HandoutFolder implements AutoCloseable {
     public static final String PDF = "handout.pdf";
 
     private static final String STYLE = "loomwright.css";
+    private static final String BEGIN = "<!DOCTYPE html>\n<html lang=\"en\" class=\"handout-page paper-";
     private static final String WHOLE = "whole.html";
     private static final List<String> PARTS = List.of("register", "tables", "sheets", "answers", "workings");
     private static final List<String> OURS = Stream.concat(PARTS.stream().map(part -> part + ".html"), Stream.of(PDF, WHOLE, STYLE)).toList();
@@ -77,11 +78,21 @@ public final class HandoutFolder implements AutoCloseable {
         UserMistake.unless(!Files.isRegularFile(folder), "--out " + folder + " is a file. Name a folder.");
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
-                boolean other = files.anyMatch(file -> !OURS.contains(file.getFileName().toString()));
+                boolean other = files.anyMatch(file -> !isOurs(file));
                 UserMistake.unless(!other, "--out " + folder + " holds files that are no sheets of this program. Name another folder, or empty it.");
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
+        }
+    }
+
+    /** By its name, and a page also by how it begins. */
+    private static boolean isOurs(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            return OURS.contains(name) && (!name.endsWith(".html") || Files.size(file) == 0 || Files.readString(file).startsWith(BEGIN));
+        } catch (IOException notOurs) {
+            return false;
         }
     }
 
@@ -113,7 +124,7 @@ public final class HandoutFolder implements AutoCloseable {
 
     private Path page(String name, String title, String body) {
         String main = body.startsWith("<main") ? body : "<main class=\"sheet\">\n<h1 class=\"unseen\">" + title + "</h1>\n" + body + "</main>";
-        String html = "<!DOCTYPE html>\n<html lang=\"en\" class=\"handout-page paper-" + paper.key() + "\">\n<head>\n<meta charset=\"utf-8\">\n"
+        String html = BEGIN + paper.key() + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title + " – " + Html.escape(house)
                 + "</title>\n<link rel=\"stylesheet\" href=\"" + STYLE + "\">\n</head>\n<body>\n" + main + "\n</body>\n</html>\n";
         try {

@@ -14,6 +14,7 @@ import com.vladsch.flexmark.ast.SoftLineBreak;
 import com.vladsch.flexmark.ast.StrongEmphasis;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
+import loomwright.generator.problem.HiddenSigns;
 import loomwright.generator.problem.Problem;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.Span;
@@ -84,6 +85,9 @@ final class InlineWriter {
         String text = node.getChars().unescape();
         if (text.contains("{{")) {
             problems.add(place(node).find("{{").problem("the name of a value is opened and not closed", "Write {{name}} on one line."));
+        }
+        if (!HiddenSigns.shown(text).equals(text) && !text.equals(node.getChars().toString())) {
+            problems.add(place(node).problem("a sign that cannot be seen is written as a number here, such as &#27;", "Delete it."));
         }
         out.append(Html.escape(text));
     }

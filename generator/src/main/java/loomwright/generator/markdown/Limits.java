@@ -6,12 +6,15 @@ import java.util.function.Function;
 import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.Span;
 
-/** How deep a text may be nested and how many links it may leave open: past that it is no text, and would take minutes or all the memory. */
+/** How deep a text may be nested and how many brackets and open links it may hold: past that it is no text, and would take minutes or all the memory. */
 final class Limits {
     private static final int MOST_DEEP = 50;
     private static final int MOST_OPEN_LINKS = 20;
     private static final int MOST_INDENTED = 3 * MOST_DEEP;
+    private static final int MOST_BESIDE = 100;
     private static final String LINK = "](";
+    private static final String VALUE = "{{";
+    private static final String BESIDE = "][";
     /** What a line of a quote or a list begins with. */
     private static final String OPENING = " \t>-+*";
 
@@ -30,6 +33,16 @@ final class Limits {
             refuse(
                     open, open + LINK.length(), "more than " + MOST_OPEN_LINKS + " links are opened and not closed, this one first",
                     "Close each with ), or write \\] for the bracket itself.");
+            return parser.apply("");
+        }
+        int brace = openValue(text);
+        if (brace >= 0) {
+            refuse(brace, brace + VALUE.length(), "the name of a value is opened and not closed", "Write {{name}} on one line.");
+            return parser.apply("");
+        }
+        int brackets = besides(text);
+        if (brackets >= 0) {
+            refuse(brackets, brackets + BESIDE.length(), "more than " + MOST_BESIDE + " brackets stand side by side, these first", "Put words between them.");
             return parser.apply("");
         }
         int deepLine = deepLine(text);
@@ -128,6 +141,36 @@ final class Limits {
             start = end;
         }
         return 0;
+    }
+
+    /** The first of too many names of values that are opened one in the other; −1 if there are not so many. */
+    private static int openValue(String text) {
+        int first = text.indexOf(VALUE);
+        int open = 0;
+        for (int at = first; at >= 0; at = text.indexOf(VALUE, at + VALUE.length())) {
+            open++;
+            if (text.lastIndexOf("}}", at) > first) {
+                first = at;
+                open = 1;
+            }
+            if (open > MOST_OPEN_LINKS) {
+                return first;
+            }
+        }
+        return -1;
+    }
+
+    /** The first of too many brackets side by side; −1 if there are not so many. The time for them grows with the square of their number. */
+    private static int besides(String text) {
+        int first = text.indexOf(BESIDE);
+        int count = 0;
+        for (int at = first; at >= 0; at = text.indexOf(BESIDE, at + 1)) {
+            count++;
+            if (count > MOST_BESIDE) {
+                return first;
+            }
+        }
+        return -1;
     }
 
     /** The first of the links left open in a paragraph that has too many of them; −1 if there is none. */

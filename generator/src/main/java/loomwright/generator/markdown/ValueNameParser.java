@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Reads {@code {{name}}} in running text; inside code it stays as it is. */
 final class ValueNameParser implements InlineParserExtension {
+    /** No name is so long; without a limit a page of open braces would take minutes. */
+    private static final int LONGEST = 200;
+
 
     @Override
     public void finalizeDocument(InlineParser parser) {
@@ -24,7 +27,8 @@ final class ValueNameParser implements InlineParserExtension {
     public boolean parse(LightInlineParser parser) {
         BasedSequence input = parser.getInput();
         int from = parser.getIndex();
-        int end = input.indexOf("{{", from) == from ? input.indexOf("}}", from) : -1;
+        boolean opens = from + 1 < input.length() && input.charAt(from + 1) == '{';
+        int end = opens ? input.indexOf("}}", from, Math.min(input.length(), from + LONGEST)) : -1;
         if (end < 0 || input.subSequence(from, end).indexOf('\n') >= 0) {
             return false;
         }

@@ -22,7 +22,7 @@ public final class Mishap {
             return words(at);
         }
         if (cause instanceof IOException) {
-            return said(cause).contains("No space left") ? full("The site") : "Reading or writing failed: " + said(cause) + ".";
+            return said(cause).contains("No space left") ? full("The files") : "Reading or writing failed: " + said(cause) + ".";
         }
         if (cause instanceof OutOfMemoryError) {
             return "There is not enough memory for this. Give the program more, such as 2 GB: java -Xmx2g -jar loomwright.jar ...";

@@ -58,6 +58,27 @@ class SiteFolderTest {
     }
 
     @Test
+    void refusesToReplaceAPageThatSomebodyChanged() throws IOException {
+        write(site(), "old");
+        Files.writeString(site().resolve("lessons/a.html"), "old, with my words");
+        UserMistake mistake = assertThrows(UserMistake.class, () -> write(site(), "new"));
+        assertEquals(
+                site() + " holds what this program did not write: lessons/a.html (changed by hand). Move it away, or name another folder with --out.",
+                mistake.getMessage());
+        assertEquals("old, with my words", Files.readString(site().resolve("lessons/a.html")));
+        assertEquals(List.of("site"), leftBeside());
+    }
+
+    /** The list as version 1.0.0 first kept it: addresses alone. */
+    @Test
+    void takesTheListOfAnOlderProgram() throws IOException {
+        write(site(), "old");
+        Files.writeString(site().resolve(".loomwright-site"), "lessons/a.html\n");
+        write(site(), "new");
+        assertEquals("new", Files.readString(site().resolve("lessons/a.html")));
+    }
+
+    @Test
     void dropsPagesThatAreGone() {
         write(site(), "old");
         try (SiteFolder site = new SiteFolder(site())) {

@@ -142,6 +142,32 @@ class BlockErrorTest extends MistakeTest {
                 """);
     }
 
+    /** The lines behind it are no YAML, but that is no second mistake. */
+    @Test
+    void saysOnceThatABlockOfKeysIsNotClosed() {
+        site.lesson("""
+                ```question
+                key: why
+                ask: Why?
+                answer: Because.
+
+                ## What comes next
+
+                Words, and more: words.
+
+                ```task
+                title: Look
+                1. Look at it.
+                ```
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: the block "question" is not closed. Add a line of ``` before line 16, where the next block begins.
+                   ```question
+                      ^
+                1 mistake
+                """);
+    }
+
     @Test
     void takesABlockInsideACautionWithALongerFence() {
         site.lesson("""

@@ -84,6 +84,47 @@ class FileErrorTest extends MistakeTest {
     }
 
     @Test
+    void rejectsHiddenSignsThatAreWrittenInOtherWords() {
+        site.lesson("A &#x202e;txet.\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:7:3: a sign that cannot be seen is written as a number here, such as &#27;. Delete it.
+                   A &#x202e;txet.
+                     ^
+                1 mistake
+                """);
+        site.lesson("```question\nkey: why\nask: \"Why \\u202e?\"\nanswer: Because.\n```\n");
+        rejects("""
+                content/lessons/01-first/lesson.md:9:6: a sign that cannot be seen is written here with a backslash. Delete it.
+                   ask: "Why \\u202e?"
+                        ^
+                1 mistake
+                """.replace("\\\\", "\\"));
+    }
+
+    @Test
+    void rejectsAPhotoThatIsALinkToAPlaceOutside() throws IOException {
+        Files.write(elsewhere.resolve("mine.png"), new byte[] {1});
+        Files.createDirectories(folder.resolve("pictures"));
+        Files.createSymbolicLink(folder.resolve("pictures/mine.png"), elsewhere.resolve("mine.png"));
+        rejects("content/pictures/mine.png: the file is a link to a place outside the folder, so it is not read."
+                + " Put a copy of it here in place of the link.\n1 mistake\n");
+    }
+
+    @Test
+    void saysWhatWouldNotBeRead() {
+        site.write("pages/notes.txt", "Notes");
+        site.write("pages/old.md~", "left by an editor");
+        site.write("pages/sub/a.md", PAGE);
+        site.write("lessons/01-first/lamp.jpg", "no lamp");
+        rejects("""
+                content/lessons/01-first/lamp.jpg: nothing of this name is read here. Here stands lesson.md alone; photos belong into the folder "pictures", drawings into "drawings".
+                content/pages/notes.txt: nothing of this name is read here. Here stands *.md; photos belong into the folder "pictures", drawings into "drawings".
+                content/pages/sub: nothing of this name is read here. Here stands *.md; photos belong into the folder "pictures", drawings into "drawings".
+                3 mistakes
+                """);
+    }
+
+    @Test
     void encodesAddressesOfTheWeb() {
         site.lesson("See [this](https://example.org/größe?a=^b&c=%20).\n");
         rejects("0 mistakes\n");

@@ -58,6 +58,26 @@ class NestingErrorTest extends MistakeTest {
                 said.lines().findFirst().orElse(""));
     }
 
+    /** 80 KB of them took 200 s. */
+    @Test
+    void rejectsBracketsWithoutEndSideBySide() {
+        site.lesson("Fine.\n\nA " + "[^1]".repeat(20_000) + "\n");
+        String said = assertTimeout(Duration.ofSeconds(2), site::problems);
+        assertEquals(
+                "content/lessons/01-first/lesson.md:9:6: more than 100 brackets stand side by side, these first. Put words between them.",
+                said.lines().findFirst().orElse(""));
+    }
+
+    /** 40 KB of them took 30 s. */
+    @Test
+    void rejectsBracesThatAreLeftOpen() {
+        site.lesson("Fine.\n\nA " + "{{".repeat(20_000) + "\n");
+        String said = assertTimeout(Duration.ofSeconds(5), site::problems);
+        assertEquals(
+                "content/lessons/01-first/lesson.md:9:3: the name of a value is opened and not closed. Write {{name}} on one line.",
+                said.lines().findFirst().orElse(""));
+    }
+
     /** 200 KB of them took 48 s. */
     @Test
     void rejectsLinksThatAreLeftOpen() {

@@ -77,6 +77,47 @@ class PreviewIT {
         assertEquals(404, open("../../etc/passwd").getResponseCode());
     }
 
+    @Test
+    void saysWhatEachFileIs() throws IOException {
+        assertEquals("text/html; charset=utf-8", open("").getContentType());
+        assertEquals("text/html; charset=utf-8", open("lessons/01-first.html").getContentType());
+        assertEquals("text/css; charset=utf-8", open("plain.css").getContentType());
+        assertEquals("text/javascript; charset=utf-8", open(".preview/reload.js").getContentType());
+        assertEquals("nosniff", open("").getHeaderField("X-Content-Type-Options"));
+        assertEquals("no-store", open("").getHeaderField("Cache-Control"));
+    }
+
+    /** What a name in an address may try to reach outside the site. */
+    @Test
+    void givesNothingButTheSite() throws IOException {
+        String host = "Host: localhost:" + URI.create(preview.address()).getPort() + "\r\n";
+        for (String path : List.of("/../../etc/passwd", "/%2e%2e/%2e%2e/etc/passwd", "/lessons/..%2f..%2fetc/passwd", "//etc/passwd", "/lessons/01-first/lesson.md")) {
+            String said = raw("GET " + path + " HTTP/1.1\r\n" + host);
+            assertTrue(said.startsWith("HTTP/1.1 404 ") || said.startsWith("HTTP/1.1 400 "), path + ": " + said);
+        }
+    }
+
+    /** Two folders are watched; one of them vanishes for good and the other is still followed. */
+    @Test
+    void followsTheOtherFolderWhenOneVanishes() throws IOException {
+        Path club = Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-club"));
+        preview.close();
+        preview = new Preview(site.build().withClub(club), List.of(folder, club), 0, line -> { });
+        BufferedReader events = events();
+        Files.delete(club);
+        awaitBuilt(events);
+        assertTrue(page("lessons/01-first.html").contains("there is no such folder"), page("lessons/01-first.html"));
+        Files.createDirectories(club);
+        while (page("lessons/01-first.html").contains("To mend")) {
+            awaitBuilt(events);
+        }
+        site.lesson("Still followed.\n");
+        while (!page("lessons/01-first.html").contains("Still followed.")) {
+            awaitBuilt(events);
+        }
+        Files.delete(club);
+    }
+
     /** The machine may be busy with something else, so the quickest of many saves counts. */
     @Test
     void showsTheNewTextWithinHalfASecondOfSaving() throws IOException {

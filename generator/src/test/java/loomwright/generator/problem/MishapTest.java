@@ -20,7 +20,7 @@ class MishapTest {
     void aFullDisk() {
         String said = "site/a.html could not be written: the disk is full. Make room, or name another place with --out. What was there before is as it was.";
         assertEquals(said, words(new FileSystemException("site/a.html", null, "No space left on device")));
-        assertEquals(said.replace("site/a.html", "The site"), words(new IOException("No space left on device")));
+        assertEquals(said.replace("site/a.html", "The files"), words(new IOException("No space left on device")));
     }
 
     @Test
