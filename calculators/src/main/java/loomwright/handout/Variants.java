@@ -26,7 +26,7 @@ final class Variants {
     /** Answers nearer than this could both be right for one figure, rounded. */
     private static final double APART = 0.03;
     /** An answer many times the printed one is seldom one that a job has. */
-    private static final double TIMES = 2.5;
+    private static final double TIMES = 4;
 
     private final Question question;
     private final int seed;
