@@ -13,20 +13,31 @@ record Block(String html, double height) {
     /** Puts blocks on pages, in order; the first page has less room. */
     static List<String> pages(List<Block> blocks, double firstRoom, double room) {
         List<String> pages = new ArrayList<>();
-        StringBuilder page = new StringBuilder();
+        for (List<Block> page : groups(blocks, firstRoom, room)) {
+            StringBuilder html = new StringBuilder();
+            for (Block block : page) {
+                html.append(block.html);
+            }
+            pages.add(html.toString());
+        }
+        return pages;
+    }
+
+    /** The blocks of each page. */
+    static List<List<Block>> groups(List<Block> blocks, double firstRoom, double room) {
+        List<List<Block>> groups = new ArrayList<>();
+        List<Block> page = new ArrayList<>();
+        groups.add(page);
         double left = firstRoom;
-        boolean empty = true;
         for (Block block : blocks) {
-            if (!empty && block.height > left) {
-                pages.add(page.toString());
-                page = new StringBuilder();
+            if (!page.isEmpty() && block.height > left) {
+                page = new ArrayList<>();
+                groups.add(page);
                 left = room;
             }
-            page.append(block.html);
+            page.add(block);
             left -= block.height;
-            empty = false;
         }
-        pages.add(page.toString());
-        return pages;
+        return groups;
     }
 }

@@ -45,13 +45,16 @@ public final class SheetMarkup {
     }
 
     private List<String> pages() {
-        List<String> bodies = bodies(MOST_LINES);
+        int chosen = MOST_LINES;
+        List<List<Block>> groups = groups(MOST_LINES);
         for (int lines = MOST_LINES - 1; lines >= FEWEST_LINES; lines--) {
-            List<String> shorter = bodies(lines);
-            if (shorter.size() < bodies.size() && (lines >= ENOUGH_LINES || bodies.size() > PAGES)) {
-                bodies = shorter;
+            List<List<Block>> shorter = groups(lines);
+            if (shorter.size() < groups.size() && (lines >= ENOUGH_LINES || groups.size() > PAGES)) {
+                groups = shorter;
+                chosen = lines;
             }
         }
+        List<String> bodies = filled(groups, chosen);
         List<String> pages = new ArrayList<>();
         for (int i = 0; i < bodies.size(); i++) {
             String of = bodies.size() == 1 ? "" : ", page " + (i + 1) + " of " + bodies.size();
@@ -66,14 +69,32 @@ public final class SheetMarkup {
         return pages;
     }
 
-    private List<String> bodies(int lines) {
+    private List<List<Block>> groups(int lines) {
         List<Block> blocks = new ArrayList<>();
-        int number = 1;
-        for (Task task : sheet.tasks()) {
-            blocks.add(block(task, number, lines));
-            number++;
+        for (int number = 1; number <= sheet.tasks().size(); number++) {
+            blocks.add(block(sheet.tasks().get(number - 1), number, lines));
         }
-        return Block.pages(blocks, paper.room() - HEAD, paper.room() - RUNNING);
+        return Block.groups(blocks, paper.room() - HEAD, paper.room() - RUNNING);
+    }
+
+    /** The pages with more lines to write on where there is room for them. */
+    private List<String> filled(List<List<Block>> groups, int lines) {
+        List<String> bodies = new ArrayList<>();
+        int number = 1;
+        for (List<Block> group : groups) {
+            double left = paper.room() - (number == 1 ? HEAD : RUNNING);
+            for (Block block : group) {
+                left -= block.height();
+            }
+            int more = (int) Math.max(0, Math.min(MOST_LINES - lines, left / (RULED * group.size())));
+            StringBuilder body = new StringBuilder();
+            for (int i = 0; i < group.size(); i++) {
+                body.append(block(sheet.tasks().get(number - 1), number, lines + more).html());
+                number++;
+            }
+            bodies.add(body.toString());
+        }
+        return bodies;
     }
 
     private void head(Html html, String of) {

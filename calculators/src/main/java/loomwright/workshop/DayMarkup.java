@@ -68,7 +68,7 @@ public final class DayMarkup {
 
     private void table(String title, List<Item> items) {
         html.tag("<h3>").text(title).tag("</h3><div class=\"scroll\" role=\"region\" tabindex=\"0\"").attribute("aria-label", title).tag("><table").attribute("aria-label", title).tag("><thead><tr>");
-        html.tag("<th scope=\"col\">What</th><th scope=\"col\">How many</th><th scope=\"col\">Rule</th></tr></thead><tbody>");
+        html.tag("<th scope=\"col\">What</th><th scope=\"col\">How many</th><th scope=\"col\">Rule (common practice)</th></tr></thead><tbody>");
         for (Item item : items) {
             html.tag("<tr><td>").text(item.name()).tag("</td><td><strong class=\"value\">").text(item.amount()).tag("</strong></td><td>").text(item.rule()).tag("</td></tr>");
         }

@@ -77,10 +77,10 @@ public record DayPlan(int people, int leaders, int hours) {
     /** For the safety of the room. */
     public List<Item> safety() {
         List<Item> items = new ArrayList<>();
-        items.add(new Item("fire extinguishers that their label allows near live low-voltage equipment", upTo(people, 20), "", "one for 20 people, by the door; the hall's own rule comes first"));
-        items.add(new Item("fire blankets", upTo(people, 20), "", "one for 20 people"));
-        items.add(new Item("first-aid kits", upTo(people, 20), "", "one for 20 people, by the door"));
-        items.add(new Item("people who are trained in first aid", upTo(people, 20), "", "one for 20 people, named at the welcome"));
+        items.add(new Item("fire extinguishers that their label allows near live low-voltage equipment", inTheRoom(), "", "one for 20 people, leaders counted, by the door; the hall's own rule comes first"));
+        items.add(new Item("fire blankets", inTheRoom(), "", "one for 20 people, leaders counted"));
+        items.add(new Item("first-aid kits", inTheRoom(), "", "one for 20 people, leaders counted, by the door"));
+        items.add(new Item("people who are trained in first aid", inTheRoom(), "", "one for 20 people, leaders counted, named at the welcome"));
         items.add(new Item("tiles or bricks for loads that get warm", boards() + upTo(groups(), 2), "", "one a board and one for two groups"));
         items.add(new Item("eye protection", people + leaders, "", "one a person, leaders included"));
         return items;
@@ -91,12 +91,12 @@ public record DayPlan(int people, int leaders, int hours) {
         List<Item> items = new ArrayList<>();
         items.add(new Item("multimeter with leads, reads 0.1 mV d.c.", groups(), "", "one a group"));
         items.add(new Item("clamp meter for direct current", upTo(groups(), 3), "", "one for three groups"));
-        items.add(new Item("in-line d.c. meter for USB, and one for 12 V", 2 * upTo(groups(), 6), "", "one of each for six groups"));
+        held(items, Activity.AMPERES, new Item("in-line d.c. meter for USB, and one for 12 V", 2 * upTo(groups(), 6), "", "one of each for six groups"));
         items.add(new Item("wire stripper", groups(), "", "one a group"));
         items.add(new Item("ratchet crimp tool that fits the terminals you bought", upTo(groups(), 2), "", "one for two groups"));
         items.add(new Item("side cutter", groups(), "", "one a group"));
-        items.add(new Item("calliper that reads 0.01 mm", upTo(groups(), 2), "", "one for two groups"));
-        items.add(new Item("magnifier", upTo(groups(), 2), "", "one for two groups"));
+        held(items, Activity.OFFCUT, new Item("calliper that reads 0.01 mm", upTo(groups(), 2), "", "one for two groups"));
+        held(items, Activity.OFFCUT, new Item("magnifier", upTo(groups(), 2), "", "one for two groups"));
         items.add(new Item("fine saw, vice and small file, one each", upTo(groups(), 6), "", "one set for six groups"));
         items.add(new Item("bucket with a hook, and a scale or a litre measure", upTo(groups(), 6), "", "one set for six groups"));
         items.add(new Item("string, and a rule of wood or plastic, for routes", groups(), "", "one a group"));
@@ -111,14 +111,15 @@ public record DayPlan(int people, int leaders, int hours) {
         int drop = rounded(BOARD_CABLE * boards() + groups(), 5);
         items.add(new Item("road-vehicle cable 2.5 mm², red", drop, "m", BOARD_CABLE + " m a board and 1 m a group, in fives"));
         items.add(new Item("road-vehicle cable 2.5 mm², black", drop, "m", "as much as red"));
-        items.add(new Item("road-vehicle cable 1 mm², for the trigger", rounded(upTo(people * 5, 6), 5), "m", "2.5 m a relay, in fives"));
+        held(items, Activity.RELAY, new Item("road-vehicle cable 1 mm², for the trigger", rounded(upTo(people * 5, 6), 5), "m", "2.5 m a relay, in fives"));
         items.add(new Item("ring terminals for 2.5 mm², M6", rounded(upTo(people * CRIMPS * 4, 3), 10), "", CRIMPS + " a person and a third more, in tens"));
         items.add(new Item("blade terminals for 2.5 mm²", rounded(3 * people, 10), "", "3 a person, in tens"));
-        items.add(new Item("blade fuse-links of each: 3 A, 5 A, 10 A, 15 A", rounded(tableSupplies() + boards(), 5), "", "one a supply, in fives"));
+        items.add(new Item("blade fuse-links of each: 3 A, 5 A, 10 A, 15 A", rounded(groups() + boards(), 5), "", "one a group and one a board, in fives"));
+        items.add(new Item("bolts M6 with nut and washers, for joints to measure", 2 * groups(), "", "two a group"));
         items.add(new Item("in-line fuse holders", groups(), "", "one a group"));
-        items.add(new Item("relays, 12 V, single changeover", upTo(people, 3), "", "one for three people"));
+        held(items, Activity.RELAY, new Item("relays, 12 V, single changeover", upTo(people, 3), "", "one for three people"));
         items.add(new Item("lamps or heaters of 2 A to 5 A", groups(), "", "one a group"));
-        items.add(new Item("offcuts of several makes, jackets with print", 2 * groups(), "", "two a group"));
+        held(items, Activity.OFFCUT, new Item("offcuts of several makes, jackets with print", 2 * groups(), "", "two a group"));
         items.add(new Item("boxes of labels, tape and cable ties", upTo(people, 12), "", "one for 12 people"));
         return items;
     }
@@ -152,6 +153,20 @@ public record DayPlan(int people, int leaders, int hours) {
         items.add(new Item("pages for the leader: register, answers, workings", others, "", "once"));
         items.add(new Item("expected readings of the boards", boards(), "", "one a board"));
         return items;
+    }
+
+    /** So many of what there has to be one of for 20 people. */
+    private int inTheRoom() {
+        return upTo(people + leaders, 20);
+    }
+
+    /** Adds what only one of the activities needs, if the hours leave room for it. */
+    private void held(List<Item> items, Activity activity, Item item) {
+        for (Timetable.Line line : Timetable.of(hours)) {
+            if (line.words().equals(activity.words)) {
+                items.add(item);
+            }
+        }
     }
 
     private static int upTo(int number, int each) {

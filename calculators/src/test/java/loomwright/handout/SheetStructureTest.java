@@ -71,6 +71,26 @@ class SheetStructureTest {
         assertTrue(key.text().contains("No fuse-link puts this right."));
     }
 
+    /** Two questions leave most of two pages empty, so each has all its lines; many are given fewer, and what room is left on a page is shared out. */
+    @Test
+    void theRoomOfAPageIsUsedToWriteOn() {
+        List<Question> many = new ArrayList<>();
+        for (int i = 0; i < 14; i++) {
+            many.add(Question.inWords("why-" + i, "In your own words", "Why does the route count twice?", "The current also has to come back."));
+        }
+        List<LessonQuestions> lessons = List.of(new LessonQuestions("01-a", "1 A", true, many));
+        Handout handout = new Handout(Selection.ofQuestions(lessons, java.util.stream.IntStream.range(0, 14).boxed().toList()), 1);
+        List<String> pages = SheetMarkup.pages(handout.sheet(1), "A club", Paper.A4);
+        for (String page : pages) {
+            int lines = read(page).select(".ruled > p").size();
+            int questions = read(page).select("div.asked").size();
+            // a question here takes 15.6 mm and 7 mm a line; 254 mm less the head of 50 mm on the first page and of 7 mm on the others
+            double left = 254 - (page.equals(pages.get(0)) ? 50 : 7) - questions * 15.6 - lines * 7;
+            assertTrue(left >= 0, "nothing runs over the end: " + left);
+            assertTrue(left < questions * 7 || lines == 6 * questions, questions + " questions with " + lines + " lines leave " + left + " mm");
+        }
+    }
+
     /** 12.3456 is more than anybody can check with a pencil; a sold size is said as it is sold. */
     @Test
     void anAnswerHasThreeDigits() {

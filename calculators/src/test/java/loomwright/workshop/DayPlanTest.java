@@ -41,10 +41,33 @@ class DayPlanTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"20, 1", "21, 2", "60, 3", "61, 4"})
-    void anExtinguisherAndAKitForTwentyPeople(int people, int each) {
-        assertEquals(each, count(new DayPlan(people, 9, 8).safety(), "fire extinguishers"));
-        assertEquals(each, count(new DayPlan(people, 9, 8).safety(), "first-aid kits"));
+    @CsvSource({"7, 2, 1", "18, 2, 1", "19, 2, 2", "20, 3, 2", "60, 8, 4"})
+    void anExtinguisherAndAKitForTwentyPeopleLeadersCounted(int people, int leaders, int each) {
+        assertEquals(each, count(new DayPlan(people, leaders, 8).safety(), "fire extinguishers"));
+        assertEquals(each, count(new DayPlan(people, leaders, 8).safety(), "first-aid kits"));
+    }
+
+    /** 10 groups and 4 boards are 14, in fives 15. */
+    @Test
+    void everyHolderGetsItsFuseLinks() {
+        assertEquals(15, count(new DayPlan(20, 3, 8).material(), "blade fuse-links"));
+    }
+
+    /** Three hours have no relay, no offcuts and no chargers to measure, so nobody buys for them. */
+    @Test
+    void nothingIsBoughtForWhatIsNotHeld() {
+        List<String> longDay = names(new DayPlan(20, 3, 8));
+        List<String> shortDay = names(new DayPlan(20, 3, 3));
+        List<String> onlyLong = longDay.stream().filter(name -> !shortDay.contains(name)).toList();
+        assertEquals(
+                List.of("in-line d.c. meter for USB, and one for 12 V", "calliper that reads 0.01 mm", "magnifier", "road-vehicle cable 1 mm², for the trigger",
+                        "relays, 12 V, single changeover", "offcuts of several makes, jackets with print"),
+                onlyLong);
+        assertTrue(longDay.containsAll(shortDay));
+    }
+
+    private static List<String> names(DayPlan plan) {
+        return java.util.stream.Stream.concat(plan.tools().stream(), plan.material().stream()).map(Item::name).toList();
     }
 
     @Test
