@@ -76,7 +76,7 @@ public final class SiteBuild {
             OfflineFiles.fixed().forEach(checked::file);
             checked.file(OfflineFiles.WORKER, checked.kept.worker(worker));
         }
-        checked.check.finish();
+        checked.check.finish(address -> problems.areIn(read.fileOf(address)));
         return new Outcome(problems, checked.pages, read.lessons().size(), book.all(), book.pins(), pages.questions(), read.house(), read.owner());
     }
 

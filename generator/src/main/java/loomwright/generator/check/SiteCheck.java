@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.Predicate;
 import loomwright.generator.problem.Nearest;
 import loomwright.generator.problem.Places;
 import loomwright.generator.problem.Problem;
@@ -114,11 +115,16 @@ public final class SiteCheck {
         }
     }
 
-    /** Reports the links that lead nowhere, now that every page is there. */
-    public void finish() {
+    /**
+     * Reports the links that lead nowhere, now that every page is there.
+     *
+     * @param halfRead whether the text of a page could not be read in full, for a reason that is reported already: links into it pass
+     */
+    public void finish(Predicate<String> halfRead) {
         gather();
         for (Waiting link : waiting) {
-            if (!isThere(link.target(), link.anchor())) {
+            boolean echo = !link.target().equals(link.page()) && halfRead.test(link.target());
+            if (!echo && !isThere(link.target(), link.anchor())) {
                 report(link);
             }
         }

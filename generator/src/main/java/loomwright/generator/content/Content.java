@@ -2,6 +2,7 @@ package loomwright.generator.content;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import loomwright.generator.problem.SourceFile;
 import loomwright.source.Document;
 import loomwright.units.UnitSystem;
@@ -55,6 +56,15 @@ public record Content(
     /** Whose copy of the site it is: the club, or an empty text. */
     public String owner() {
         return club != null && club.isNamed() ? club.house() : "";
+    }
+
+    /** The file an author wrote the page of that address in; an empty text if the generator made it. */
+    public String fileOf(String address) {
+        return Stream.concat(lessons.stream().map(Lesson::article), pages.stream().map(PlainPage::article))
+                .filter(article -> article.address().equals(address))
+                .map(article -> article.file().name())
+                .findFirst()
+                .orElse("");
     }
 
     /** Whether a lesson is the club's own. */

@@ -46,12 +46,17 @@ final class SearchPage {
         sink.file(SearchData.FILE, front == null ? search.script(List.of(), Map.of()) : search.script(front.alike(), asked(site, front, search)));
     }
 
+    private static String page(String href) {
+        int hash = href.indexOf('#');
+        return hash < 0 ? href : href.substring(0, hash);
+    }
+
     private static Map<String, String> asked(Site site, Front front, SearchData search) {
         Map<String, String> asked = new TreeMap<>();
         LinkAddresses links = new LinkAddresses(site, new Place("Search", ADDRESS));
         for (Front.Asked each : front.asked()) {
             Target target = links.find(each.to().text(), each.to().at());
-            if (target != null && !search.has(target.href())) {
+            if (target != null && !search.has(target.href()) && !site.problems().areIn(site.content().fileOf(page(target.href())))) {
                 site.problems().add(each.to().problem(
                         "search finds nothing at \"" + each.to().text() + "\"", "Name a page, a word, or a lesson's section by its heading."));
             } else if (target != null && asked.put(target.href(), each.words()) != null) {

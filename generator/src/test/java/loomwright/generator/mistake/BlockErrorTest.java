@@ -142,6 +142,25 @@ class BlockErrorTest extends MistakeTest {
                 """);
     }
 
+    /** A link of another page to what stands behind the open block is right: it is no second mistake. */
+    @Test
+    void aPlaceBehindABlockThatIsOpenIsNotMissed() {
+        site.write("pages/more.md", "---\ntitle: More\nsummary: More.\n---\nSee [there](lesson:01-first#behind-it).\n");
+        site.lesson("""
+                ```caution
+                title: Hot
+                It is hot.
+
+                ## Behind it
+                """);
+        rejects("""
+                content/lessons/01-first/lesson.md:7:4: the block "caution" is not closed. Add a line of ``` after it.
+                   ```caution
+                      ^
+                1 mistake
+                """);
+    }
+
     /** The lines behind it are no YAML, but that is no second mistake. */
     @Test
     void saysOnceThatABlockOfKeysIsNotClosed() {
