@@ -36,7 +36,7 @@ public final class SiteFolder implements Output, AutoCloseable {
         this.target = target.toAbsolutePath().normalize();
         this.lock = PlaceLock.of(this.target);
         try {
-            refuseOthers();
+            refuseOthers(true);
             Broken.clear(this.target);
             this.own = Broken.begin(this.target);
             this.fresh = Files.createDirectory(own.resolve(Broken.NEW));
@@ -49,8 +49,8 @@ public final class SiteFolder implements Output, AutoCloseable {
         }
     }
 
-    private void refuseOthers() {
-        List<String> others = Written.others(target);
+    private void refuseOthers(boolean reading) {
+        List<String> others = Written.others(target, reading);
         String more = others.size() > NAMED ? " and " + (others.size() - NAMED) + " more" : "";
         UserMistake.unless(
                 others.isEmpty(),
@@ -75,7 +75,7 @@ public final class SiteFolder implements Output, AutoCloseable {
     /** Puts the new site in place of the old one. */
     public void finish() {
         put(Written.MARK, Written.list(written));
-        refuseOthers();
+        refuseOthers(false);
         Path old = own.resolve(Broken.OLD);
         try {
             if (Files.exists(target)) {

@@ -38,8 +38,12 @@ final class Written {
         return Long.toHexString(sum.getValue());
     }
 
-    /** The files of a folder that it was not written with, or that were changed since, by address; empty if there are none, or no such folder. */
-    static List<String> others(Path folder) {
+    /**
+     * The files of a folder that it was not written with, or that were changed since, by address; empty if there are none, or no such folder.
+     *
+     * @param reading whether to look into each file, which takes longer
+     */
+    static List<String> others(Path folder, boolean reading) {
         if (!Files.exists(folder)) {
             return List.of();
         }
@@ -51,7 +55,7 @@ final class Written {
         for (String file : files(folder)) {
             if (!ours.containsKey(file)) {
                 others.add(file);
-            } else if (!ours.get(file).isEmpty() && !ours.get(file).equals(sum(read(folder.resolve(file))))) {
+            } else if (reading && !ours.get(file).isEmpty() && !ours.get(file).equals(sum(read(folder.resolve(file))))) {
                 others.add(file + " (changed by hand)");
             }
         }
