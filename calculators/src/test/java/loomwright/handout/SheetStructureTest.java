@@ -167,8 +167,8 @@ class SheetStructureTest {
         Printout printout = new Printout(HANDOUT, 20, 7, "A club", Paper.LETTER);
         int sections = printout.parts().stream().mapToInt(part -> read(part.html()).select("section.handout").size()).sum();
         assertEquals(sections, printout.pages());
-        assertTrue(printout.said().startsWith("20 sheets of 5 questions: " + sections + " pages in all (register 2, tables 2, sheets 60, answers 2, workings "), printout.said());
-        assertEquals(3, printout.pagesOfOne());
+        assertTrue(printout.said().startsWith("20 sheets of 5 questions: " + sections + " pages in all (register 2, tables 2, sheets 40, answers 2, workings "), printout.said());
+        assertEquals(2, printout.pagesOfOne());
     }
 
     @Test

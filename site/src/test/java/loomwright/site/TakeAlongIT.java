@@ -68,4 +68,31 @@ class TakeAlongIT {
         browser.until(() -> (boolean) browser.run("return window.saved !== undefined"));
         assertEquals(Map.of("loomwright-progress", "a:1"), Belongings.read((String) browser.run("return window.saved")).belongings().kept());
     }
+
+    /** Done on the pages themselves, taken along as the file that the page gives, and looked at on the pages of a device that knew nothing. */
+    @Test
+    void theWorkOfOneDeviceStandsOnTheOther() throws IOException {
+        CircuitOnPage circuit = CircuitOnPage.fresh(browser);
+        circuit.fill("circuit-name", "Heron hut");
+        browser.go(BuiltSite.address("first-job.html") + "#0.kind=lights&0.draws=12%20W&0.hours=4%20h");
+        browser.visit("lessons/08-voltage-drop.html");
+        browser.find(".readmark button").click();
+        browser.run("localStorage.setItem('loomwright-units', 'american')");
+        browser.visit("how-to-use.html");
+        browser.run("HTMLAnchorElement.prototype.click = () => {}; URL.createObjectURL = blob => { blob.text().then(text => window.saved = text); return 'about:blank'; }");
+        browser.find("#along-save").click();
+        browser.until(() -> (boolean) browser.run("return window.saved !== undefined"));
+        String file = (String) browser.run("return window.saved");
+
+        browser.run("localStorage.clear()");
+        browser.visit("how-to-use.html");
+        assertTrue(bring(file).startsWith("Taken: 1 rung or lesson, 1 circuit"), browser.text("#along-said"));
+        browser.visit("your-circuit.html");
+        assertEquals("Heron hut", circuit.value("circuit-name"));
+        browser.visit("first-job.html");
+        assertTrue(((String) browser.run("return localStorage.getItem('loomwright-first-job')")).contains("0.draws=12%20W"));
+        browser.visit("lessons/08-voltage-drop.html");
+        assertEquals("true", browser.find(".readmark button").getDomAttribute("aria-pressed"));
+        assertEquals("american", browser.run("return document.documentElement.dataset.units"));
+    }
 }
