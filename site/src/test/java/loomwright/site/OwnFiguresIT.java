@@ -81,4 +81,15 @@ class OwnFiguresIT {
         String figures = (String) browser.run("return localStorage.getItem(arguments[0])", FIGURES);
         assertTrue(figures.contains("route-length=") && figures.contains("design-current="), figures);
     }
+
+    /** A link handed on when {@code ambient} was still the warmth around the fuse-link; the re-rating sheet lets 40 A carry 34 A at 65 °C. */
+    @Test
+    void aLinkOfTheVersionBeforeKeepsTheWarmthOfItsFuseLink(Browser browser) {
+        browser.open("calculators/fuse-choice.html#ambient=65%20%C2%B0C&continuous=no&design-current=34%20A&fuse-type=large-blade&insulation-temperature=t105&size=8%20AWG");
+        Form form = new Form(browser, (String) browser.run("return document.querySelector('section.example').dataset.key"));
+        browser.until(() -> form.isThere("td.own"));
+        assertEquals("65 °C", form.value("fuse-ambient"));
+        assertEquals("30", form.value("ambient"));
+        assertEquals("40 A", form.own("least-rating"));
+    }
 }
