@@ -86,6 +86,19 @@ class InSightIT {
         assertEquals(List.of(), ((List<?>) browser.run(MISSED)).get(1));
     }
 
+    /** The names of the results stay beside them once they are those of the reader's own figures. */
+    @Test
+    void onAPhoneOwnResultsKeepTheirNames(Browser browser) {
+        open(browser, "lessons/08-voltage-drop.html", WINDOWS[1]);
+        browser.focus("section.example form.try input");
+        browser.overwrite("20");
+        browser.press(Keys.TAB);
+        browser.until(() -> (boolean) browser.run("return document.querySelector('section.example .upshot .own') !== null"));
+        assertEquals(List.of(), browser.run(
+                "return [...document.querySelector('section.example .upshot').querySelectorAll('tbody th')]"
+                        + ".filter(name => name.getBoundingClientRect().width < 80).map(name => name.textContent)"));
+    }
+
     @Test
     void oneTabPassesOverAnExample(Browser browser) {
         browser.open("lessons/08-voltage-drop.html");
