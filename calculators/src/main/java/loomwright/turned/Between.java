@@ -25,7 +25,7 @@ final class Between {
     }
 
     Turned found() {
-        if (!bracket()) {
+        if (!bracket() || touchesOnly()) {
             double from = Math.min(low, scan.figures().get(0));
             double to = Math.max(high, scan.figures().get(scan.last()));
             return asking.wish().isMet(scan.given().get(0)) ? Told.allPass(asking, from, to) : Told.nonePasses(asking, from, to);
@@ -42,6 +42,11 @@ final class Between {
         Quantity answer = Quantity.of(rounded(upTo ? low : high, upTo, true), asking.unit());
         return Told.figure(
                 asking, steps == null ? Turned.Kind.TRIED : Turned.Kind.WORKED_OUT, answer, steps == null ? List.of() : steps, upTo);
+    }
+
+    /** The least that is given, or the most, may be the limit itself: what is given parts there, but every figure passes. */
+    private boolean touchesOnly() {
+        return scan.crossing(asking.wish().border()) > 0 && asking.wish().isMet(scan.given().get(0)) && asking.wish().isMet(scan.given().get(scan.last()));
     }
 
     /** Finds two figures with the border between them; looks up to the very edge of what the calculator answers. */

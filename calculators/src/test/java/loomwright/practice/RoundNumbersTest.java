@@ -54,10 +54,11 @@ class RoundNumbersTest {
             new Case(0.05, Units.ONE, false, 0.1, 0.15),
             // Voltages of a 12 V system at rest, under load and on charge; of one that is nearly empty; of 24 V; of ports and adapters.
             new Case(12, Units.VOLT, false, 11.8, 12.2, 12.5, 12.8, 13.2, 13.6, 14.4),
-            new Case(11, Units.VOLT, false, 11.8, 12, 12.2, 12.5, 12.8, 13.2, 13.6, 14.4),
+            new Case(11, Units.VOLT, false, 10, 10.5, 10.8, 11.4),
             new Case(14.9, Units.VOLT, false, 11.8, 12, 12.2, 12.5, 12.8, 13.2, 13.6, 14.4),
             new Case(10, Units.VOLT, false, 10.5, 10.8, 11, 11.4),
             new Case(10.9, Units.VOLT, false, 10, 10.5, 10.8, 11, 11.4),
+            new Case(11.5, Units.VOLT, false, 11.8, 12, 12.2, 12.5, 12.8, 13.2, 13.6, 14.4),
             new Case(24, Units.VOLT, false, 23.6, 24.4, 25, 25.6, 26.4, 27.2, 28, 28.8),
             new Case(22, Units.VOLT, false, 23.6, 24, 24.4, 25, 25.6, 26.4, 27.2, 28, 28.8),
             new Case(30, Units.VOLT, false, 23.6, 24, 24.4, 25, 25.6, 26.4, 27.2, 28, 28.8),

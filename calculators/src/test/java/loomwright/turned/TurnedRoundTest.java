@@ -45,6 +45,13 @@ class TurnedRoundTest {
                 .map(attempt -> attempt.figure().text() + " " + attempt.gives() + " " + attempt.passes()).collect(Collectors.joining(", ")));
     }
 
+    /** A pull of nought gives nought, which is enough; a limit that is only touched parts nothing. */
+    @Test
+    void whereTheLeastThatIsGivenIsTheLimitItselfEveryFigurePasses() {
+        Turned turned = Asked.of("pull-force", "rule-set=military", "size=16 AWG", "pulled=0 lbf").atLeast("pulled", "held-ratio", "0");
+        assertEquals(Turned.Kind.ALL_PASS, turned.kind(), turned.words());
+    }
+
     @Test
     void aCurrentIsFoundByTheVerdictOfAllChecks() {
         Turned turned = Asked.of("ampacity", "rule-set=33-cfr-183", "size=14 AWG", "insulation-temperature=t60", "ambient=30 °C", "design-current=1 A")

@@ -43,17 +43,18 @@ final class UnprotectedCheck implements PartCheck {
         Quantity length = Quantity.of(metres, Units.METRE);
         Row open = row("33-cfr-source");
         Row sheathed = row("33-cfr-sheathed");
-        boolean withinOpen = Comparison.atMost(length, open.quantity("distance"));
-        boolean inSheath = !covered && !withinOpen && Comparison.atMost(length, sheathed.quantity("distance"));
-        Row limit = inSheath || withinOpen ? open : sheathed;
+        // Nobody said that it lies in a sheath all the way: then it does not.
+        boolean mayBeSheathed = !covered && Comparison.atMost(length, sheathed.quantity("distance"));
         findings.add(Check.UNPROTECTED_LENGTH, node, Comparison.of(
                         node.title() + " has no fuse-link or breaker before it; the distance of its far end from the battery", length)
-                .atMost(limit.quantity("distance"), inSheath ? "what 33 CFR allows outside a sheath or enclosure" : limit == sheathed ? "what 33 CFR allows in a sheath or enclosure" : "what 33 CFR allows", limit.source())
+                .atMost(
+                        (covered ? sheathed : open).quantity("distance"),
+                        "what 33 CFR allows " + (covered ? "in" : "outside") + " a sheath or enclosure", (covered ? sheathed : open).source())
                 .exact()
-                .otherwise(inSheath ? Verdict.CAUTION : Verdict.STOP, inSheath
+                .otherwise(Verdict.STOP, (mayBeSheathed
                         ? "Lay it in a sheath or enclosure all the way, up to " + sheathed.quantity("distance").text()
-                                + ", and say so in its form, or put a device at the battery. Your own code may ask for a shorter distance."
-                        : "Put a device at the battery. Your own code may ask for a shorter distance."));
+                                + ", and say so in its form; or make it shorter, or put a device at the battery."
+                        : "Put a device at the battery, or make it shorter.") + " Your own code may allow less."));
     }
 
     private static void addBare(Node node, Context context, Findings findings) {

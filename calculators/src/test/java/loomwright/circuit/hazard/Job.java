@@ -92,7 +92,7 @@ record Job(Circuit circuit, Bench.Named finding) {
 
     /** Every part of a kind with a field scaled, all at once, by powers of a factor. */
     Stream<Circuit> scaled(List<String> ids, List<String> fields, double factor) {
-        return IntStream.rangeClosed(1, 12).mapToObj(power -> {
+        return IntStream.rangeClosed(1, 18).mapToObj(power -> {
             Circuit changed = circuit;
             for (String id : ids) {
                 for (String field : fields) {

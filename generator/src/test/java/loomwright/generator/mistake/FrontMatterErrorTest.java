@@ -123,7 +123,8 @@ class FrontMatterErrorTest extends MistakeTest {
         site.write("lessons/02-second/notes.txt", "later");
         rejects("""
                 content/lessons/02-second/lesson.md: the file is missing. Add it, or check how its name is spelt.
-                1 mistake
+                content/lessons/02-second/notes.txt: nothing of this name is read here. Here stands lesson.md alone; photos belong into the folder "pictures", drawings into "drawings".
+                2 mistakes
                 """);
     }
 
