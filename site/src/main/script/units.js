@@ -7,7 +7,6 @@
   var html = document.documentElement;
   var box = document.querySelector(".units");
   var select = box && box.querySelector("select");
-  html.dataset.siteUnits = html.dataset.units;
 
   function kept() {
     try {

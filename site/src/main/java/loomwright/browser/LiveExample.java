@@ -21,6 +21,9 @@ import org.teavm.jso.dom.html.HTMLFormElement;
 
 /** One worked example that works itself out again at every change. */
 final class LiveExample {
+    /** Stories are told in metric units; a figure that is told in American ones stays as it is when those are chosen. */
+    private static final UnitSystem TOLD = UnitSystem.METRIC;
+
     private final Calculator calculator;
     private final EntryForm form;
     private final FaultNotes notes;
@@ -55,7 +58,7 @@ final class LiveExample {
         this.answer = new AnswerForm(section.querySelector("form.check"), place, asked);
         this.status = new StatusLine(formElement.querySelector(".unseen[role=status]"));
         this.ownStory = assumed == Assumed.OWN_STORY;
-        this.units = UnitChoice.ofSite();
+        this.units = TOLD;
         this.printedEntries = form.entries();
         inUnits(UnitChoice.now());
         answer.show(this::printed);
@@ -144,7 +147,7 @@ final class LiveExample {
         Dom.onEnter(element, this::lookAgain);
         element.addEventListener("reset", event -> Window.setTimeout(() -> {
             form.asPrinted();
-            if (units != UnitChoice.ofSite()) {
+            if (units != TOLD) {
                 asPrintedInUnits();
             }
             work(true);

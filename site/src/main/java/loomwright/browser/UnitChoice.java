@@ -11,15 +11,6 @@ final class UnitChoice {
     private UnitChoice() {}
 
     static UnitSystem now() {
-        return named("data-units");
-    }
-
-    /** The units in which the pages of this site were written. */
-    static UnitSystem ofSite() {
-        return named("data-site-units");
-    }
-
-    private static UnitSystem named(String attribute) {
-        return UnitSystem.of(HTMLDocument.current().getDocumentElement().getAttribute(attribute));
+        return UnitSystem.of(HTMLDocument.current().getDocumentElement().getAttribute("data-units"));
     }
 }
