@@ -56,7 +56,12 @@ final class TurnedForm {
             Consumer<Map<String, String>> take) {
         Dom.insertAfter(behind, TurnedMarkup.fold(place, calculator.description(), first));
         TurnedForm form = new TurnedForm((HTMLElement) behind.getNextSibling(), calculator, place, entries);
-        form.fold.addEventListener("toggle", event -> form.suggest());
+        form.fold.addEventListener("toggle", event -> {
+            // What was typed before it was folded stays.
+            if (form.limit.getValue().isEmpty()) {
+                form.suggest();
+            }
+        });
         form.result.addEventListener("change", event -> form.suggest());
         form.fold.querySelector("form").addEventListener("submit", event -> {
             event.preventDefault();
