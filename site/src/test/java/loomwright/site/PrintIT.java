@@ -110,15 +110,15 @@ class PrintIT {
         List<String> words = new ArrayList<>();
         Element main = BuiltSite.page(page).selectFirst("main");
         words.add(main.selectFirst("h1").text());
-        // What is only heard is not on paper, nor, of a first job, what passed: its circuit opens on the bench.
-        main.select(".unseen, [aria-labelledby=job-found] #circuit-passed").remove();
+        // What is only heard is not on paper. In the place of the first job that stands there without scripts is its first question.
+        main.select(".unseen, #first-job > *").remove();
         main.select("details.further").forEach(each -> words.add(each.selectFirst("summary").text()));
         main.select("details.further :is(.story p, .upshot .value, .pins li)").forEach(each -> words.add(start(each)));
         main.select("details.further, .screen[data-further]").remove();
         if (page.startsWith("lessons/")) {
             main.select("details.figures").remove();
         }
-        main.select("details > summary").forEach(each -> words.add(each.text()));
+        main.select("details > summary").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(each.text()));
         main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
         main.select("p, li").stream()
