@@ -5,6 +5,7 @@ import java.util.List;
 import loomwright.generator.example.CheckedQuestion;
 import loomwright.generator.example.Example;
 import loomwright.generator.example.Pin;
+import loomwright.generator.markdown.PlainText;
 import loomwright.source.Document;
 
 /** Writes "Where the numbers come from": every pin with its difference, every document with what relies on it. */
@@ -51,7 +52,7 @@ final class NumbersPage {
 
     private NumbersPage() {}
 
-    static void write(Site site, Frames frames, Templates templates, PageSink sink) {
+    static void write(Site site, Frames frames, Templates templates, SearchData search, PageSink sink) {
         Intro intro = Intro.of(site, "numbers", "Where the numbers come from");
         List<PinRow> pins = new ArrayList<>();
         int outside = 0;
@@ -71,6 +72,7 @@ final class NumbersPage {
         Page page = new Page(
                 frames.of(intro.title(), intro.summary(), ADDRESS), intro.title(), intro.html(), pins.size(),
                 site.book().all().size(), site.book().questions().size(), outside, pins, sources);
+        search.add(intro.title(), ADDRESS, "page", intro.summary(), PlainText.of(intro.html()));
         sink.page(ADDRESS, templates.fill("numbers", page), intro.places());
     }
 

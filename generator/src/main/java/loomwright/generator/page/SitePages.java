@@ -62,7 +62,7 @@ public final class SitePages {
         StartPage.write(site, frames, templates, sink);
         FirstJobPage.write(site, frames, templates, search, sink);
         WorkshopPage.write(site, frames, templates, search, questions, sink);
-        NumbersPage.write(site, frames, templates, sink);
+        NumbersPage.write(site, frames, templates, search, sink);
         SearchPage.write(site, frames, templates, search, sink);
     }
 }
