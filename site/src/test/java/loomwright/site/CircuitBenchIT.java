@@ -56,6 +56,21 @@ class CircuitBenchIT {
         }
     }
 
+    /** Added by keys from the foot of the form: the page stays with the bench and does not run on to the sheets. */
+    @Test
+    void onALaptopTheFormOfAPartJustAddedIsInSight(Browser browser) {
+        CircuitOnPage page = opened(browser, 1366, 768);
+        page.tabTo(".plan .pick");
+        page.type(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ENTER);
+        page.tabTo("[data-does=add]");
+        page.type(Keys.ENTER);
+        browser.until(() -> page.said().contains("was added"));
+        browser.later("requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(arguments[0], 100)))");
+        assertEquals("part-title", browser.run("return document.activeElement.id"));
+        double seen = ((Number) browser.run(SEEN + "return seen(document.getElementById('part-title'))")).doubleValue();
+        assertTrue(seen > 0.85, "of the title of the part added is seen " + seen);
+    }
+
     @Test
     void onALaptopVerdictDrawingAndFieldAreInSightWhileAnyFieldHasTheFocus(Browser browser) {
         CircuitOnPage page = opened(browser, 1366, 768);

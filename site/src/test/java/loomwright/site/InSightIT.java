@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
 /** While a field of an example has the focus, what the example comes to can be seen, and nothing lies over the field; and no page is taller than need be. */
 @ExtendWith(WithBrowser.class)
@@ -76,6 +77,22 @@ class InSightIT {
         int height = ((Number) browser.run("return document.documentElement.scrollHeight")).intValue();
         assertTrue(height <= most, height + " px at " + window[0]);
         assertEquals(browser.run("return document.documentElement.clientWidth"), browser.run("return document.documentElement.scrollWidth"), "scrolls sideways");
+    }
+
+    /** Before anything is changed the form is to be seen; a field that is pressed gets the upshot beside it and is not covered by it. */
+    @Test
+    void onALaptopTheUpshotDoesNotLieOverAFormThatNobodyUses(Browser browser) {
+        browser.scripts(true);
+        browser.size(1366, 768);
+        browser.visit("calculators/voltage-drop.html");
+        String fields = "[...document.querySelectorAll('form.try input')].filter(each => each.checkVisibility() && each.getBoundingClientRect().bottom < innerHeight)";
+        String bare = "const box = each.getBoundingClientRect(); return document.elementFromPoint(box.left + box.width / 2, box.bottom - 3) === each;";
+        assertTrue(((Number) browser.run("return " + fields + ".length")).intValue() >= 3, "fields in the window");
+        assertEquals(true, browser.run("return " + fields + ".every(each => { " + bare + " })"));
+        WebElement last = (WebElement) browser.run("return " + fields + ".pop()");
+        last.click();
+        browser.until(() -> (boolean) browser.run("const each = arguments[0]; " + bare, last));
+        assertEquals(true, browser.run("const box = document.querySelector('.upshot .worst strong').getBoundingClientRect(); return box.bottom <= innerHeight"));
     }
 
     /** 420 px is what a keyboard leaves of a phone: the first result and the verdict still stand above the field. */

@@ -81,6 +81,8 @@ class PrintIT {
             assertTrue(text.contains("3.217A"), text);
             assertTrue(text.contains(Paper.squeezed(form.own("drop"))), text);
             assertFalse(text.contains("Backtotheprintedexample"), text);
+            assertFalse(text.contains("Turnthequestionround"), "a question turned round that nobody asked");
+            assertFalse(text.contains("Unitsoneverypage"), "a choice of the screen");
         }
         assertFalse(form.isHidden("form.try"), "after printing the form is back");
         assertTrue(form.isHidden(".given"));

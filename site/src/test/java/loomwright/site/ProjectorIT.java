@@ -85,6 +85,16 @@ class ProjectorIT {
         }));
     }
 
+    @Test
+    void onAPhoneTheTitleOfTheScreenStandsAboveTheButtons(Browser browser) {
+        browser.size(390, 844);
+        browser.visit(LESSON);
+        browser.press(Keys.PAGE_DOWN);
+        Number wide = (Number) browser.run("return document.querySelector('#where').getBoundingClientRect().width");
+        assertTrue(wide.intValue() > 340, wide + " px for the number and the title of the screen");
+        assertTrue(((Number) browser.run("return document.querySelector('#where .titled').getBoundingClientRect().width")).intValue() > 60, "the title is seen");
+    }
+
     private static final String NOW =
             "return document.querySelector('.screen.now').id + ' ' + location.hash + ' ' + document.querySelector('#where > span').textContent";
 
