@@ -71,11 +71,25 @@ class ExaminationTest {
     void stopsWhereNothingProtectsAConductor() {
         CircuitFinding finding = one(CircuitEdits.without(punt, "main-fuse"), Check.UNPROTECTED_LENGTH, "lead");
         assertEquals(Verdict.STOP, finding.finding().verdict());
-        // 1.2 m against the 40 in of 33 CFR 183.455(b)(2), 1.016 m
+        // 1.2 m against the 7 in of 33 CFR 183.455(b), 0.1778 m: nobody said that it lies in a sheath
         assertEquals(1.2, finding.finding().figure().value(), 1e-9);
-        assertEquals(1.016, finding.finding().limit().base(), 1e-9);
+        assertEquals(0.1778, finding.finding().limit().base(), 1e-9);
         Circuit near = changed(CircuitEdits.without(punt, "main-fuse"), "lead", "route-length", "7 in");
         assertEquals(Verdict.PASSED, one(near, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+    }
+
+    /** 33 CFR 183.455(b): 40 in, 1.016 m, in a sheath or enclosure all the way. */
+    @Test
+    void aSheathAllTheWayLetsTheFirstDeviceStandFurtherOff() {
+        Circuit bare = changed(CircuitEdits.without(punt, "main-fuse"), "lead", "route-length", "1 m");
+        CircuitFinding finding = one(bare, Check.UNPROTECTED_LENGTH, "lead");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertTrue(finding.finding().remedy().contains("sheath"), finding.finding().remedy());
+        Circuit sheathed = changed(bare, "lead", "sheath", "yes");
+        assertEquals(Verdict.PASSED, one(sheathed, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+        finding = one(changed(sheathed, "lead", "route-length", "1.1 m"), Check.UNPROTECTED_LENGTH, "lead");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals(1.016, finding.finding().limit().base(), 1e-9);
     }
 
     @Test
