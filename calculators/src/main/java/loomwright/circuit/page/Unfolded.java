@@ -65,8 +65,9 @@ final class Unfolded {
 
     /** What each piece of the way takes: its current times its resistance, out and back. */
     private void way() {
-        boolean left = found.finding().words().indexOf("What reaches") >= 0;
-        Solved solved = left ? lowest() : examination.solution().worstFor(node);
+        Solved lowest = lowest();
+        boolean left = lowest != null && WorkingFigures.isSame(Quantity.of(lowest.volts(node), Units.VOLT), figure);
+        Solved solved = left ? lowest : examination.solution().worstFor(node);
         List<Node> way = new ArrayList<>();
         for (Node at = node; at.parent() != null; at = at.parent()) {
             way.add(0, at);
