@@ -1,5 +1,6 @@
 package loomwright.conductor;
 
+import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.worked.Entries;
@@ -14,6 +15,9 @@ import loomwright.worked.Entries;
  * @param voltage the nominal voltage of the circuit
  */
 public record Surroundings(Insulation insulation, boolean engineSpace, Quantity ambient, int together, Quantity voltage) {
+    /** The keys of the entries that say so. */
+    public static final List<String> KEYS = List.of("insulation-temperature", "engine-space", "ambient", "conductors-together");
+
     private static final double BASE = 30;
     private static final double ENGINE_SPACE = 50;
 

@@ -83,7 +83,7 @@ final class Needless {
         for (Output asked : question.asked()) {
             Result before = printed.result(asked.key());
             Result after = other.result(asked.key());
-            if (before == null || after == null ? before != after : Math.abs(before.quantity().base() - after.quantity().base()) > 1e-9 * Math.abs(before.quantity().base())) {
+            if (before == null || after == null ? before != after : !after.quantity().isSame(before.quantity())) {
                 return true;
             }
         }

@@ -146,9 +146,7 @@ public final class Scene {
 
     private static boolean isThe(Quantity quantity, String entry, Unit assumed) {
         Quantity given = QuantityText.read(entry, assumed).quantity();
-        return given != null
-                && given.dimension().equals(quantity.dimension())
-                && Math.abs(given.base() - quantity.base()) <= 1e-9 * Math.abs(quantity.base());
+        return given != null && given.isSame(quantity);
     }
 
     private static boolean isInNumber(char c) {

@@ -10,6 +10,7 @@ import loomwright.conductor.AmpacityRuleSet;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorKind;
 import loomwright.conductor.RunSize;
+import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.table.PublishedTables;
@@ -112,9 +113,9 @@ final class Cables {
 
     /** What a run carries. Its length has no part in it. */
     CarryingCapacity capacity(Part run) {
-        String asked = "";
-        for (String each : List.of("conductor", "size", "insulation-temperature", "engine-space", "ambient", "conductors-together")) {
-            asked += run.text(each) + " ";
+        String asked = run.text("conductor") + " " + run.text("size");
+        for (String each : Surroundings.KEYS) {
+            asked += " " + run.text(each);
         }
         CarryingCapacity known = capacities.get(asked);
         if (known == null) {

@@ -6,6 +6,7 @@ import loomwright.circuit.Circuit;
 import loomwright.circuit.check.DayOfCircuit;
 import loomwright.circuit.check.Examination;
 import loomwright.conductor.ConductorKind;
+import loomwright.conductor.Surroundings;
 import loomwright.protection.DeviceKind;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -49,7 +50,7 @@ final class Workings {
         entries.put("continuous", lasting ? "yes" : "no");
         entries.put("size", Plain.text(run.size()));
         Map<String, String> texts = run.texts();
-        for (String key : new String[] {"insulation-temperature", "engine-space", "ambient", "conductors-together"}) {
+        for (String key : Surroundings.KEYS) {
             entries.put(key, texts.get(key));
         }
         entries.put("fuse-type", DeviceKind.BLADE.key());

@@ -117,7 +117,7 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
         for (int i = 0; result != null && i < working.steps().size(); i++) {
             boolean sameLetter = working.steps().get(i) instanceof FormulaStep step
                     && step.formula().subject().equals(slip.formula().subject());
-            if (sameLetter && isSame(working.steps().get(i).result(), result.quantity())) {
+            if (sameLetter && working.steps().get(i).result().isSame(result.quantity())) {
                 return i;
             }
         }
@@ -136,10 +136,6 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
             figures[i] = chain.again(i, figures);
         }
         return figures[place] != null && AnswerCheck.agrees(figures[place], slip.value());
-    }
-
-    private static boolean isSame(Quantity one, Quantity other) {
-        return one.dimension().equals(other.dimension()) && Math.abs(one.base() - other.base()) <= 1e-9 * Math.abs(other.base());
     }
 
     private static MendedWorking with(Working working, Slip slip, int at, FormulaStep spoilt) {

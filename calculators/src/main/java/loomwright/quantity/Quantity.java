@@ -7,6 +7,8 @@ package loomwright.quantity;
  * @param unit the unit
  */
 public record Quantity(double value, Unit unit) {
+    private static final double SAME_WITHIN = 1e-9;
+
 
     public static Quantity of(double value, Unit unit) {
         return new Quantity(value, unit);
@@ -25,6 +27,11 @@ public record Quantity(double value, Unit unit) {
     /** The number in base units. */
     public double base() {
         return unit.toBase(value);
+    }
+
+    /** Whether it is the same but for rounding, whatever the units; as a share of {@code other}, a thousand-millionth. */
+    public boolean isSame(Quantity other) {
+        return dimension().equals(other.dimension()) && Math.abs(base() - other.base()) <= SAME_WITHIN * Math.abs(other.base());
     }
 
     public Dimension dimension() {

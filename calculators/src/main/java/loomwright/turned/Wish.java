@@ -29,17 +29,13 @@ public record Wish(Output output, Quantity limit, boolean atMost) {
             return new Wish(output, null, true);
         }
         for (Finding finding : working.findings()) {
-            if (finding.limit() != null && finding.figure() != null && isSame(finding.figure(), result.quantity())) {
+            if (finding.limit() != null && finding.figure() != null && finding.figure().isSame(result.quantity())) {
                 boolean within = finding.verdict() == Verdict.PASSED || finding.verdict() == Verdict.NOT_KNOWN;
                 boolean below = Comparison.atMost(result.quantity(), finding.limit());
                 return new Wish(output, finding.limit().in(output.unit()), below == within || finding.verdict() == Verdict.CAUTION);
             }
         }
         return new Wish(output, result.quantity(), true);
-    }
-
-    private static boolean isSame(Quantity one, Quantity other) {
-        return one.dimension().equals(other.dimension()) && Math.abs(one.base() - other.base()) <= 1e-9 * Math.abs(other.base());
     }
 
     /** What a working gives of what is wanted, as a number that can be held against {@link #least}; not a number if it gives nothing. */

@@ -105,6 +105,14 @@ final class Browser implements AutoCloseable {
                 selector);
     }
 
+    /** Chooses or types a value as one finished entry. */
+    void choose(String id, String value) {
+        run(
+                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new InputEvent('input', {bubbles: true}));"
+                        + " box.dispatchEvent(new Event('change', {bubbles: true}));",
+                id, value);
+    }
+
     /** Presses keys one after the other. They go to the page, as those of a reader do, and so to whatever has the focus. */
     void press(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();

@@ -20,12 +20,6 @@ class OwnFiguresIT {
         assertEquals(List.of(), browser.messages());
     }
 
-    private static void choose(Browser browser, String id, String value) {
-        browser.run(
-                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new Event('change', {bubbles: true}));", id,
-                value);
-    }
-
     @Test
     void aRunIsChosenByNameAndOneChoiceGoesBack(Browser browser) {
         browser.open("lessons/08-voltage-drop.html");
@@ -35,11 +29,11 @@ class OwnFiguresIT {
         browser.open("lessons/08-voltage-drop.html");
         browser.touch("#bench-drop");
         Form bench = new Form(browser, "bench-drop");
-        choose(browser, "bench-drop-figures-of", "Run to the galley");
+        browser.choose("bench-drop-figures-of", "Run to the galley");
         browser.until(() -> bench.isThere("td.own"));
         // ISO 6722-1: 4.71 mΩ/m × 12 m × 5 A = 0.2826 V.
         assertEquals("0.2826 V", bench.own("drop"));
-        choose(browser, "bench-drop-figures-of", "");
+        browser.choose("bench-drop-figures-of", "");
         browser.until(() -> !bench.isThere("td.own"));
         assertEquals("10", bench.value("current"));
     }

@@ -35,9 +35,7 @@ class TurnedIT {
     }
 
     private void choose(String field, String value) {
-        browser.run(
-                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new Event('change', {bubbles: true}));",
-                KEY + "-" + field, value);
+        browser.choose(KEY + "-" + field, value);
     }
 
     private void find(String unknown, String result, String limit) {

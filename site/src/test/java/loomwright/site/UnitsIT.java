@@ -32,13 +32,6 @@ class UnitsIT {
         browser.run("localStorage.removeItem('loomwright-units')");
     }
 
-    private void choose(String id, String value) {
-        browser.run(
-                "const box = document.getElementById(arguments[0]); box.value = arguments[1]; box.dispatchEvent(new InputEvent('input', {bubbles: true}));"
-                        + "box.dispatchEvent(new Event('change', {bubbles: true}));",
-                id, value);
-    }
-
     private String field(String key) {
         return form.value(key) + " " + form.value(key + "-unit");
     }
@@ -46,16 +39,16 @@ class UnitsIT {
     @Test
     void aFigureIsConvertedWhenItsUnitIsChangedAndComesBackAsItWas() {
         assertEquals("4.2 m", field("route-length"));
-        choose("voltage-drop-route-length-unit", "ft");
+        browser.choose("voltage-drop-route-length-unit", "ft");
         assertEquals("13.8 ft", field("route-length"));
         assertTrue(form.text("form.try [data-input='route-length'] .assumed").contains("was 4.2 m"));
-        choose("voltage-drop-route-length-unit", "m");
+        browser.choose("voltage-drop-route-length-unit", "m");
         assertEquals("4.2 m", field("route-length"));
     }
 
     @Test
     void aSizeBecomesOneThatIsSoldAndItsTableFollows() {
-        choose("voltage-drop-size-unit", "AWG");
+        browser.choose("voltage-drop-size-unit", "AWG");
         assertEquals("12 AWG", field("size"));
         assertEquals("nec-stranded", form.value("conductor"));
         assertFalse(form.isThere(".error"));
@@ -63,7 +56,7 @@ class UnitsIT {
 
     @Test
     void aChoiceAtTheFootHoldsForEveryPageAndStaysAfterReloading() {
-        choose("site-units", "american");
+        browser.choose("site-units", "american");
         assertEquals("13.8 ft", field("route-length"));
         assertEquals("°F", form.value("temperature-unit"));
         assertTrue(form.printed("circuit-length").endsWith("ft"), form.printed("circuit-length"));
@@ -78,7 +71,7 @@ class UnitsIT {
         assertEquals("2.5 mm²", bench.value("size") + " " + bench.value("size-unit"), "the cable of a story stays what it is marked with");
         assertFalse(bench.isThere("td.own"), "nobody typed anything");
         assertEquals("27.56 ft", bench.printed("circuit-length"), "8.4 m ÷ 0.3048");
-        choose("site-units", "metric");
+        browser.choose("site-units", "metric");
         assertEquals("4.2 m", bench.value("route-length") + " " + bench.value("route-length-unit"));
         assertEquals("8.4 m", bench.printed("circuit-length"));
     }
@@ -89,7 +82,7 @@ class UnitsIT {
         browser.open("lessons/17-the-trailer.html");
         browser.touch("#final-bench-size");
         Form bench = new Form(browser, "final-bench-size");
-        choose("final-bench-size-conductor", "nec-stranded");
+        browser.choose("final-bench-size-conductor", "nec-stranded");
         browser.until(() -> bench.isThere("[data-result='chosen-gauge']"));
         assertEquals("chosen-gauge", browser.run("return document.querySelector('#final-bench-size .upshot tbody tr').dataset.result"));
         assertEquals("first", browser.run("return document.querySelector('#final-bench-size .upshot tbody tr').className"));
@@ -100,7 +93,7 @@ class UnitsIT {
     @Test
     void theBenchOpensInThemConvertsWhatIsThereAndKeepsWhatWasTyped() {
         CircuitOnPage bench = CircuitOnPage.fresh(browser);
-        choose("site-units", "american");
+        browser.choose("site-units", "american");
         bench.press("empty");
         bench.press("branch");
         bench.choose("conductor-1");
@@ -109,10 +102,10 @@ class UnitsIT {
         assertEquals("3.28 ft", bench.value("part-route-length") + " " + bench.value("part-route-length-unit"));
         bench.enter("route-length", "12 1/2");
         assertTrue(bench.kept().contains("\"12 1/2 ft\"") && bench.kept().contains("\"12 AWG\""), bench.kept());
-        choose("site-units", "metric");
+        browser.choose("site-units", "metric");
         assertEquals("3.81 m", bench.value("part-route-length") + " " + bench.value("part-route-length-unit"));
         assertEquals("12 AWG", bench.value("part-size") + " " + bench.value("part-size-unit"), "a cable stays what it is marked with");
-        choose("part-size-unit", "mm²");
+        browser.choose("part-size-unit", "mm²");
         assertEquals("4 mm²", bench.value("part-size") + " " + bench.value("part-size-unit"));
         assertEquals("iso-6722-1", bench.value("part-conductor"), "never a metric size of a cable that is sold by gauge");
         assertTrue(bench.kept().contains("12 1/2 ft"), "nothing that was typed is lost");
@@ -121,7 +114,7 @@ class UnitsIT {
 
     @Test
     void theFirstJobAsksInThemAndBuysByThem() {
-        choose("site-units", "american");
+        browser.choose("site-units", "american");
         browser.visit("first-job.html#0.kind=lights");
         browser.run("document.querySelector('[data-screen=\"2\"]').click()");
         assertEquals("ft", browser.run("return document.getElementById('job-route-unit').value"));
@@ -137,9 +130,9 @@ class UnitsIT {
     @Test
     void tablesOfTheChosenWorldStandFirst() {
         browser.open("tables.html");
-        choose("site-units", "american");
+        browser.choose("site-units", "american");
         assertEquals("american", browser.run("return document.querySelector('[data-worlds] > li').dataset.world"));
-        choose("site-units", "metric");
+        browser.choose("site-units", "metric");
         assertEquals("metric", browser.run("return document.querySelector('[data-worlds] > li').dataset.world"));
     }
 }

@@ -6,6 +6,7 @@ import loomwright.circuit.Node;
 import loomwright.circuit.Protection;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.conductor.ConductorFigures;
+import loomwright.conductor.Surroundings;
 import loomwright.protection.HeatingFormulas;
 import loomwright.protection.OpeningTimes;
 import loomwright.quantity.Quantity;
@@ -28,7 +29,8 @@ record RunWorkings(WorkingFigures of) {
     }
 
     private void laid(Node run, Conductor conductor) {
-        for (String key : new String[] {"rule-set", "insulation-temperature", "engine-space", "ambient", "conductors-together"}) {
+        of.copy(run, "rule-set", "rule-set");
+        for (String key : Surroundings.KEYS) {
             of.copy(run, key, key);
         }
         of.put("size", conductor.copper());

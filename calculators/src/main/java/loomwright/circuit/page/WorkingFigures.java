@@ -50,6 +50,6 @@ final class WorkingFigures {
     }
 
     static boolean isSame(Quantity one, Quantity other) {
-        return one != null && other != null && one.dimension().equals(other.dimension()) && Math.abs(one.base() - other.base()) <= 1e-9 * Math.abs(other.base());
+        return one != null && other != null && one.isSame(other);
     }
 }
