@@ -71,7 +71,7 @@ public final class Belongings {
             return refused("This is no file of your work: its first line would be \u201c" + FORMAT + VERSION + "\u201d. Circuits by themselves are opened on the page \u201cYour circuit\u201d.");
         }
         int first = text.indexOf('\n');
-        int second = first < 0 ? -1 : text.indexOf('\n', first + 1);
+        int second = text.indexOf('\n', first + 1);
         String version = text.substring(FORMAT.length(), first < 0 ? text.length() : first).strip();
         if (!version.equals(Integer.toString(VERSION))) {
             return refused("The file is of version " + shortened(version) + "; these pages read version " + VERSION + ". Open it with the newer pages it was made with.");

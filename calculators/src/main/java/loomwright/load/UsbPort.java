@@ -50,7 +50,7 @@ record UsbPort(int number, UsbLevel level, UsbCable cable, Quantity asked) {
         if (asked.base() > cable.most().base() * HAIR) {
             throw new Refusal(
                     key(number, "power"),
-                    name(number) + ": power is " + asked.text() + ", but a cable for " + cable.label() + " takes at most " + cable.most().text()
+                    name(number) + ": power is " + asked.text(9) + ", but a cable for " + cable.label() + " takes at most " + cable.most().text()
                             + " (" + cable.row().source().text() + "): choose another cable or fewer watts");
         }
         return new UsbPort(number, level, cable, asked);
@@ -105,14 +105,14 @@ record UsbPort(int number, UsbLevel level, UsbCable cable, Quantity asked) {
                 return row;
             }
         }
-        Row last = null;
+        Row extended = null;
         for (String step : EXTENDED) {
-            last = PublishedTables.usbPower().row(step);
-            if (watts.base() <= last.quantity("power").base() * HAIR) {
-                return last;
+            extended = PublishedTables.usbPower().row(step);
+            if (watts.base() <= extended.quantity("power").base() * HAIR) {
+                break;
             }
         }
-        return last;
+        return extended;
     }
 
     private Symbol symbol(String letter, String meaning, Dimension dimension) {

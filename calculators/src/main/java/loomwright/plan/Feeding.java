@@ -1,7 +1,6 @@
 package loomwright.plan;
 
 import loomwright.quantity.Quantity;
-import loomwright.quantity.Units;
 import loomwright.worked.Entries;
 
 /**
@@ -34,9 +33,5 @@ record Feeding(Quantity limit, Quantity present, int ways, Quantity rating, Quan
             }
         }
         return null;
-    }
-
-    boolean isByGauge() {
-        return size.unit() == Units.AWG;
     }
 }

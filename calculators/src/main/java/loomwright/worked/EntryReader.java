@@ -9,6 +9,8 @@ import loomwright.quantity.QuantityText;
 /** Reads what was typed into the fields of a calculator; every fault is collected. */
 final class EntryReader {
     private static final double TOO_LARGE_TO_SHOW = 1e12;
+    /** As many as were typed, so that what lies a hair beyond a limit does not look like the limit. */
+    private static final int DIGITS_TYPED = 9;
 
     private final Entries entries = new Entries();
     private final List<EntryFault> faults = new ArrayList<>();
@@ -79,7 +81,7 @@ final class EntryReader {
     }
 
     private static String written(Quantity quantity) {
-        return Math.abs(quantity.value()) < TOO_LARGE_TO_SHOW ? quantity.text() : quantity.value() > 0 ? "too large" : "too far below nought";
+        return Math.abs(quantity.value()) < TOO_LARGE_TO_SHOW ? quantity.text(DIGITS_TYPED) : quantity.value() > 0 ? "too large" : "too far below nought";
     }
 
     private static String wanted(Field field) {

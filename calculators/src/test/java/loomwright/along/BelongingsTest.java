@@ -48,6 +48,12 @@ class BelongingsTest {
         assertTrue(Belongings.read("{}").fault().startsWith("This is no file of your work"));
         assertTrue(Belongings.read("loomwright work, version 2\n1-1\na=b").fault().startsWith("The file is of version 2; these pages read version 1."));
         assertTrue(Belongings.read(ALL.file().substring(0, 90)).fault().startsWith("The file is damaged or cut short"));
+        assertTrue(Belongings.read("loomwright work, version 123 and more\n1-1\na=b").fault().startsWith("The file is of version 123 and more; "));
+        assertTrue(Belongings.read("loomwright work, version 1234 and more\n1-1\na=b").fault().startsWith("The file is of version 1234 and mor\u2026; "), "no more than a dozen letters of a strange text");
+        assertTrue(Belongings.read("loomwright work, version 1").fault().startsWith("The file is damaged or cut short"), "the first line by itself");
+        assertTrue(Belongings.read("loomwright work, version 2").fault().startsWith("The file is of version 2"));
+        assertTrue(Belongings.read("x".repeat(Belongings.MOST_LETTERS + 1)).fault().startsWith("The file is far larger than one of ours"));
+        assertTrue(Belongings.read("x".repeat(Belongings.MOST_LETTERS)).fault().startsWith("This is no file of your work"));
         assertNull(Belongings.read(" ").belongings());
     }
 

@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import java.util.Set;
+import loomwright.markup.Fragment;
 import loomwright.plan.page.Screen;
 import loomwright.units.UnitSystem;
+import loomwright.worked.Field;
 import org.junit.jupiter.api.Test;
 
 class JobTextsTest {
+    private static final Field ROUTE = PlanFields.ITEM.stream().filter(field -> field.key().equals("route")).findFirst().orElseThrow();
+
     @Test
     void answersComeBackFromTheirTextAsTheyWereTyped() {
         JobTexts texts = JobTexts.fresh(UnitSystem.METRIC);
@@ -24,6 +29,47 @@ class JobTextsTest {
         assertEquals("5 A or so & more", back.text(0, PlanFields.ITEM.get(2)));
         assertEquals(1, back.answers().faults().size(), "what cannot be used is kept, and said");
         assertEquals("draws", back.answers().faults().get(0).fieldKey());
+    }
+
+    @Test
+    void oneThingLessTakesAwayThatOneAndTheLastIsEmptied() {
+        JobTexts texts = JobTexts.read("0.kind=fan&1.kind=radio&2.kind=usb&2.route=3 m");
+        texts.remove(1);
+        assertEquals(2, texts.items());
+        assertEquals("fan", texts.text(0, PlanFields.ITEM.get(0)));
+        assertEquals("usb", texts.text(1, PlanFields.ITEM.get(0)));
+        texts.remove(0);
+        texts.remove(0);
+        assertEquals(1, texts.items());
+        assertEquals(JobTexts.fresh(UnitSystem.METRIC).text(0, PlanFields.ITEM.get(0)), texts.text(0, PlanFields.ITEM.get(0)));
+        assertEquals("", texts.text(0, ROUTE));
+    }
+
+    @Test
+    void whatIsUsualIsNotWrittenAndWhatIsMissingIsUsual() {
+        JobTexts texts = JobTexts.fresh(UnitSystem.METRIC);
+        texts.put(0, "how-many", "1");
+        texts.put(0, "hours", "");
+        assertEquals("0.kind=" + texts.text(0, PlanFields.ITEM.get(0)), texts.written());
+        assertEquals("1", JobTexts.read("0.kind=fan").text(0, PlanFields.ITEM.get(1)));
+        texts.put(0, "how-many", "2");
+        texts.put(Answers.JOB, "feed", "panel");
+        assertEquals(Set.of("0.kind", "0.how-many", "feed"), Fragment.read(texts.written()).keySet());
+        assertEquals("awg", Fragment.read(JobTexts.fresh(UnitSystem.AMERICAN).written()).get("cable"));
+    }
+
+    /** Sixty letters an answer, twelve things, one after the other. */
+    @Test
+    void aLinkBringsNoMoreThanTheQuestionsTake() {
+        String sixty = "9".repeat(60);
+        assertEquals(sixty, JobTexts.read("0.kind=fan&0.route=" + sixty).text(0, ROUTE));
+        assertEquals("", JobTexts.read("0.kind=fan&0.route=" + sixty + "9").text(0, ROUTE));
+        StringBuilder many = new StringBuilder("0.kind=fan");
+        for (int i = 1; i <= 12; i++) {
+            many.append('&').append(i).append(".kind=fan");
+        }
+        assertEquals(12, JobTexts.read(many.toString()).items());
+        assertEquals(1, JobTexts.read("0.kind=fan&2.kind=fan").items());
     }
 
     @Test

@@ -35,6 +35,9 @@ class NumberTextTest {
         "0.0449, 1, 0.04",
         "9.999, 3, 10",
         "0.5, 9, 0.5",
+        "0.000000001, 1, 0.000000001",
+        "0.0000000009, 1, 0",
+        "-0.0000000009, 1, 0",
     })
     void keepsTheStatedNumberOfSignificantDigits(double value, int digits, String text) {
         assertEquals(text, NumberText.significant(value, digits));
@@ -48,6 +51,12 @@ class NumberTextTest {
         "-0.04, 1, 0.0",
         "0, 2, 0.00",
         "1234567.891, 6, 1\u2009234\u2009567.891",
+        "999999.1234567, 6, 999\u2009999.123457",
+        "1000000, 9, 1\u2009000\u2009000.000",
+        "9999, 0, 9999",
+        "10000, 0, 10\u2009000",
+        "1000000, 0, 1\u2009000\u2009000",
+        "0.1234567891, 12, 0.123456789",
     })
     void roundsHalvesAwayFromZero(double value, int digits, String text) {
         assertEquals(text, NumberText.fixed(value, digits));
@@ -58,5 +67,7 @@ class NumberTextTest {
         assertEquals("not a number", NumberText.fixed(Double.NaN, 2));
         assertEquals("beyond every limit", NumberText.fixed(Double.POSITIVE_INFINITY, 2));
         assertEquals("below every limit", NumberText.fixed(-1e12, 2));
+        assertEquals("beyond every limit", NumberText.fixed(1e12, 2));
+        assertEquals("999\u2009999\u2009999\u2009999", NumberText.fixed(999_999_999_999.0, 0));
     }
 }

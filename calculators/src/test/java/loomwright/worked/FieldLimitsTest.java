@@ -30,6 +30,13 @@ class FieldLimitsTest {
                 fault("1 in"));
     }
 
+    /** Four digits would say that it must be at most 120 mm², but is 120 mm². */
+    @Test
+    void whatLiesAHairBeyondALimitIsSaidAsItWasTyped() {
+        assertEquals("Size must be between 0.5\u00a0mm² and 120\u00a0mm², but is 120.0001\u00a0mm²", fault("120.0001 mm2"));
+        assertEquals("Size must be between 0.5\u00a0mm² and 120\u00a0mm², but is 0.499999\u00a0mm²", fault("0.499999 mm2"));
+    }
+
     @Test
     void namesBothKindsWhenItIsNeither() {
         assertEquals(

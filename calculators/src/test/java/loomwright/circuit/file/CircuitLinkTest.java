@@ -75,6 +75,23 @@ class CircuitLinkTest {
         assertTrue(CircuitLink.read("x".repeat(CircuitLink.LONGEST + 1)).faults().get(0).message().contains("longer"));
     }
 
+    /** A battery and a joint, cell by cell: kind, id, name, fed from, trigger, pairs, end. */
+    @Test
+    void refusesACellThatPointsNowhere() {
+        assertEquals("battery", feeds("0"));
+        assertNull(feeds("1"), "fed from itself");
+        assertNull(feeds("-1"));
+        assertNull(feeds("/"), "the sign before 0");
+        assertNull(feeds(":"), "the sign behind 9");
+        assertNull(feeds("0000"));
+    }
+
+    private static String feeds(String place) {
+        List<String> cells = List.of("2", "", "supply", "battery", "", "", "", "", "joint", "joint-1", "", place, "", "");
+        Circuit circuit = CircuitLink.read(LinkText.of(cells)).circuit();
+        return circuit == null ? null : circuit.node("joint-1").parent().id();
+    }
+
     @Test
     void givesNoLinkThatIsTooLong() {
         Circuit circuit = StartingCircuits.empty();

@@ -91,6 +91,33 @@ class SweepTest {
         assertThrows(IllegalArgumentException.class, () -> network.addConductance(1, 1));
         assertThrows(IllegalArgumentException.class, () -> Sweep.solve(network, 0));
         assertThrows(IllegalArgumentException.class, () -> new RadialNetwork(-1));
+        assertThrows(IllegalArgumentException.class, () -> new RadialNetwork(Double.POSITIVE_INFINITY));
+        assertThrows(IllegalArgumentException.class, () -> network.node(-1, 1));
+        assertThrows(IllegalArgumentException.class, () -> network.node(0, Double.POSITIVE_INFINITY));
+        assertThrows(IllegalArgumentException.class, () -> network.addPower(-1, 1));
+    }
+
+    @Test
+    void keepsEveryFigureOfANetworkThatHasGrown() {
+        RadialNetwork chain = new RadialNetwork(0.003);
+        chain.addCurrent(0, 0.5);
+        for (int node = 1; node <= 200; node++) {
+            assertEquals(node, chain.node(node - 1, 0.001 * node));
+            chain.addPower(node, node);
+            chain.addCurrent(node, 2 * node);
+            chain.addConductance(node, 3 * node);
+        }
+        assertEquals(201, chain.size());
+        assertEquals(-1, chain.feeding(0));
+        assertEquals(0.003, chain.ohms(0));
+        assertEquals(0.5, chain.amperes(0));
+        for (int node = 1; node <= 200; node++) {
+            assertEquals(node - 1, chain.feeding(node));
+            assertEquals(0.001 * node, chain.ohms(node));
+            assertEquals(node, chain.watts(node));
+            assertEquals(2 * node, chain.amperes(node));
+            assertEquals(3 * node, chain.siemens(node));
+        }
     }
 
     private static RadialNetwork run(double ohms, double watts) {
