@@ -144,6 +144,23 @@ class HandoutTest {
     }
 
     @Test
+    void aLessonCountsTheQuestionsWhoseNumbersVary() {
+        assertEquals(List.of(0, 1, 2), SomeQuestions.LESSONS.stream().map(LessonQuestions::varying).toList());
+    }
+
+    /** 10 mm and 5 mm fill 15 mm to the last; a piece that no page holds has a page of its own. */
+    @Test
+    void aPageTakesWhatJustFits() {
+        Block ten = new Block("ten", 10);
+        Block five = new Block("five", 5);
+        Block long60 = new Block("long", 60);
+        assertEquals(List.of("tenfive"), Block.pages(List.of(ten, five), 15, 15));
+        assertEquals(List.of("ten", "five"), Block.pages(List.of(ten, five), 14.9, 15));
+        assertEquals(List.of("ten", "fiveten", "five"), Block.pages(List.of(ten, five, ten, five), 14.9, 15));
+        assertEquals(List.of("long", "five"), Block.pages(List.of(long60, five), 15, 15));
+    }
+
+    @Test
     void aQuestionWithTooFewAnswersIsLeftOutAndTheNextIsAsked() {
         Question power = SomeQuestions.POWER;
         Question same = new Question("same", "Same", power.words(), true, power.calculator(), power.given(), List.of("voltage", "current"), power.asked(), "");

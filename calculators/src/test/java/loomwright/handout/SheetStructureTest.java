@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import loomwright.markup.Html;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
@@ -132,6 +133,105 @@ class SheetStructureTest {
         }
         assertEquals(asked.size(), at, "what everyone gets alike stands behind the answers");
         assertTrue(slips > 0);
+    }
+
+    /** Print rules: a title takes 7 mm, a name 10 mm, a line of 104 letters 4 mm, a paragraph 0.5 mm more. */
+    private static double height(Element block) {
+        double height = block.is("h3") ? 10 : 7 + 4 * block.select("p.gives").size();
+        for (Element step : block.select("ol.lines > li")) {
+            height += 4 * TextWidth.lines("1. " + step.wholeText(), 104);
+        }
+        for (Element words : block.select("p.words, p.stop, p.said, p.slips")) {
+            height += 4 * TextWidth.lines(words.wholeText(), 104) + 0.5;
+        }
+        return height;
+    }
+
+    @Test
+    void aWorkingIsAsHighAsWhatStandsInIt() {
+        for (Task task : HANDOUT.sheet(1).tasks()) {
+            Html html = new Html();
+            double height = KeyMarkup.working(html, task, 1, "h4");
+            Element block = read(html.toString()).selectFirst("div.asked");
+            assertEquals(height(block), height, 1e-9, task.title());
+            assertEquals(task.question().varies() ? 0 : 1, block.select("p.words").size(), "the words of what everyone is asked alike");
+            assertEquals(task.stops().size(), block.select("p.stop").size());
+        }
+        Question bare = new Question("bare", "Bare", "A coil of {coil-resistance}.", true, SomeQuestions.COIL.calculator(), SomeQuestions.COIL.given(), List.of(), SomeQuestions.COIL.asked(), "");
+        Handout handout = new Handout(Selection.ofQuestions(List.of(new LessonQuestions("01-a", "1 A", true, List.of(bare))), List.of(0)), 1);
+        String page = KeyMarkup.pages(handout.sheets(1), "A club", Paper.A4).get(0);
+        assertEquals(0, read(page).select("p.said").size(), "a lesson that says nothing leaves no empty line");
+    }
+
+    /** A4 has 254 mm: 22 mm less on the first page, 8 mm on the others. */
+    @Test
+    void workingsFillTheirPagesAndANameNeverStandsAlone() {
+        List<String> pages = KeyMarkup.pages(HANDOUT.sheets(20), "A club", Paper.A4);
+        assertTrue(pages.size() > 3);
+        for (int i = 0; i < pages.size(); i++) {
+            Element page = read(pages.get(i)).selectFirst("section.workings");
+            assertEquals("Workings, page " + (i + 1) + " of " + pages.size(), page.attr("aria-label"));
+            assertEquals(i == 0 ? "A club" : "A club, workings, page " + (i + 1) + " of " + pages.size(), page.selectFirst("p.house").text());
+            assertEquals(i == 0 ? 1 : 0, page.select("h2, p.facts").size() / 2);
+            double room = 254 - (i == 0 ? 22 : 8);
+            List<Element> blocks = page.select("h3.person, div.asked");
+            double used = blocks.stream().mapToDouble(SheetStructureTest::height).sum();
+            assertTrue(used <= room, "page " + (i + 1) + " holds " + used + " of " + room);
+            assertTrue(blocks.get(blocks.size() - 1).is("div"), "a name at the end of page " + (i + 1));
+            if (i + 1 < pages.size()) {
+                List<Element> next = read(pages.get(i + 1)).select("h3.person, div.asked");
+                double first = height(next.get(0)) + (next.get(0).is("h3") ? height(next.get(1)) : 0);
+                assertTrue(used + first > room, "page " + (i + 1) + " has room for what begins the next");
+            }
+        }
+    }
+
+    /** A mistake that gives the right answer, or another figure than the one asked for, explains no wrong answer. */
+    @Test
+    void onlyMistakesThatGiveAnotherAnswerStandInTheKey() {
+        Task task = HANDOUT.sheet(1).tasks().get(0);
+        Question onlyShare = new Question("share", "Share", "", true, task.question().calculator(), task.entries(), List.of(), List.of(task.question().asked().get(1)), "");
+        Html html = new Html();
+        KeyMarkup.working(html, new Task(onlyShare, task.entries(), task.working(), task.needless()), 1, "h4");
+        List<String> ofOthers = task.working().slips().stream().filter(slip -> !slip.output().equals(onlyShare.asked().get(0))).map(slip -> plain(slip.value().text(3) + ", " + slip.name())).toList();
+        assertTrue(!ofOthers.isEmpty());
+        for (String other : ofOthers) {
+            assertFalse(read(html.toString()).text().contains(other), other);
+        }
+    }
+
+    /**
+     * A4: 254 mm less a head of 42 mm and 12 mm of the table leave 200 mm, 20 rows of 9.8 mm. The list of five questions takes 14 mm and 5 mm a line, 39 mm: behind 16 rows
+     * (12 + 156.8 + 39 = 207.8 mm of 212 mm) there is room for it, behind 17 there is not.
+     */
+    @Test
+    void theRegisterTakesNoMorePagesThanItNeeds() {
+        for (int people : new int[] {1, 16, 17, 20, 21, 32, 33, 40, 41, 60, 61}) {
+            List<String> pages = RegisterMarkup.pages(HANDOUT, HANDOUT.sheets(people), 7, "A club", Paper.A4);
+            int tables = (people + 19) / 20;
+            int rowsOfLast = people - people * (tables - 1) / tables;
+            assertEquals(tables + (rowsOfLast <= 16 ? 0 : 1), pages.size(), people + " people");
+            assertEquals(tables, pages.stream().mapToInt(page -> read(page).select("table").size()).sum());
+            assertEquals(1, pages.stream().mapToInt(page -> read(page).select("h2").size()).sum());
+            assertEquals(pages.size() == 1 ? "A club" : "A club, page 1 of " + pages.size(), read(pages.get(0)).selectFirst("p.house").text());
+            assertEquals(pages.size() == 1 ? "Register" : "Register, page " + pages.size() + " of " + pages.size(), read(pages.get(pages.size() - 1)).selectFirst("section").attr("aria-label"));
+        }
+    }
+
+    /** A question named by what it asks is not named twice; what was left out says why, unnumbered. */
+    @Test
+    void theRegisterNamesWhatIsAskedAndWhatIsLeftOut() {
+        Question power = SomeQuestions.POWER;
+        Question same = new Question("same", power.asked().get(0).label(), power.words(), true, power.calculator(), power.given(), List.of("voltage", "current"), power.asked(), "");
+        Handout handout = new Handout(Selection.ofLessons(List.of(new LessonQuestions("01-a", "1 A", true, List.of(same, SomeQuestions.COIL))), List.of(0), 1, true), 1);
+        Element register = read(String.join("", RegisterMarkup.pages(handout, handout.sheets(1), 1, "A club", Paper.A4)));
+        assertEquals(List.of("On every sheet", "Left out"), register.select("h3").eachText());
+        assertEquals(power.asked().get(0).label(), register.selectFirst("ul > li").text());
+        assertEquals("A relay for a day: " + SomeQuestions.COIL.asked().get(0).label(), register.selectFirst("ol > li").text());
+        assertEquals(1, register.select("h3 + p").size());
+        // 14 and 5 mm on every sheet, 14, 12 and 5 mm left out: 50 mm. Behind 15 rows 12 + 147 + 50 = 209 mm of 212 mm, behind 16 rows 218.8 mm.
+        assertEquals(1, RegisterMarkup.pages(handout, handout.sheets(15), 1, "A club", Paper.A4).size());
+        assertEquals(2, RegisterMarkup.pages(handout, handout.sheets(16), 1, "A club", Paper.A4).size());
     }
 
     /** ISO 6722-1 prints 7.60 mΩ/m for 2.5 mm² and 4.71 for 4 mm². */

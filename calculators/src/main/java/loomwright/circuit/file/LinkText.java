@@ -80,7 +80,7 @@ final class LinkText {
     }
 
     /** A running double sum, so that a change of order is noticed too. source: Adler-32 of RFC 1950, folded to 16 bits. */
-    private static String sum(CharSequence text) {
+    static String sum(CharSequence text) {
         int one = 1;
         int other = 0;
         for (int i = 0; i < text.length(); i++) {

@@ -78,6 +78,39 @@ class ExaminationTest {
         assertEquals(Verdict.PASSED, one(near, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
     }
 
+    /** Without its main fuse the punt has its lead and what hangs on it bare: a run by its length, each device and load behind it by what guards it. */
+    @Test
+    void onlyRunsSwitchesAndJointsMayStandBeforeTheFirstDevice() {
+        Circuit bare = CircuitEdits.without(punt, "main-fuse");
+        for (PartKind kind : PartKind.values()) {
+            if (kind == PartKind.SUPPLY || kind == PartKind.PROTECTION || kind == PartKind.CONDUCTOR) {
+                continue;
+            }
+            Circuit with = CircuitEdits.added(bare, kind, "battery");
+            String id = with.nodes().stream().filter(node -> node.kind() == kind && bare.node(node.id()) == null).findFirst().orElseThrow().id();
+            boolean stops = Examination.of(with).findingsOn(id).stream()
+                    .anyMatch(each -> each.check() == Check.UNPROTECTED_LENGTH && each.partId().equals(id) && each.finding().verdict() == Verdict.STOP);
+            assertEquals(kind != PartKind.ISOLATOR && kind != PartKind.JOINT, stops, kind.label());
+        }
+        assertTrue(Examination.of(punt).findings(Check.UNPROTECTED_LENGTH).stream().noneMatch(each -> each.partId().endsWith("fuse") || each.partId().equals("battery")));
+    }
+
+    /** Two pieces of 4 in, one after the other, are 8 in from the battery: more than 7 in. One in a sheath does not cover the other. */
+    @Test
+    void theDistanceOfTheFirstDeviceIsThatOfAllRunsBeforeIt() {
+        Circuit bare = changed(CircuitEdits.without(punt, "main-fuse"), "lead", "route-length", "4 in");
+        assertEquals(Verdict.PASSED, one(bare, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+        Circuit two = CircuitEdits.insertedBefore(bare, PartKind.CONDUCTOR, "lead");
+        String first = two.node("lead").parent().id();
+        two = changed(two, first, "route-length", "4 in");
+        CircuitFinding finding = one(two, Check.UNPROTECTED_LENGTH, "lead");
+        assertEquals(Verdict.STOP, finding.finding().verdict());
+        assertEquals(8 * 0.0254, finding.finding().figure().base(), 1e-9);
+        assertEquals(Verdict.STOP, one(changed(two, "lead", "sheath", "yes"), Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+        assertEquals(Verdict.PASSED, one(changed(changed(two, "lead", "sheath", "yes"), first, "sheath", "yes"), Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+        assertTrue(one(changed(bare, "lead", "route-length", "2 m"), Check.UNPROTECTED_LENGTH, "lead").finding().remedy().startsWith("Put a device"), "no sheath helps 2 m");
+    }
+
     /** 33 CFR 183.455(b): 40 in, 1.016 m, in a sheath or enclosure all the way. */
     @Test
     void aSheathAllTheWayLetsTheFirstDeviceStandFurtherOff() {

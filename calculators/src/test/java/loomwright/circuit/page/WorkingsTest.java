@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import loomwright.circuit.Circuit;
+import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.WorkedCircuits;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
@@ -53,6 +54,26 @@ class WorkingsTest {
         String slow = trailer.replace("\"start-current\": \"15 A\"", "\"start-current\": \"60 A\"").replace("\"start-time\": \"0.3 s\"", "\"start-time\": \"2 s\"");
         hold(CircuitFile.read(slow).circuit());
         assertTrue(opened.contains("time-current"), opened::toString);
+    }
+
+    /** What was chosen for a part goes with it into the calculator: another rule, a warmer place, a figure of the sheet, a sheath. */
+    @Test
+    void whatWasSaidOfAPartIsSaidToTheCalculatorToo() {
+        Circuit punt = WorkedCircuits.punt();
+        hold(changed(changed(punt, "lamp-fuse", "rating", "30 A"), "battery", "fuse-rule", "33-cfr-183"));
+        hold(changed(changed(punt, "lamp-run", "engine-space", "yes"), "lamp-run", "insulation-temperature", "t60"));
+        hold(changed(punt, "lamp-run", "sheet-ampacity", "12 A"));
+        hold(changed(punt, "lamp-run", "ambient", "55 °C"));
+        hold(changed(punt, "lamp-run", "rule-set", "bs-7671-cord"));
+        Circuit bare = CircuitEdits.without(punt, "main-fuse");
+        hold(changed(bare, "lead", "route-length", "7 in"));
+        hold(changed(changed(bare, "lead", "route-length", "1 m"), "lead", "sheath", "yes"));
+        hold(changed(changed(bare, "lead", "route-length", "1.1 m"), "lead", "sheath", "yes"));
+        assertTrue(opened.contains("fuse-place"), opened::toString);
+    }
+
+    private static Circuit changed(Circuit circuit, String id, String field, String text) {
+        return CircuitEdits.changed(circuit, id, field, text).circuit();
     }
 
     @Test
