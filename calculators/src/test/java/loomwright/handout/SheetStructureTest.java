@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import loomwright.markup.Balance;
 import loomwright.markup.Html;
 import loomwright.worked.AnswerCheck;
 import loomwright.worked.Outcome;
@@ -305,7 +306,7 @@ class SheetStructureTest {
     }
 
     private static Element read(String html) {
-        return Jsoup.parseBodyFragment(html).body();
+        return Jsoup.parseBodyFragment(Balance.held(html)).body();
     }
 
     private static String plain(String text) {

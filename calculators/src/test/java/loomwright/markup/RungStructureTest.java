@@ -129,6 +129,6 @@ class RungStructureTest {
     }
 
     private static Element read(String html) {
-        return Jsoup.parseBodyFragment(html).body();
+        return Jsoup.parseBodyFragment(Balance.held(html)).body();
     }
 }

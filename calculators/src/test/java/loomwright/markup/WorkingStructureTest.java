@@ -51,7 +51,7 @@ class WorkingStructureTest {
         Element source = drop.selectFirst("details.sources > ol > li[value=2]");
         assertTrue(source.text().endsWith("2.5 mm² published, second-hand"), source.text());
         assertEquals(1, drop.select("details.sources li").size());
-        Element whole = Jsoup.parseBodyFragment(OutcomeMarkup.steps(new Links("../"), working("voltage-drop", BENCH))).body();
+        Element whole = Jsoup.parseBodyFragment(Balance.held(OutcomeMarkup.steps(new Links("../"), working("voltage-drop", BENCH)))).body();
         assertEquals(source.text(), whole.selectFirst("ol.steps > li:eq(1) > p.source").text());
     }
 
@@ -104,7 +104,7 @@ class WorkingStructureTest {
         assertTrue(warm.get(0).text().contains("68.8 °C") && warm.get(0).text().contains("140 °C"), warm.text());
         assertTrue(warm.get(1).text().contains("52 °C") && warm.get(1).text().contains("70 °C"), warm.text());
         assertEquals("2 checks passed.", junction.selectFirst(".upshot > .worst[data-verdict=passed]").text());
-        Element plain = Jsoup.parseBodyFragment(FindingsMarkup.list(Links.NONE, working("voltage-drop", BENCH))).body();
+        Element plain = Jsoup.parseBodyFragment(Balance.held(FindingsMarkup.list(Links.NONE, working("voltage-drop", BENCH)))).body();
         assertEquals(2, plain.select("div.findings > ul > li").size());
         assertEquals(0, plain.select("h4, a").size());
         assertEquals("", FindingsMarkup.list(Links.NONE, working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A"))));
@@ -137,7 +137,7 @@ class WorkingStructureTest {
     @Test
     void aChoiceMarksTheOneTaken() {
         Working fuse = working("fuse-choice", Map.of("design-current", "10 A", "size", "2.5 mm²"));
-        Element steps = Jsoup.parseBodyFragment(OutcomeMarkup.steps(Links.NONE, fuse)).body();
+        Element steps = Jsoup.parseBodyFragment(Balance.held(OutcomeMarkup.steps(Links.NONE, fuse))).body();
         Element candidates = steps.selectFirst("ul.candidates");
         assertEquals(1, candidates.select("li > strong.value").size());
         assertTrue(candidates.select("li").size() > 1);
@@ -150,11 +150,11 @@ class WorkingStructureTest {
     void aProjectorShowsTheSameInPieces() {
         Working working = working("voltage-drop", BENCH);
         List<String> pieces = ProjectedMarkup.steps(new Links("../"), working);
-        List<String> whole = Jsoup.parseBodyFragment(OutcomeMarkup.steps(new Links("../"), working)).select("ol.steps > li").eachText();
-        assertEquals(whole, pieces.stream().map(piece -> Jsoup.parseBodyFragment(piece).text()).toList());
-        assertEquals(drop.select("li.finding").eachText(), ProjectedMarkup.checks(new Links("../"), working).stream().map(item -> Jsoup.parseBodyFragment(item).text()).toList());
-        assertEquals(drop.select("details.assumptions li").eachText(), ProjectedMarkup.assumptions(working).stream().map(item -> Jsoup.parseBodyFragment(item).text()).toList());
-        assertEquals(7, Jsoup.parseBodyFragment(ProjectedMarkup.results(new Place("b", Links.NONE, List.of()), working)).select("tbody tr").size());
+        List<String> whole = Jsoup.parseBodyFragment(Balance.held(OutcomeMarkup.steps(new Links("../"), working))).select("ol.steps > li").eachText();
+        assertEquals(whole, pieces.stream().map(piece -> Jsoup.parseBodyFragment(Balance.held(piece)).text()).toList());
+        assertEquals(drop.select("li.finding").eachText(), ProjectedMarkup.checks(new Links("../"), working).stream().map(item -> Jsoup.parseBodyFragment(Balance.held(item)).text()).toList());
+        assertEquals(drop.select("details.assumptions li").eachText(), ProjectedMarkup.assumptions(working).stream().map(item -> Jsoup.parseBodyFragment(Balance.held(item)).text()).toList());
+        assertEquals(7, Jsoup.parseBodyFragment(Balance.held(ProjectedMarkup.results(new Place("b", Links.NONE, List.of()), working))).select("tbody tr").size());
     }
 
     /** Both figures of a change: 5 A loses half as much, 0.3192 V, 2.66 %. */
@@ -163,21 +163,21 @@ class WorkingStructureTest {
         Map<String, String> half = new java.util.HashMap<>(BENCH);
         half.put("current", "5 A");
         Place place = new Place("bench", Links.NONE, List.of("drop"));
-        Element own = Jsoup.parseBodyFragment(UpshotMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH))
-                + OutcomeMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH))).body();
+        Element own = Jsoup.parseBodyFragment(Balance.held(UpshotMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH))
+                + OutcomeMarkup.own(place, working("voltage-drop", half), working("voltage-drop", BENCH)))).body();
         assertEquals("Voltage drop 0.3192 V 0.6384 V", own.selectFirst("tr.first").text());
         assertEquals("2.66 %", own.selectFirst("tr[data-result=drop-percent] > td.own").text());
         assertEquals("5.32 %", own.selectFirst("tr[data-result=drop-percent] > td.printed").text());
         assertEquals("Voltage drop 0.3192\u00a0V", StatusText.of(place, working("voltage-drop", half)).substring(0, 21));
         assertEquals("Voltage drop 0.6384\u00a0V, 1 caution", StatusText.of(place, working("voltage-drop", BENCH)));
-        Element none = Jsoup.parseBodyFragment(UpshotMarkup.own(place, working("voltage-drop", half), working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A")))).body();
+        Element none = Jsoup.parseBodyFragment(Balance.held(UpshotMarkup.own(place, working("voltage-drop", half), working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A"))))).body();
         assertEquals("none", none.selectFirst("tr.first > td.printed").text());
     }
 
     @Test
     void aGraphStandsWithItsFiguresAndItsTitle() {
         Calculator calculator = Catalogue.find("voltage-drop");
-        Element figure = Jsoup.parseBodyFragment(PictureMarkup.graph("bench", Graphs.draw(calculator, BENCH, working("voltage-drop", BENCH)))).body().selectFirst("figure.graph#bench-graph");
+        Element figure = Jsoup.parseBodyFragment(Balance.held(PictureMarkup.graph("bench", Graphs.draw(calculator, BENCH, working("voltage-drop", BENCH))))).body().selectFirst("figure.graph#bench-graph");
         assertEquals("Voltage drop against length", figure.selectFirst("figcaption").text());
         assertEquals("bench-graph-t", figure.selectFirst("> svg[role=img]").attr("aria-labelledby"));
         assertEquals("bench-graph-d", figure.selectFirst("> svg[role=img]").attr("aria-describedby"));
@@ -189,7 +189,7 @@ class WorkingStructureTest {
         assertEquals("Figures of: Voltage drop against length", figure.selectFirst("table").attr("aria-label"));
         assertEquals("", PictureMarkup.graph("bench", null));
         assertEquals("", PictureMarkup.projected("bench", null));
-        assertEquals(0, Jsoup.parseBodyFragment(PictureMarkup.projected("bench", Graphs.draw(calculator, BENCH, working("voltage-drop", BENCH)))).select("table, figcaption").size());
+        assertEquals(0, Jsoup.parseBodyFragment(Balance.held(PictureMarkup.projected("bench", Graphs.draw(calculator, BENCH, working("voltage-drop", BENCH))))).select("table, figcaption").size());
     }
 
     private static List<String> lines(Element page) {
@@ -198,8 +198,8 @@ class WorkingStructureTest {
 
     private static Element page(String calculator, Map<String, String> entries, List<String> show) {
         Place place = new Place("bench", new Links("../"), show);
-        return Jsoup.parseBodyFragment("<div class=\"upshot\">" + UpshotMarkup.printed(place, working(calculator, entries)) + "</div><div class=\"outcome\">"
-                + OutcomeMarkup.printed(place, working(calculator, entries)) + "</div>").body();
+        return Jsoup.parseBodyFragment(Balance.held("<div class=\"upshot\">" + UpshotMarkup.printed(place, working(calculator, entries)) + "</div><div class=\"outcome\">"
+                + OutcomeMarkup.printed(place, working(calculator, entries)) + "</div>")).body();
     }
 
     private static Working working(String calculator, Map<String, String> entries) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import loomwright.markup.Balance;
 import loomwright.markup.Links;
 import loomwright.plan.page.Difference;
 import loomwright.plan.page.LessonFact;
@@ -56,7 +57,7 @@ class TakenAwayTest {
         Plan plan = Asked.job("feed=battery", "chemistry=lifepo4", "capacity=100 Ah", "box-route=1 m", "switched=no", "craft=trailer")
                 .item("kind=usb", "how-many=2", "draws=18 W", "hours=3 h", "route=3 m", "place=inside", "beside=alone", "sheath=single").plan();
         List<Bought> list = Shopping.of(plan);
-        Document page = Jsoup.parse(PlanSheet.of(new Links(""), plan, List.of(), ""));
+        Document page = Jsoup.parse(Balance.held(PlanSheet.of(new Links(""), plan, List.of(), "")));
         assertEquals("18 W at its USB ports", page.select(".plan [data-part=load-1] .what").first().text());
         assertTrue(list.stream().anyMatch(each -> each.what().startsWith("fuse panel") && each.what().contains("3 ways")), list.toString());
         assertTrue(list.stream().anyMatch(each -> each.what().startsWith("bar for") && each.what().contains("3 screws")), list.toString());
@@ -73,7 +74,7 @@ class TakenAwayTest {
     @Test
     void theSheetsNameEveryPartAndEveryReasonAndTheLessonsWithTheirTime() {
         Plan plan = lamp("4 m").plan();
-        Document page = Jsoup.parse(PlanSheet.of(new Links(""), plan, List.of(new LessonFact("13-joints", "Joints", 30), new LessonFact("07-conductors", "Conductors", 20)), "0.kind=lights"));
+        Document page = Jsoup.parse(Balance.held(PlanSheet.of(new Links(""), plan, List.of(new LessonFact("13-joints", "Joints", 30), new LessonFact("07-conductors", "Conductors", 20)), "0.kind=lights")));
         assertEquals(plan.circuit().nodes().size(), page.select(".plan [data-part]").size());
         assertEquals(plan.chosen().size(), page.select("ol.reasons > li").size());
         assertEquals("lessons/13-joints.html", page.select("#job-lessons ~ ol a").attr("href"));

@@ -3,6 +3,7 @@ package loomwright.circuit.page;
 import java.util.List;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.WorkedCircuits;
+import loomwright.markup.Balance;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 
@@ -14,7 +15,7 @@ final class Written {
     private Written() {}
 
     static Element read(String html) {
-        return Jsoup.parseBodyFragment(html).body();
+        return Jsoup.parseBodyFragment(Balance.held(html)).body();
     }
 
     /** The rows of the body of a table, each its cells with a bar between. */

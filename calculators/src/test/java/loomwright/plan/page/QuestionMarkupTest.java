@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import loomwright.markup.Balance;
 import loomwright.plan.Answers;
 import loomwright.plan.JobTexts;
 import loomwright.plan.Obstacle;
@@ -24,7 +25,7 @@ class QuestionMarkupTest {
     }
 
     private static Document screen(JobTexts texts, int at) {
-        return Jsoup.parse(QuestionMarkup.of(texts, Screen.of(texts).get(at), UnitSystem.METRIC));
+        return Jsoup.parse(Balance.held(QuestionMarkup.of(texts, Screen.of(texts).get(at), UnitSystem.METRIC)));
     }
 
     private static List<String> does(Document screen) {
@@ -87,14 +88,14 @@ class QuestionMarkupTest {
 
     @Test
     void whatStandsInTheWayLeadsToItsAnswer() {
-        Document page = Jsoup.parse(ObstacleMarkup.of(new Obstacle(1, "route", "It is too far.", "Feed it from nearer.")));
+        Document page = Jsoup.parse(Balance.held(ObstacleMarkup.of(new Obstacle(1, "route", "It is too far.", "Feed it from nearer."))));
         assertEquals("1 route", page.selectFirst("button").attr("data-item") + " " + page.selectFirst("button").attr("data-asks"));
         assertTrue(page.text().contains("It is too far. What would help: Feed it from nearer."), page.text());
         JobTexts texts = things(2);
-        Document changes = Jsoup.parse(ObstacleMarkup.changes(texts, true));
+        Document changes = Jsoup.parse(Balance.held(ObstacleMarkup.changes(texts, true)));
         assertEquals(10, changes.select("button[data-screen]").size(), "every screen but the plan");
         assertTrue(changes.selectFirst("details").hasAttr("open"));
-        assertEquals(false, Jsoup.parse(ObstacleMarkup.changes(texts, false)).selectFirst("details").hasAttr("open"));
+        assertEquals(false, Jsoup.parse(Balance.held(ObstacleMarkup.changes(texts, false))).selectFirst("details").hasAttr("open"));
     }
 
     /** Every job wants the lessons on dangers, fuse-links, joints and proving; a switch and outlets one more each. */
