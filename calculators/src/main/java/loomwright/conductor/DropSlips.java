@@ -45,6 +45,11 @@ final class DropSlips {
     }
 
     private static void addShares(WorkingBuilder working, Values values) {
+        Quantity share = DropFormulas.SHARE.value(values, Units.PERCENT);
+        working.slip(
+                "percent-for-volts", "voltage-at-load", "The percent taken for volts",
+                "A share in percent is no number of volts: only volts can be taken from volts.", DropFormulas.LOAD_VOLTAGE,
+                values.with(Symbols.DROP, Quantity.of(share.value(), Units.VOLT)));
         working.slip(
                 "share-of-the-load-voltage", "drop-percent", "The share taken of the voltage at the load",
                 "The allowances are shares of the supply voltage.", SHARE_OF_LOAD, values);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loomwright.markup.Html;
 import loomwright.markup.StepLine;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.Finding;
 import loomwright.worked.Output;
 import loomwright.worked.Slip;
@@ -93,7 +93,7 @@ final class KeyMarkup {
         StringBuilder text = new StringBuilder();
         if (task.working() != null) {
             for (Slip slip : task.working().slips()) {
-                if (task.question().asked().contains(slip.output()) && !AnswerCheck.agrees(slip.value(), task.answer(slip.output()))) {
+                if (task.question().asked().contains(slip.output()) && Agreement.isApart(slip.value(), task.answer(slip.output()))) {
                     text.append(text.length() == 0 ? "Wrong answers and where they come from: " : "; ").append(slip.value().text(3)).append(", ").append(slip.name());
                 }
             }

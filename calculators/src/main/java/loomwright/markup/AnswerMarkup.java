@@ -2,9 +2,9 @@ package loomwright.markup;
 
 import java.util.ArrayList;
 import java.util.List;
+import loomwright.practice.AnswerCheck;
 import loomwright.quantity.Unit;
 import loomwright.quantity.Units;
-import loomwright.worked.AnswerCheck;
 import loomwright.worked.Output;
 
 /** The form that takes the reader's own answer, and the reply to it. */

@@ -5,12 +5,11 @@ import java.util.List;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Unit;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.ConversionStep;
 import loomwright.worked.FormulaStep;
 import loomwright.worked.Slip;
 import loomwright.worked.Step;
-import loomwright.worked.Stray;
 import loomwright.worked.Working;
 
 /** A working whose steps a reader does. Steps that compute can be blanks; what is read from a table or chosen from a series stays. */
@@ -81,27 +80,43 @@ public final class Exercise {
             String wrongKind = "Your figure is in " + named(figure.unit()) + ", but this step gives " + named(unit) + ".";
             return new BlankCheck(BlankCheck.Kind.UNIT, wrongKind, null);
         }
-        if (AnswerCheck.agrees(figure, right)) {
-            return new BlankCheck(BlankCheck.Kind.RIGHT, "Right.", figure);
-        }
-        return wrong(at, figure, right, own);
-    }
-
-    private BlankCheck wrong(int at, Quantity figure, Quantity right, Quantity[] own) {
         Quantity followed = chain.again(at, wrongOnes(at, own));
-        if (followed != null && AnswerCheck.agrees(figure, followed)) {
+        if (followed != null && Agreement.agrees(figure, followed) && isAnother(figure, followed, right)) {
             return new BlankCheck(
                     BlankCheck.Kind.CREDITED,
                     "Right method. The figure differs only because it starts from your own figure of " + steps(at, own)
                             + ". Put that right, then this one follows.",
                     figure);
         }
-        for (Slip slip : working.slips()) {
-            if (MendedWorking.leadsTo(working, chain, slip, at, figure)) {
-                return new BlankCheck(
-                        BlankCheck.Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words(), figure);
+        Slip slip = slip(at, figure, right);
+        if (slip != null) {
+            return new BlankCheck(
+                    BlankCheck.Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words(), figure);
+        }
+        return Agreement.agrees(figure, right) ? new BlankCheck(BlankCheck.Kind.RIGHT, "Right.", figure) : unknown(figure, right);
+    }
+
+    /** Whether a figure is not the right one, but one that was worked out with a mistake. */
+    private static boolean isAnother(Quantity figure, Quantity mistaken, Quantity right) {
+        return !Agreement.agrees(figure, right) || Agreement.isRather(figure, mistaken, right);
+    }
+
+    /** The slip that explains a figure best: one made at this step, then one on the way to a later one, then one that was made before. */
+    private Slip slip(int at, Quantity figure, Quantity right) {
+        for (boolean before : new boolean[] {false, true}) {
+            for (Slip slip : working.slips()) {
+                Spoilt each = new Spoilt(working, chain, slip);
+                Quantity there = each.figure(at);
+                boolean explained = each.isMadeBefore(at) == before && each.explains(at, figure);
+                if (explained && isAnother(figure, there == null ? right : there, right)) {
+                    return slip;
+                }
             }
         }
+        return null;
+    }
+
+    private BlankCheck unknown(Quantity figure, Quantity right) {
         String stray = Stray.words(working, right, figure);
         if (!stray.isEmpty()) {
             return new BlankCheck(stray.startsWith("The digits") ? BlankCheck.Kind.UNIT : BlankCheck.Kind.DIFFERS, stray, figure);
@@ -114,7 +129,7 @@ public final class Exercise {
     private Quantity[] wrongOnes(int at, Quantity[] own) {
         Quantity[] wrong = new Quantity[working.steps().size()];
         for (int i = 0; i < at; i++) {
-            boolean isWrong = own[i] != null && !AnswerCheck.agrees(own[i], working.steps().get(i).result());
+            boolean isWrong = own[i] != null && !Agreement.agrees(own[i], working.steps().get(i).result());
             wrong[i] = isWrong ? own[i] : null;
         }
         return wrong;

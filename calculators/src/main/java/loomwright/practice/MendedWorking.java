@@ -6,11 +6,10 @@ import loomwright.formula.Formula;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.ChoiceStep;
 import loomwright.worked.ConversionStep;
 import loomwright.worked.FormulaStep;
-import loomwright.worked.Result;
 import loomwright.worked.Slip;
 import loomwright.worked.Step;
 import loomwright.worked.Working;
@@ -30,10 +29,11 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
         Chain chain = new Chain(working);
         List<MendedWorking> all = new ArrayList<>();
         for (Slip slip : working.slips()) {
-            int at = place(working, slip);
+            int at = Spoilt.place(working, slip);
             // Nobody writes "I = 1000 × I"; such a slip is known when it is made, and no step to mend.
             boolean ofItself = slip.formula().symbols().lastIndexOf(slip.formula().subject()) > 0;
-            if (at >= 0 && working.steps().size() > 1 && !ofItself) {
+            boolean plain = at >= 0 && !Agreement.agrees(slip.value(), working.steps().get(at).result());
+            if (plain && working.steps().size() > 1 && !ofItself) {
                 FormulaStep earlier = earlier(working, chain, slip, at);
                 FormulaStep spoilt = earlier != null ? earlier : spoilt((FormulaStep) working.steps().get(at), slip.formula(), slip.values(), slip.value());
                 all.add(with(working, slip, earlier == null ? at : step(working, earlier), spoilt));
@@ -72,7 +72,7 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
                 Symbol letter = step.formula().symbols().get(1);
                 Quantity bare = step.values().of(letter);
                 boolean alike = bare.dimension().equals(step.result().dimension());
-                if (alike && !AnswerCheck.agrees(bare, step.result()) && leadsTo(working, chain, slip, i, bare)) {
+                if (alike && !Agreement.agrees(bare, step.result()) && new Spoilt(working, chain, slip).explains(i, bare)) {
                     return spoilt(step, new Formula(step.formula().subject(), letter), step.values(), bare);
                 }
             }
@@ -109,33 +109,6 @@ public record MendedWorking(List<Step> steps, int at, Slip slip) {
         }
         others.add(seeds.below(others.size() + 1), slip.name());
         return others;
-    }
-
-    /** The step whose figure the slip spoils: it gives the answer of the slip under the same letter. −1 if there is none. */
-    static int place(Working working, Slip slip) {
-        Result result = working.result(slip.output().key());
-        for (int i = 0; result != null && i < working.steps().size(); i++) {
-            boolean sameLetter = working.steps().get(i) instanceof FormulaStep step
-                    && step.formula().subject().equals(slip.formula().subject());
-            if (sameLetter && working.steps().get(i).result().isSame(result.quantity())) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** Whether a figure is that of a slip at its step, or an earlier one from which the figure of the slip follows. */
-    static boolean leadsTo(Working working, Chain chain, Slip slip, int at, Quantity figure) {
-        int place = place(working, slip);
-        if (place < at) {
-            return false;
-        }
-        Quantity[] figures = new Quantity[working.steps().size()];
-        figures[at] = figure;
-        for (int i = at + 1; i <= place; i++) {
-            figures[i] = chain.again(i, figures);
-        }
-        return figures[place] != null && AnswerCheck.agrees(figures[place], slip.value());
     }
 
     private static MendedWorking with(Working working, Slip slip, int at, FormulaStep spoilt) {

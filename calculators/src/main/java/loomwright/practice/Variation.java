@@ -11,7 +11,7 @@ import loomwright.conductor.Surroundings;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Units;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.Calculator;
 import loomwright.worked.Comparison;
 import loomwright.worked.Field;
@@ -168,7 +168,7 @@ public record Variation(Map<String, String> entries, Working working) {
         boolean last = true;
         for (int i = working.steps().size() - 1; i >= 0; i--) {
             if (working.steps().get(i) instanceof FormulaStep) {
-                boolean other = !AnswerCheck.agrees(working.steps().get(i).result(), printed.steps().get(i).result());
+                boolean other = !Agreement.agrees(working.steps().get(i).result(), printed.steps().get(i).result());
                 if (other && (last || anyWillDo)) {
                     return true;
                 }

@@ -141,7 +141,7 @@ public final class WorkingBuilder {
     /** With some numbers a mistake does no harm: then it is no mistake that gives another number. */
     private boolean givesTheRightNumber(Slip slip) {
         for (Result result : results) {
-            if (result.output().equals(slip.output()) && AnswerCheck.agrees(slip.value(), result.quantity())) {
+            if (result.output().equals(slip.output()) && !Agreement.isApart(slip.value(), result.quantity())) {
                 return true;
             }
         }

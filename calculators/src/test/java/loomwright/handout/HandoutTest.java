@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class HandoutTest {
                                 Outcome.of(task.question().calculator(), task.entries()).working().result(asked.key()).quantity().base(), task.answer(asked).base(), where);
                         if (i > 0) {
                             Task before = sheets.get(i - 1).tasks().get(j);
-                            assertFalse(AnswerCheck.agrees(task.answer(asked), before.answer(asked)), where);
+                            assertFalse(Agreement.agrees(task.answer(asked), before.answer(asked)), where);
                             assertNotEquals(before.answerText(asked), task.answerText(asked), where);
                         }
                     }
@@ -50,7 +50,7 @@ class HandoutTest {
                 for (Output asked : question.varies() ? question.asked() : List.<Output>of()) {
                     for (Sheet one : sheets) {
                         int at = j;
-                        long alike = sheets.stream().filter(other -> AnswerCheck.agrees(one.tasks().get(at).answer(asked), other.tasks().get(at).answer(asked))).count();
+                        long alike = sheets.stream().filter(other -> Agreement.agrees(one.tasks().get(at).answer(asked), other.tasks().get(at).answer(asked))).count();
                         assertTrue(alike == 1 || alike * 8 <= people, question.key() + ": " + alike + " of " + people);
                     }
                 }

@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 import loomwright.markup.Balance;
 import loomwright.markup.Html;
-import loomwright.worked.AnswerCheck;
+import loomwright.practice.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
 import loomwright.worked.Slip;
@@ -123,7 +124,7 @@ class SheetStructureTest {
                     assertEquals(task.question().asked().size(), asked.get(at).select("p.gives").size());
                     assertEquals("Volts and amperes.", asked.get(at).selectFirst("p.said").text());
                     for (Slip slip : again.slips()) {
-                        if (task.question().asked().contains(slip.output()) && !AnswerCheck.agrees(slip.value(), task.answer(slip.output()))) {
+                        if (task.question().asked().contains(slip.output()) && !Agreement.agrees(slip.value(), task.answer(slip.output()))) {
                             assertTrue(asked.get(at).selectFirst("p.slips").text().contains(plain(slip.value().text(3) + ", " + slip.name())));
                             slips++;
                         }

@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loomwright.supply.DayEnergy;
-import loomwright.worked.AnswerCheck;
+import loomwright.practice.AnswerCheck;
 import loomwright.worked.Description;
 import loomwright.worked.EntryFault;
 import org.junit.jupiter.api.Test;

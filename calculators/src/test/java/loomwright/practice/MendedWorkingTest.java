@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loomwright.quantity.Quantity;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.ChoiceStep;
 import loomwright.worked.FormulaStep;
 import loomwright.worked.Working;
@@ -46,7 +46,7 @@ class MendedWorkingTest {
     private static void holds(Working working, MendedWorking mended) {
         String name = mended.slip().key();
         FormulaStep spoilt = (FormulaStep) mended.steps().get(mended.at());
-        assertFalse(AnswerCheck.agrees(spoilt.result(), working.steps().get(mended.at()).result()), name);
+        assertFalse(Agreement.agrees(spoilt.result(), working.steps().get(mended.at()).result()), name);
         for (int at = 0; at < mended.steps().size(); at++) {
             if (mended.steps().get(at) instanceof FormulaStep step) {
                 double shown = step.formula().value(step.values(), step.result().unit()).value();

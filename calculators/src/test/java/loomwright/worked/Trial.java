@@ -3,6 +3,7 @@ package loomwright.worked;
 import java.util.HashMap;
 import java.util.Map;
 import loomwright.catalogue.Catalogue;
+import loomwright.practice.AnswerCheck;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 

@@ -4,7 +4,7 @@ import java.util.function.Supplier;
 import loomwright.markup.AnswerMarkup;
 import loomwright.markup.Place;
 import loomwright.markup.TypedQuantity;
-import loomwright.worked.AnswerCheck;
+import loomwright.practice.AnswerCheck;
 import loomwright.worked.Output;
 import loomwright.worked.Working;
 import org.teavm.jso.dom.html.HTMLElement;

@@ -16,7 +16,7 @@ import loomwright.handout.Selection;
 import loomwright.handout.Sheet;
 import loomwright.handout.SheetMarkup;
 import loomwright.handout.Task;
-import loomwright.worked.AnswerCheck;
+import loomwright.worked.Agreement;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
 import org.junit.jupiter.api.DynamicTest;
@@ -57,9 +57,9 @@ class SheetLawsIT {
         assertEquals(List.of(), Outcome.of(task.question().calculator(), task.entries()).faults(), where);
         for (Output box : task.question().varies() ? task.question().asked() : List.<Output>of()) {
             assertEquals(List.of(), task.stops(), where + ": " + task.entries());
-            long alike = sheets.stream().filter(other -> AnswerCheck.agrees(task.answer(box), other.tasks().get(number).answer(box))).count();
+            long alike = sheets.stream().filter(other -> Agreement.agrees(task.answer(box), other.tasks().get(number).answer(box))).count();
             assertTrue(alike * 8 <= PEOPLE, where + ": " + alike + " share " + box.label());
-            boolean beside = person > 0 && AnswerCheck.agrees(task.answer(box), sheets.get(person - 1).tasks().get(number).answer(box));
+            boolean beside = person > 0 && Agreement.agrees(task.answer(box), sheets.get(person - 1).tasks().get(number).answer(box));
             assertFalse(beside, where);
         }
     }

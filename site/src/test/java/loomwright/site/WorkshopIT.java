@@ -13,6 +13,7 @@ import loomwright.handout.Printout;
 import loomwright.handout.Selection;
 import loomwright.handout.Sheet;
 import loomwright.handout.Task;
+import loomwright.worked.Agreement;
 import loomwright.worked.Output;
 import loomwright.worked.Slip;
 import org.junit.jupiter.api.AfterEach;
@@ -94,7 +95,7 @@ class WorkshopIT {
                 answer(place, task.answerText(asked));
                 assertTrue(reply(place).startsWith("Your answer agrees."), reply(place));
                 for (Slip slip : task.working().slips()) {
-                    if (slip.output().equals(asked) && !loomwright.worked.AnswerCheck.agrees(slip.value(), task.answer(asked))) {
+                    if (slip.output().equals(asked) && !Agreement.agrees(slip.value(), task.answer(asked))) {
                         answer(place, slip.value().text());
                         assertTrue(reply(place).contains("known slip"), reply(place));
                         slips++;

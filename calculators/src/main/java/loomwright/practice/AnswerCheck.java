@@ -1,8 +1,13 @@
-package loomwright.worked;
+package loomwright.practice;
 
 import loomwright.quantity.NumberText;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
+import loomwright.worked.Agreement;
+import loomwright.worked.Output;
+import loomwright.worked.Result;
+import loomwright.worked.Slip;
+import loomwright.worked.Working;
 
 /**
  * Compares a reader's own answer with the working.
@@ -12,7 +17,6 @@ import loomwright.quantity.QuantityText;
  * @param slip the slip that gives the reader's number, or null
  */
 public record AnswerCheck(Kind kind, String words, Slip slip) {
-    private static final double AGREES_WITHIN = 0.01;
     private static final double CLOSE_WITHIN = 0.05;
 
     /** What came of a comparison. */
@@ -50,16 +54,17 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
     private static AnswerCheck compare(Working working, Output asked, Quantity answer) {
         Result result = working.answer(asked.key());
         Quantity right = result == null ? null : result.quantity();
-        if (right != null && agrees(answer, right)) {
+        Slip slip = nearestSlip(working, asked, answer);
+        if (right != null && Agreement.agrees(answer, right)
+                && (slip == null || !Agreement.isRather(answer, figure(working, asked, slip), right))) {
             return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours(right), null);
         }
-        Slip slip = nearestSlip(working, asked, answer);
         if (slip != null) {
             return new AnswerCheck(
                     Kind.SLIP, "This number comes from a known slip: " + slip.name() + ". " + slip.words() + " " + ours(right), slip);
         }
-        if (right != null && difference(answer, right) <= CLOSE_WITHIN) {
-            String away = NumberText.significant(100 * difference(answer, right), 2) + " % away from the working.";
+        if (right != null && Agreement.difference(answer, right) <= CLOSE_WITHIN) {
+            String away = NumberText.significant(100 * Agreement.difference(answer, right), 2) + " % away from the working.";
             return new AnswerCheck(
                     Kind.CLOSE, "Close: your answer is " + away + " Rounding in the middle of a working does this. " + ours(right), null);
         }
@@ -77,28 +82,28 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
         return right == null ? "The working ends without this figure: read its checks." : "The working gives " + right.text() + ".";
     }
 
+    /** Of the slips made at the answer itself the nearest, else of those made on the way to it. */
     private static Slip nearestSlip(Working working, Output asked, Quantity answer) {
         Slip nearest = null;
+        double least = Double.MAX_VALUE;
         for (Slip slip : working.slips()) {
-            boolean sameOutput = slip.output().equals(asked);
-            if (sameOutput && agrees(answer, slip.value())) {
-                boolean nearer = nearest == null || difference(answer, slip.value()) < difference(answer, nearest.value());
-                nearest = nearer ? slip : nearest;
+            Quantity figure = figure(working, asked, slip);
+            if (figure != null && Agreement.agrees(answer, figure)) {
+                double apart = Agreement.difference(answer, figure) + (slip.output().equals(asked) ? 0 : 1);
+                nearest = apart < least ? slip : nearest;
+                least = Math.min(apart, least);
             }
         }
         return nearest;
     }
 
-    /** Whether a number is the right one, but for rounding. */
-    public static boolean agrees(Quantity answer, Quantity right) {
-        return difference(answer, right) <= AGREES_WITHIN;
-    }
-
-    /** The difference as a share of what it is held against. */
-    private static double difference(Quantity answer, Quantity against) {
-        double base = against.base();
-        double apart = Math.abs(answer.base() - base);
-        return apart == 0 ? 0 : apart / Math.max(Math.abs(base), 1e-300);
+    /** What the answer becomes by a slip made at it or on the way to it; null if it stays as it is. */
+    private static Quantity figure(Working working, Output asked, Slip slip) {
+        if (slip.output().equals(asked)) {
+            return slip.value();
+        }
+        Result result = working.result(asked.key());
+        return result == null ? null : new Spoilt(working, new Chain(working), slip).answer(result);
     }
 
     private static AnswerCheck unreadable(String words) {
