@@ -71,6 +71,11 @@ public record Protection(
         return clearingIntegral != null || openingTime != null || holdingTime != null || saysWhatItBreaks();
     }
 
+    /** Whether it has a figure that another of its kind and rating may lack. */
+    public boolean hasFiguresToLend() {
+        return saysSomething() || openingCurrent != null || holdingCurrent != null || holderRating != null;
+    }
+
     /** Whether by the point of its curve that was entered it holds a current for a time. */
     public boolean holds(Quantity current, Quantity time) {
         boolean known = holdingCurrent != null && holdingTime != null;

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.SortedSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import loomwright.catalogue.Catalogue;
 import loomwright.generator.content.Content;
 import loomwright.generator.content.ContentReader;
@@ -33,10 +35,10 @@ class TurnedExamplesTest {
     private static final Path CONTENT = Path.of("../content");
     private static final double ROUNDING = 0.002;
 
-    private final Map<Turned.Kind, Integer> counts = new EnumMap<>(Turned.Kind.class);
-    private final TreeSet<String> fields = new TreeSet<>();
-    private final TreeSet<String> answered = new TreeSet<>();
-    private final TreeSet<String> calculators = new TreeSet<>();
+    private final Map<Turned.Kind, Integer> counts = new ConcurrentHashMap<>();
+    private final SortedSet<String> fields = new ConcurrentSkipListSet<>();
+    private final SortedSet<String> answered = new ConcurrentSkipListSet<>();
+    private final SortedSet<String> calculators = new ConcurrentSkipListSet<>();
 
     private static List<Example> examples() {
         Problems problems = new Problems();
@@ -48,20 +50,20 @@ class TurnedExamplesTest {
 
     @Test
     void theAnswerPutBackGivesTheResult() {
-        List<String> wrong = new ArrayList<>();
-        for (Example example : examples()) {
-            for (Field field : example.calculator().description().fields()) {
-                if (field instanceof QuantityField quantity) {
-                    for (Result result : example.working().results()) {
-                        turn(example, quantity, result, wrong);
-                    }
-                }
-            }
-        }
+        List<String> wrong = Collections.synchronizedList(new ArrayList<>());
+        examples().parallelStream().forEach(example -> turnAll(example, wrong));
         System.out.println(counts + "; " + calculators.size() + " calculators, " + answered.size() + " of " + fields.size() + " fields answer");
         assertEquals(Catalogue.all().size(), calculators.size(), calculators.toString());
         assertTrue(counts.get(Turned.Kind.WORKED_OUT) >= 1000 && answered.size() >= 200, counts + " " + answered.size());
         assertTrue(wrong.isEmpty(), String.join("\n", wrong));
+    }
+
+    private void turnAll(Example example, List<String> wrong) {
+        for (Field field : example.calculator().description().fields()) {
+            if (field instanceof QuantityField quantity) {
+                example.working().results().forEach(result -> turn(example, quantity, result, wrong));
+            }
+        }
     }
 
     private void turn(Example example, QuantityField field, Result result, List<String> wrong) {

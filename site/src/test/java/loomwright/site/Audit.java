@@ -11,6 +11,11 @@ import java.util.Map;
  * it for each question would take longer than the audit.
  */
 final class Audit implements AutoCloseable {
+    /** Of all rules the only one that looks at colours. */
+    static final String CONTRAST = "color-contrast";
+
+    private static final String SCROLLS = "scrollable-region-focusable";
+
     private static final String RUN =
             """
             const done = arguments[arguments.length - 1];
@@ -36,6 +41,16 @@ final class Audit implements AutoCloseable {
         try (InputStream in = Audit.class.getResourceAsStream("/axe.min.js")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    /** What the page open now breaks; which formulas scroll it finds out a moment after a change. */
+    String violationsOnceSettled() {
+        String found = violations();
+        if (!found.contains(SCROLLS)) {
+            return found;
+        }
+        browser.until(() -> violations(SCROLLS).isEmpty());
+        return violations();
     }
 
     /** What the page open now breaks, of these rules or of all if none is named; an empty text if nothing. */

@@ -35,13 +35,16 @@ class EveryPageIT {
             document.head.append(style);
             """;
 
-    /** Each page is opened once for both looks at it, widest first. */
+    /** Each page is opened once for all looks at it; what changes it comes last. */
     @TestFactory
-    Stream<DynamicNode> everyPage(Browser browser) {
-        return BuiltSite.pages().stream().map(page -> DynamicContainer.dynamicContainer(page, List.of(
+    Stream<DynamicNode> everyPage(Browser browser) throws IOException {
+        Audit audit = new Audit(browser);
+        return BuiltSite.pages().stream().<DynamicNode>map(page -> DynamicContainer.dynamicContainer(page, List.of(
                 dynamicTest("opens without a word on the console or a request elsewhere: " + page, () -> opensQuietly(browser, page)),
+                dynamicTest("breaks no rule of the audit, in light or in dark: " + page, () -> breaksNoRule(browser, audit, page)),
+                dynamicTest("is whole on paper: " + page, () -> WholeOnPaper.isWhole(browser, page)),
                 dynamicTest("needs no sideways scroll on the smallest phone, at 400 %, with letters twice as large or far apart: " + page,
-                        () -> needsNoSidewaysScroll(browser, page)))));
+                        () -> needsNoSidewaysScroll(browser, page))))).onClose(audit::close);
     }
 
     private static void opensQuietly(Browser browser, String page) {
@@ -51,6 +54,13 @@ class EveryPageIT {
         for (String address : browser.loaded()) {
             assertTrue(address.startsWith("file:") || address.startsWith("data:"), address);
         }
+    }
+
+    private static void breaksNoRule(Browser browser, Audit audit, String page) {
+        assertEquals("", audit.violationsOnceSettled(), page);
+        browser.dark();
+        assertEquals("", audit.violations(Audit.CONTRAST), page + " in the dark");
+        browser.light();
     }
 
     private static void needsNoSidewaysScroll(Browser browser, String page) throws IOException {

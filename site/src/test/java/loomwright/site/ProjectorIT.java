@@ -25,6 +25,10 @@ class ProjectorIT {
     /** Fewer than one a minute of a lesson that is shown in an hour. */
     private static final int MOST_SCREENS = 40;
 
+    private static final int[][] SIZES = {{1280, 720}, {360, 640}};
+    /** A larger projector of the same shape shows the same, larger. */
+    private static final int[][] ALL_SIZES = {{1280, 720}, {1920, 1080}, {360, 640}};
+
     /**
      * Goes through all screens and their steps, then through the further examples, and lists what is cut, what scrolls, what cannot be reached, and
      * what is set too small to read across a room.
@@ -74,7 +78,7 @@ class ProjectorIT {
         assertEquals(lessons, views.size());
         return views.stream().map(page -> DynamicTest.dynamicTest(page, () -> {
             browser.light();
-            for (int[] size : new int[][] {{1280, 720}, {1920, 1080}, {360, 640}}) {
+            for (int[] size : page.equals(LESSON) ? ALL_SIZES : SIZES) {
                 browser.size(size[0], size[1]);
                 browser.visit(page);
                 assertEquals("", browser.run(CUT), size[0] + " x " + size[1]);

@@ -20,22 +20,22 @@ import loomwright.quantity.Units;
  * @param solution voltages and currents in its heaviest situations
  * @param currents the prospective fault current at every part
  * @param day the energy of a day
- * @param devices the devices by their rating in amperes, so that not all parts are gone through for each
+ * @param lenders the devices with figures of a data sheet, by their rating in amperes
  */
-record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents, DayOfCircuit day, Map<Double, List<Protection>> devices) {
+record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents, DayOfCircuit day, Map<Double, List<Protection>> lenders) {
     static Context of(Circuit circuit) {
-        Map<Double, List<Protection>> devices = new HashMap<>();
+        Map<Double, List<Protection>> lenders = new HashMap<>();
         for (Node node : circuit.nodes()) {
-            if (node.figures() instanceof Protection device) {
-                List<Protection> alike = devices.get(device.rating().base());
+            if (node.figures() instanceof Protection device && device.hasFiguresToLend()) {
+                List<Protection> alike = lenders.get(device.rating().base());
                 if (alike == null) {
                     alike = new ArrayList<>();
-                    devices.put(device.rating().base(), alike);
+                    lenders.put(device.rating().base(), alike);
                 }
                 alike.add(device);
             }
         }
-        return new Context(circuit, CircuitSolution.of(circuit), FaultCurrents.of(circuit), DayOfCircuit.of(circuit), devices);
+        return new Context(circuit, CircuitSolution.of(circuit), FaultCurrents.of(circuit), DayOfCircuit.of(circuit), lenders);
     }
 
     Supply battery() {
@@ -52,8 +52,9 @@ record Context(Circuit circuit, CircuitSolution solution, FaultCurrents currents
      */
     Protection sheet(Node device) {
         Protection sheet = (Protection) device.figures();
-        for (Protection alike : devices.get(sheet.rating().base())) {
-            sheet = sheet.filledFrom(alike);
+        List<Protection> alike = lenders.get(sheet.rating().base());
+        for (int i = 0; alike != null && i < alike.size(); i++) {
+            sheet = sheet.filledFrom(alike.get(i));
         }
         return sheet;
     }

@@ -46,11 +46,11 @@ final class HeatCheck implements PartCheck {
             Quantity highest = currents.highest(node.parent());
             Opening atLowest = opening(lowest);
             Opening atHighest = highest == null ? atLowest : opening(highest);
-            Finding low = at(atLowest);
-            Finding high = highest == null ? low : at(atHighest);
+            Judged low = at(atLowest);
+            Judged high = highest == null ? low : at(atHighest);
             boolean alike = low.verdict() == high.verdict();
             boolean lowestIsWorse = alike ? atLowest.hardship() >= atHighest.hardship() : low.verdict().isWorseThan(high.verdict());
-            findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, lowestIsWorse ? low : high);
+            findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, (lowestIsWorse ? low : high).finding());
         }
 
         /** Below twice its rating a device may take minutes. */
@@ -77,72 +77,91 @@ final class HeatCheck implements PartCheck {
                     HeatingFormulas.longestTime(current, conductor.copper(), conductor.insulation().row()));
         }
 
-        private Finding at(Opening race) {
-            Protection protection = protection();
+        private Judged at(Opening race) {
             OpeningTimes times = race.times();
-            Quantity current = race.current();
-            Quantity longest = race.longest();
             Row insulation = conductor.insulation().row();
-            String opening = "A short circuit of " + current.text(3) + " in " + node.title() + ": ";
             if (times == null || times.latest() == null) {
                 return unknown(
-                        opening + "the conductor stands it for " + words(longest) + ", but no time is published by which a " + protection.words()
-                                + " has opened.",
-                        longest, race, times == null ? insulation.source() : times.source(), insulation);
+                        () -> "the conductor stands it for " + words(race.longest()) + ", but no time is published by which a "
+                                + protection().words() + " has opened.",
+                        race.longest(), race, times == null ? insulation.source() : times.source(), insulation);
             }
-            boolean passed = Comparison.atMost(times.latest(), longest);
-            boolean failed = times.earliest() != null && times.earliest().base() > longest.base();
+            boolean passed = Comparison.atMost(times.latest(), race.longest());
+            boolean failed = times.earliest() != null && times.earliest().base() > race.longest().base();
             boolean weak = failed ? times.earliestIsWeak() : times.latestIsWeak();
             Source timesSource = failed ? times.earliestSource() : times.source();
             Source source = weak || !passed && !failed ? timesSource : Comparison.weaker(insulation.source(), currents.source());
-            String words = opening + "the conductor stands it for " + words(longest) + "; a " + protection.words()
+            Later<String> words = () -> "the conductor stands it for " + words(race.longest()) + "; a " + protection().words()
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
                     + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
             if (!failed && (!passed || weak || !source.standing().mayPass())) {
                 return unknown(words, times.latest(), race, source, insulation);
             }
-            return new Finding(
-                    failed ? Verdict.STOP : Verdict.PASSED, words, failed ? times.earliest() : times.latest(), longest, source,
-                    failed ? SOONER : "");
+            Verdict verdict = failed ? Verdict.STOP : Verdict.PASSED;
+            return new Judged(verdict, () -> new Finding(
+                    verdict, opening(race) + words.get(), failed ? times.earliest() : times.latest(), race.longest(), source, failed ? SOONER : ""));
+        }
+
+        private String opening(Opening race) {
+            return "A short circuit of " + race.current().text(3) + " in " + node.title() + ": ";
         }
 
         /** The clearing integral of the device settles it where its gates do not. */
-        private Finding unknown(String words, Quantity figure, Opening race, Source source, Row insulation) {
+        private Judged unknown(Later<String> words, Quantity figure, Opening race, Source source, Row insulation) {
             Quantity current = race.current();
             Quantity longest = race.longest();
             Protection sheet = context.sheet(device);
             Quantity stands = HeatingFormulas.integral(conductor.copper(), insulation);
             Quantity opened = sheet.openedBy(current);
-            MissingFigure missing = new MissingFigure(
-                    "clearing-i2t", "clearing integral I²t of the " + sheet.words(), "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve");
             // At more current than that of the point it opens sooner, so a longer time says nothing there.
             boolean decides = opened != null && (Comparison.atMost(opened, longest) || AT_THE_POINT * current.base() <= sheet.openingCurrent().base());
             if (decides) {
-                return Comparison.of(
+                return Judged.of(Comparison.of(
                                 "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
                         .atMost(longest, "what the conductor stands", insulation.source())
                         .restingOn(sheet.figuresFrom())
-                        .settledBy(missing)
-                        .otherwise(Verdict.STOP, SOONER)
-                        .finding();
+                        .settledBy(missing(sheet))
+                        .otherwise(Verdict.STOP, SOONER));
             }
             if (sheet.clearingIntegral() != null) {
-                return Comparison.of(
+                return Judged.of(Comparison.of(
                                 "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
                         .atMost(stands, "what the conductor stands", insulation.source())
                         .restingOn(sheet.figuresFrom())
-                        .settledBy(missing)
-                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor.")
-                        .finding();
+                        .settledBy(missing(sheet))
+                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor."));
             }
-            return Finding.notKnown(
-                    words + " It stands " + stands.text(3) + ".", figure, source, missing);
+            return new Judged(Verdict.NOT_KNOWN, () -> Finding.notKnown(
+                    opening(race) + words.get() + " It stands " + stands.text(3) + ".", figure, source, missing(sheet)));
+        }
+
+        private static MissingFigure missing(Protection sheet) {
+            return new MissingFigure(
+                    "clearing-i2t", "clearing integral I²t of the " + sheet.words(),
+                    "the data sheet of the device: total clearing I²t, in A²s; or a point of its curve");
         }
 
         /** The equation is made for 5 s at most, so a longer time is not stated. */
         private static String words(Quantity time) {
             boolean beyond = time.base() > HeatingFormulas.VALID_TO.base();
             return beyond ? "more than " + HeatingFormulas.VALID_TO.text() : time.in(Units.SECOND).text(3);
+        }
+    }
+
+    /** What is put together only if it is wanted. */
+    private interface Later<T> {
+        T get();
+    }
+
+    /** What one end of the range of current comes to. */
+    private record Judged(Verdict verdict, Later<Finding> made) {
+        static Judged of(Comparison comparison) {
+            Finding finding = comparison.finding();
+            return new Judged(finding.verdict(), () -> finding);
+        }
+
+        Finding finding() {
+            return made.get();
         }
     }
 

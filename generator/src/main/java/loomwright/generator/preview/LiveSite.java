@@ -8,8 +8,6 @@ import loomwright.generator.problem.Mishap;
 
 /** The site in memory, as it was built last. */
 final class LiveSite {
-    private static final int WARM_UP_BUILDS = 12;
-
     private final SiteBuild build;
     private volatile State state = new State(Map.of(), "The site has not been built yet.");
 
@@ -29,10 +27,11 @@ final class LiveSite {
      * Writes some lessons again, while the author still reads: the first runs of a program are slow. Each time it does what it does after
      * a save of that lesson, so a save meanwhile waits no longer than after another.
      *
+     * @param builds how often at most
      * @param wanted whether there is something better to do
      */
-    void warmUp(BooleanSupplier wanted) {
-        for (int i = 0; i < WARM_UP_BUILDS && !wanted.getAsBoolean(); i++) {
+    void warmUp(int builds, BooleanSupplier wanted) {
+        for (int i = 0; i < builds && !wanted.getAsBoolean(); i++) {
             build.forgetALesson();
             rebuild();
         }

@@ -15,6 +15,11 @@ import loomwright.generator.build.SiteBuild;
 
 /** Serves the site from memory, and builds it again whenever a file is saved. */
 public final class Preview implements AutoCloseable {
+    /** Before the address is told: then the first save, however soon, is no slower than an author puts up with. */
+    private static final int BUILDS_BEFORE_OPENING = 2;
+    /** While the author reads. */
+    private static final int BUILDS_AFTER_OPENING = 10;
+
     private final LiveSite site;
     private final FolderWatch watch;
     private final EventStreams pages = new EventStreams();
@@ -40,6 +45,7 @@ public final class Preview implements AutoCloseable {
         this.log = log;
         this.watch = new FolderWatch(folders);
         rebuild();
+        site.warmUp(BUILDS_BEFORE_OPENING, watch::hasChanged);
         server.createContext("/", this::serve);
         server.setExecutor(threads);
         server.start();
@@ -52,7 +58,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private void follow() {
-        site.warmUp(watch::hasChanged);
+        site.warmUp(BUILDS_AFTER_OPENING, watch::hasChanged);
         try {
             while (watch.awaitChange()) {
                 rebuild();
