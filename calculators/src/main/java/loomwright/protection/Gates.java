@@ -73,6 +73,13 @@ final class Gates {
         return strong == null ? nearest(share, false, true) : strong;
     }
 
+    /** The gate that says soonest that it has opened, weak or not: it may stop a design and never pass one. Null if there is none. */
+    Gate soonest(Quantity share) {
+        Gate strong = nearest(share, false, false);
+        Gate weak = nearest(share, false, true);
+        return strong == null || weak != null && weak.longest().base() < strong.longest().base() ? weak : strong;
+    }
+
     /** The nearest gate on the other side, which a hasty reader takes instead; null if there is none. */
     Gate wrongForLatest(Quantity share) {
         Gate above = null;

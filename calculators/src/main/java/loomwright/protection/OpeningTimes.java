@@ -46,6 +46,17 @@ public final class OpeningTimes {
         return bracket.latestTime();
     }
 
+    /** The time by which it has opened if what is only remembered counts as well: it may stop a design and never pass one; null if there is none. */
+    public Quantity soonest() {
+        Gate gate = bracket.gates().soonest(bracket.share());
+        return gate == null ? null : gate.longest();
+    }
+
+    /** Where {@link #soonest} comes from. */
+    public Source soonestSource() {
+        return bracket.gates().soonest(bracket.share()).basis();
+    }
+
     /** Whether the earliest time decides nothing: from memory, or of one device. */
     public boolean earliestIsWeak() {
         return bracket.earliest() != null && bracket.earliest().isWeak();

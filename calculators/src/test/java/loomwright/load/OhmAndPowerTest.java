@@ -41,6 +41,19 @@ class OhmAndPowerTest {
         assertEquals(Units.AMPERE, trial.working().steps().get(0).result().unit());
     }
 
+    /** The next calculators take 0.001 A to 1000 A, and 0.01 W to 10 kW at what a 12 V system may have. */
+    @ParameterizedTest(name = "{0} and {1}")
+    @CsvSource(delimiter = '|', value = {
+        "voltage=12 V | current=0.001 A | voltage-drop device-current", "voltage=12 V | current=0.0009 A | device-current", "voltage=12 V | current=0.0008 A | ",
+        "voltage=12.5 V | current=800 A | voltage-drop device-current", "voltage=12.5 V | current=800.1 A | voltage-drop", "voltage=12 V | current=1000 A | voltage-drop", "voltage=12 V | current=1000.1 A | ",
+        "voltage=5 V | current=1 A | voltage-drop", "voltage=40 V | current=1 A | voltage-drop"
+    })
+    void offersOnlyWhatTheNextCalculatorTakes(String first, String second, String offered) {
+        assertEquals(
+                offered == null ? "" : offered,
+                String.join(" ", Trial.of("ohm-and-power", first, second).working().nextQuestions().stream().map(each -> each.calculatorKey()).toList()));
+    }
+
     @Test
     void refusesEmptyFieldsByName() {
         assertEquals(

@@ -46,6 +46,12 @@ class OutletLoadTest {
     }
 
     @Test
+    void anOutletMayBeInUseAsLongAsItIsLive() {
+        assertEquals(12, Trial.of("outlet-load", "current=6 A", "hours=2 h", "live-hours=2 h").value("use-charge"), 1e-9);
+        assertTrue(Trial.of("outlet-load", "current=6 A", "hours=2.0001 h", "live-hours=2 h").refusal().startsWith("hours: Time in use"));
+    }
+
+    @Test
     void saysNothingOfWhatWasNotEntered() {
         Trial trial = Trial.of("outlet-load", "current=6 A");
         assertFalse(trial.answers("contact-heat"));

@@ -68,10 +68,10 @@ final class StartCheck implements PartCheck {
         String opening = node.title() + " starting: " + current.text(3) + " flow through " + device.title() + " for "
                 + lasts.text() + ". ";
         OpeningTimes times = OpeningTimes.of(protection.device().key(), protection.rating(), current);
-        if (times != null && times.latest() != null && Comparison.atMost(times.latest(), lasts)) {
+        if (times != null && times.soonest() != null && Comparison.atMost(times.soonest(), lasts)) {
             findings.add(Check.START, node, device, new Finding(
-                    Verdict.STOP, opening + "A " + protection.words() + " has opened by " + OpeningTimes.words(times.latest()) + ".", lasts,
-                    times.latest(), times.source(), "Take a slower kind or a larger rating, with a thicker conductor where it asks for one, or a load with a gentler start."));
+                    Verdict.STOP, opening + "A " + protection.words() + " has opened by " + OpeningTimes.words(times.soonest()) + ".", lasts,
+                    times.soonest(), times.soonestSource(), "Take a slower kind or a larger rating, with a thicker conductor where it asks for one, or a load with a gentler start."));
         } else if (times != null && times.earliest() != null && Comparison.atLeast(times.earliest(), lasts) && !times.earliestIsWeak()
                 && times.earliestSource().standing().mayPass()) {
             findings.add(Check.START, node, device, new Finding(
