@@ -135,12 +135,20 @@ final class StepsMarkup {
     private void choice(ChoiceStep step) {
         List<Candidate> candidates = step.candidates();
         int hidden = sourced ? 0 : beforeTheLast(candidates);
-        if (hidden > 0) {
+        if (hidden > 0 && candidates.get(0).taken()) {
+            candidates(candidates.subList(0, 1));
+            html.tag("<details class=\"tried\"><summary>" + hidden + " others</summary>");
+            candidates(candidates.subList(1, candidates.size()));
+            html.tag("</details>");
+            candidates = List.of();
+        } else if (hidden > 0) {
             html.tag("<details class=\"tried\"><summary>" + hidden + " tried before</summary>");
             candidates(candidates.subList(0, hidden));
             html.tag("</details>");
         }
-        candidates(candidates.subList(hidden, candidates.size()));
+        if (!candidates.isEmpty()) {
+            candidates(candidates.subList(hidden, candidates.size()));
+        }
         if (step.result() == null) {
             html.tag("<p class=\"gives\">None of these fits.</p>");
         } else {
@@ -152,6 +160,9 @@ final class StepsMarkup {
 
     /** How many of a long list were tried before the one that nearly fits: those are looked at by who doubts. */
     private static int beforeTheLast(List<Candidate> candidates) {
+        if (!candidates.isEmpty() && candidates.get(0).taken()) {
+            return candidates.size() > 3 ? candidates.size() - 1 : 0;
+        }
         int last = candidates.size() - 1;
         while (last > 0 && !candidates.get(last).taken()) {
             last--;

@@ -110,6 +110,26 @@ class WorkingStructureTest {
         assertEquals("", FindingsMarkup.list(Links.NONE, working("ohm-and-power", Map.of("voltage", "12 V", "current", "5 A"))));
     }
 
+    /** A mistake that can happen to several results is told once, with what it gives for each. */
+    @Test
+    void aSlipOfSeveralResultsIsToldOnce() {
+        Element usb = Jsoup.parseBodyFragment(SlipsMarkup.of(working("device-current", Map.of("device-voltage", "5 V", "device-current", "3 A", "efficiency", "85 %")))).body();
+        List<String> told = usb.select("li.slip").eachText().stream().map(each -> each.substring(each.indexOf(": "))).toList();
+        assertEquals(told.stream().distinct().toList(), told);
+        // 15 W × 0.85 = 12.75 W; ÷ 12 V, ÷ 10.5 V and ÷ 14.6 V
+        Element multiplied = usb.select("li.slip:contains(Multiplied by the efficiency)").first();
+        assertTrue(multiplied.select(".value").eachText().containsAll(List.of("12.75 W", "1.0625 A", "1.214 A", "0.8733 A")), multiplied.text());
+    }
+
+    /** Of a long list whose first is taken, the one taken is seen, and the others are folded. */
+    @Test
+    void whatWasTakenIsNeverFoldedAway() {
+        Element place = Jsoup.parseBodyFragment(StepsMarkup.withoutSources(Links.NONE, working("fuse-place", Map.of("distance", "0.15 m", "rule-set", "33-cfr-source")))).body();
+        assertEquals(0, place.select("details.tried strong.value").size());
+        assertEquals(1, place.select(".candidates strong.value").size());
+        assertTrue(place.selectFirst("details.tried > summary").text().endsWith(" others"), place.text());
+    }
+
     /** Half and twice 0.6384 V; 0.3048 of it; 12 V less 5.32 % read as volts; 0.6384 ÷ 11.3616 and ÷ 13.8; 12 V + 0.6384 V; 12 V × 10 A. */
     @Test
     void slipsNameWhatTheyGiveHere() {

@@ -243,7 +243,7 @@ class LadderIT {
         Rungs rungs = rungs("voltage-drop");
         rungs.open(3);
         String whole = printed();
-        assertTrue(whole.contains("What it leaves out"), "without the button the page is printed as ever");
+        assertTrue(whole.contains("About this calculator"), "without the button the page is printed as ever");
         assertFalse(whole.contains("Your figure for"), whole);
         browser.run("window.print = () => {}");
         rungs.tabTo("[data-does=print]");
@@ -251,7 +251,7 @@ class LadderIT {
         String sheet = printed();
         assertTrue(sheet.contains("Your figure for voltage drop"), sheet);
         assertTrue(sheet.contains("Multiply by the current."), sheet);
-        assertFalse(sheet.contains("What it leaves out"), sheet);
+        assertFalse(sheet.contains("About this calculator"), sheet);
         assertFalse(sheet.contains("0.6384"), sheet);
         assertFalse(browser.run("return document.documentElement.className").toString().contains("rung-only"), "afterwards all is as before");
     }

@@ -24,7 +24,6 @@ public final class QuestionMarkup {
         int at = Screen.of(texts).indexOf(screen) + 1;
         Html html = new Html().tag("<form class=\"try\" novalidate aria-labelledby=\"job-title\"><p class=\"label\">Step " + at + " of " + Screen.of(texts).size() + "</p>");
         html.tag("<h2 id=\"job-title\" tabindex=\"-1\">").text(screen.title(texts)).tag("</h2>");
-        html.tag("<p class=\"help\">Leave open what you do not know: the careful value is taken, and the plan says which.</p>");
         html.tag("<div class=\"summary\" id=\"job-summary\" tabindex=\"-1\" hidden></div>");
         for (Field field : screen.fields(texts)) {
             html.tag(field(field, texts.text(screen.item(), field), units));
@@ -33,6 +32,7 @@ public final class QuestionMarkup {
                 html.attribute("aria-describedby", "job-" + field.key()).tag(">I don\u2019t know</button></p>");
             }
         }
+        html.tag("<p class=\"help\">Leave open what you do not know: the careful value is taken, and the plan says which.</p>");
         return html.tag(actions(texts, screen, at)).tag("</form>").toString();
     }
 

@@ -2,7 +2,6 @@ package loomwright.generator.page;
 
 import java.util.List;
 import loomwright.generator.example.Example;
-import loomwright.markup.Html;
 import loomwright.worked.Calculator;
 import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
@@ -13,18 +12,15 @@ import loomwright.worked.QuantityField;
 
 /** Writes a page for each calculator. */
 final class CalculatorPages {
-    private static final int MOST_NAMED = 7;
-    private static final int FIRST_NAMED = 5;
+    private static final int MOST_NAMED = 4;
+    private static final int FIRST_NAMED = 3;
 
     /** The record of calculator.mustache. */
     record Page(
-            Frame frame, String question, String summary, String example, List<Input> inputs, About about, Links usedIn) {}
+            Frame frame, String question, String summary, String example, List<Input> inputs, Links usedIn) {}
 
     /** What a calculator asks for. */
     record Input(String label, String help, String range) {}
-
-    /** What a calculator leaves out. */
-    record About(String html) {}
 
     private final Site site;
     private final Frames frames;
@@ -53,7 +49,6 @@ final class CalculatorPages {
                 summary(description),
                 example(calculator, address, writer),
                 description.fields().stream().map(CalculatorPages::input).toList(),
-                about(description),
                 Links.of(address, site.reliance().ofCalculator(description.key())));
         sink.page(address, templates.fill("calculator", page), writer.places());
         search.add(description.title(), address, "calculator", description.question(), words(description));
@@ -117,16 +112,5 @@ final class CalculatorPages {
         String limits = "F" + String.join(", or ", kinds).substring(1) + ".";
         boolean optional = quantity.usual() != null && quantity.usual().isEmpty();
         return optional ? limits + " May be left empty." : limits;
-    }
-
-    private static About about(Description description) {
-        if (description.assumptions().isEmpty()) {
-            return null;
-        }
-        StringBuilder html = new StringBuilder("<ul>\n");
-        for (String assumption : description.assumptions()) {
-            html.append("<li>").append(Html.escape(assumption)).append(assumption.endsWith(".") ? "" : ".").append("</li>\n");
-        }
-        return new About(html.append("</ul>\n").toString());
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.TableFile;
 import loomwright.generator.content.YamlMap;
@@ -32,7 +33,7 @@ final class TableMarkup {
     }
 
     /** What a block asks to show of a table. */
-    private record Asked(Table table, List<Column> columns, List<Row> rows, String caption) {}
+    private record Asked(Table table, List<ShownColumn> columns, List<Row> rows, String caption) {}
 
     String block(YamlMap map) {
         Asked asked = read(map);
@@ -71,7 +72,7 @@ final class TableMarkup {
         }
         site.reliance().onTable(table.key(), page);
         List<Row> rows = rowNames.isEmpty() ? table.rows() : rows(table, rowNames);
-        return new Asked(table, columns(table, columnNames), rows, caption == null ? table.title() : caption.text());
+        return new Asked(table, columns(table, columnNames, rows), rows, caption == null ? table.title() : caption.text());
     }
 
     private TableFile find(Scalar key) {
@@ -83,7 +84,7 @@ final class TableMarkup {
         return file;
     }
 
-    private List<Column> columns(Table table, List<Scalar> names) {
+    private List<ShownColumn> columns(Table table, List<Scalar> names, List<Row> rows) {
         List<Column> columns = new ArrayList<>();
         for (Scalar name : names) {
             Column column = table.column(name.text());
@@ -95,12 +96,7 @@ final class TableMarkup {
                 columns.add(column);
             }
         }
-        return names.isEmpty() ? shown(table) : columns;
-    }
-
-    /** Every column but those that say where a row comes from: they are written beside its name and below the table. */
-    static List<Column> shown(Table table) {
-        return table.columns().stream().filter(column -> !List.of("source", "locus", "standing").contains(column.key())).toList();
+        return names.isEmpty() ? ShownColumn.whole(table, rows) : columns.stream().map(ShownColumn::of).toList();
     }
 
     private List<Row> rows(Table table, List<Scalar> names) {
@@ -121,13 +117,13 @@ final class TableMarkup {
     }
 
     /** The figure with its caption, scroll box and source line. */
-    String write(Table table, String id, List<Column> columns, List<Row> rows, String caption) {
+    String write(Table table, String id, List<ShownColumn> columns, List<Row> rows, String caption) {
         StringBuilder out = new StringBuilder("<figure class=\"table\" id=\"" + id + "\">\n<figcaption id=\"" + id + "-caption\">");
         out.append(Html.escape(caption)).append("</figcaption>\n<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-labelledby=\"");
         out.append(id).append("-caption\">\n<table aria-labelledby=\"").append(id).append("-caption\">\n<thead><tr>");
-        for (Column column : columns) {
-            out.append(column.unit() == null ? "<th scope=\"col\">" : "<th scope=\"col\" class=\"number\">");
-            out.append(Html.escape(name(column))).append("</th>");
+        for (ShownColumn column : columns) {
+            out.append(column.number() ? "<th scope=\"col\" class=\"number\">" : "<th scope=\"col\">");
+            out.append(Html.escape(column.heading())).append("</th>");
         }
         out.append("</tr></thead>\n<tbody>\n");
         for (Row row : rows) {
@@ -137,19 +133,21 @@ final class TableMarkup {
     }
 
     /** The source of the table, and those of rows that come from elsewhere. */
-    private String sources(Table table, List<Column> columns, List<Row> rows) {
+    private String sources(Table table, List<ShownColumn> columns, List<Row> rows) {
+        Function<Row, String> name = ShownColumn.names(columns, rows);
         Map<Source, List<String>> own = new LinkedHashMap<>();
         boolean anyOfTheTable = rows.isEmpty();
         for (Row row : rows) {
             boolean elsewhere = row.has("source") || row.has("locus");
             anyOfTheTable |= !elsewhere;
             if (elsewhere) {
-                own.computeIfAbsent(row.source(), source -> new ArrayList<>()).add(row.text(columns.get(0).key()));
+                own.computeIfAbsent(row.source(), source -> new ArrayList<>()).add(name.apply(row));
             }
         }
         StringBuilder out = new StringBuilder(anyOfTheTable ? source(table) : "");
-        own.forEach((source, names) -> out.append("<p class=\"source\">").append(Html.escape(String.join("; ", new LinkedHashSet<>(names))))
-                .append(": ").append(SourceMarkup.inLine(new Links(Address.root(page.address())), source)).append("</p>\n"));
+        boolean one = own.size() == 1 && !anyOfTheTable;
+        own.forEach((source, names) -> out.append("<p class=\"source\">").append(one ? "" : Html.escape(String.join("; ", new LinkedHashSet<>(names))) + ": ")
+                .append(SourceMarkup.inLine(new Links(Address.root(page.address())), source)).append("</p>\n"));
         return out.toString();
     }
 
@@ -158,12 +156,12 @@ final class TableMarkup {
         return SourceMarkup.paragraph(new Links(Address.root(page.address())), table.source()) + "\n";
     }
 
-    private static void row(StringBuilder out, Table table, List<Column> columns, Row row) {
+    private static void row(StringBuilder out, Table table, List<ShownColumn> columns, Row row) {
         out.append("<tr>");
         for (int i = 0; i < columns.size(); i++) {
-            Column column = columns.get(i);
-            String number = column.unit() == null ? ">" : " class=\"number\">";
-            out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(row.text(column.key())));
+            ShownColumn column = columns.get(i);
+            String number = column.number() ? " class=\"number\">" : ">";
+            out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(column.text().apply(row)));
             Standing own = i == 0 ? Standing.named(row.text("standing")) : null;
             if (own != null && own != table.source().standing()) {
                 out.append(" <span class=\"standing\">").append(own.words()).append("</span>");
@@ -171,11 +169,5 @@ final class TableMarkup {
             out.append(i == 0 ? "</th>" : "</td>");
         }
         out.append("</tr>\n");
-    }
-
-    private static String name(Column column) {
-        String words = column.key().replace('-', ' ');
-        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
-        return column.unit() == null || column.unit().symbol().isEmpty() ? capital : capital + " (" + column.unit().symbol() + ")";
     }
 }

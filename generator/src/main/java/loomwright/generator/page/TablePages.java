@@ -40,10 +40,14 @@ final class TablePages {
         List<Entry> entries = new ArrayList<>();
         for (TableFile file : site.content().tables().values()) {
             Table table = file.table();
-            String source = table.source().document().title();
-            entries.add(new Entry(
-                    table.title(), Address.table(table.key()), source, table.source().standing().words(), world(table)));
-            page(table, sink);
+            List<Row> rows = table.shownWhole() ? table.rows() : rowsInUse(table);
+            page(table, rows, sink);
+            // A page that shows no row is there for the links to it; nobody is sent to it.
+            if (!rows.isEmpty()) {
+                String source = table.source().document().title();
+                entries.add(new Entry(table.title(), Address.table(table.key()), source, table.source().standing().words(), world(table)));
+                search.add(table.title(), Address.table(table.key()), "table", source, String.join(" ", table.notes()));
+            }
         }
         // The sort is stable: tables of the site's own world first, the others in their order.
         entries.sort(Comparator.comparing(entry -> !site.content().units().key().equals(entry.world())));
@@ -65,23 +69,21 @@ final class TablePages {
         return metric == american ? null : metric ? UnitSystem.METRIC.key() : UnitSystem.AMERICAN.key();
     }
 
-    private void page(Table table, PageSink sink) {
+    private void page(Table table, List<Row> rows, PageSink sink) {
         String address = Address.table(table.key());
         Place place = new Place(table.title(), address);
-        List<Row> rows = table.shownWhole() ? table.rows() : rowsInUse(table);
         TableMarkup tables = new TableMarkup(site, place);
         String markup = rows.isEmpty()
-                ? "<p>No lesson uses a row of it yet.</p>\n" + tables.source(table)
-                : tables.write(table, "table", TableMarkup.shown(table), rows, table.title());
+                ? "<p>The document is under copyright, and no lesson shows a row of it. The calculators read single rows and name them in their steps.</p>\n" + tables.source(table)
+                : tables.write(table, "table", ShownColumn.whole(table, rows), rows, table.title());
         Page page = new Page(
                 frames.of(table.title(), table.source().text(), address),
                 table.title(),
-                !table.shownWhole(),
+                !table.shownWhole() && !rows.isEmpty(),
                 markup,
-                table.notes(),
+                table.notes().stream().map(note -> TableNote.html(site, address, note)).toList(),
                 Links.of(address, site.reliance().ofTable(table.key())));
         sink.page(address, templates.fill("table", page), new Places());
-        search.add(table.title(), address, "table", table.source().document().title(), String.join(" ", table.notes()));
         site.reliance().onDocument(table.source().document().key(), place);
     }
 

@@ -4,7 +4,6 @@ window.LOOMWRIGHT_SEARCH = [
 {"title":"about","address":"about.html","kind":"page","summary":"About it.","text":"Text."},
 {"title":"Current of a resistance","address":"calculators/resistor-current.html","kind":"calculator","summary":"How much current does a resistance take?","text":"Gives current, power. Voltage. Across the resistance. Resistance.  Kind. "},
 {"title":"Resistance of a rod","address":"calculators/rod-resistance.html","kind":"calculator","summary":"What resistance has one metre of a rod?","text":"Gives resistance of one metre. Cross-section. "},
-{"title":"Resistance of rods","address":"tables/rods.html","kind":"table","summary":"The Rod Book","text":""},
 {"title":"ohm","address":"glossary.html#ohm","kind":"word","summary":"The unit of resistance.","text":""},
 {"title":"Where the numbers come from","address":"numbers.html","kind":"page","summary":"Where the numbers come from","text":""},
 ];
