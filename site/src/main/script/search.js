@@ -6,7 +6,7 @@
   "use strict";
 
   var MOST = 20;
-  var IDLE = ("a about after again all am an and any anything are as at be because been before being between but by can cannot cant could did difference do does doing "
+  var IDLE = ("a about after again all am an and any anything are as at be because been before being between but by came can cannot cant could did difference do does doing "
       + "dont down each every few find for from get gets getting go going good got had has have having how i if in into is it its just keep keeps know let like many may "
       + "me mean means might mine more most much must my need needed needs no not of on one only or other our ought out over own please put read "
       + "right safe safely same say see shall should so some still such take tell than that the their them then there these they thing things "
@@ -16,6 +16,10 @@
   var KINDS = { lesson: 1, calculator: 1.25, page: 0.8, word: 0.45, table: 0.35 };
   var COMMON = 0.55;
   var MANY = 5;
+  /* A lesson opens with a story; what answers comes after it. */
+  var STORY = 0.75;
+  /* A word nobody wrote may be another with one letter wrong, or not. */
+  var GUESSED = 0.3;
 
   var entries = window.LOOMWRIGHT_SEARCH;
   var alike = window.LOOMWRIGHT_ALIKE.map(function (words) { return words.split(" "); });
@@ -34,8 +38,12 @@
     return entry.title.slice(entry.title.lastIndexOf(": ") + 1).trim();
   }
 
+  entries.forEach(function (entry, at) {
+    entry.story = at > 0 && entry.kind === "lesson" && entry.address.indexOf("#") > 0 && entries[at - 1].address.indexOf("#") < 0 && !asks[entry.address];
+  });
+
   function weight(entry) {
-    return KINDS[entry.kind] * (headings[heading(entry)] > MANY ? COMMON : 1);
+    return KINDS[entry.kind] * (headings[heading(entry)] > MANY ? COMMON : 1) * (entry.story ? STORY : 1);
   }
 
   var index = lunr(function () {
@@ -77,9 +85,11 @@
         query.term(lunr.tokenizer(other), { boost: 8 });
       });
     });
-    return hits.length > 0 || word.length < 5 ? hits : index.query(function (query) {
-      query.term(word, { editDistance: 1 });
-    });
+    return hits.length > 0 || word.length < 5 ? { list: hits, trust: 1 } : {
+      list: index.query(function (query) {
+        query.term(word, { editDistance: 1 });
+      }), trust: GUESSED
+    };
   }
 
   function hits(words) {
@@ -87,13 +97,14 @@
     var scores = {};
     var known = 0;
     terms.forEach(function (word) {
-      var list = hitsOf(word);
-      known += list.length > 0 ? 1 : 0;
+      var hits = hitsOf(word);
+      var list = hits.list;
+      known += list.length > 0 ? hits.trust : 0;
       var most = list.length > 0 ? list[0].score : 1;
       list.forEach(function (hit) {
         var score = scores[hit.ref] || (scores[hit.ref] = { sum: 0, words: 0 });
-        score.sum += Math.sqrt(hit.score / most) * (1 + Math.log(entries.length / list.length));
-        score.words += 1;
+        score.sum += hits.trust * Math.sqrt(hit.score / most) * (1 + Math.log(entries.length / list.length));
+        score.words += hits.trust;
       });
     });
     return Object.keys(scores).map(function (ref) {
