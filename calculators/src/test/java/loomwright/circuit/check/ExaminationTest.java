@@ -120,7 +120,9 @@ class ExaminationTest {
         assertTrue(finding.finding().remedy().contains("sheath"), finding.finding().remedy());
         Circuit sheathed = changed(bare, "lead", "sheath", "yes");
         assertEquals(Verdict.PASSED, one(sheathed, Check.UNPROTECTED_LENGTH, "lead").finding().verdict());
+        assertTrue(finding.finding().words().contains("what 33 CFR allows outside a sheath"), finding.finding().words());
         finding = one(changed(sheathed, "lead", "route-length", "1.1 m"), Check.UNPROTECTED_LENGTH, "lead");
+        assertTrue(finding.finding().words().contains("what 33 CFR allows in a sheath"), finding.finding().words());
         assertEquals(Verdict.STOP, finding.finding().verdict());
         assertEquals(1.016, finding.finding().limit().base(), 1e-9);
     }

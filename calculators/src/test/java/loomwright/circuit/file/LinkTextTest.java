@@ -39,6 +39,13 @@ class LinkTextTest {
         assertNull(LinkText.cells(LinkText.sum(cells) + cells));
     }
 
+    /** 1 and the letters, and the sum of these sums: of "a", 97, both are 98; of "ab" 196 and 294. 31 times the first and the second: 3136 and 6370. */
+    @ParameterizedTest
+    @CsvSource({"'', 001f", "a, 0c40", "ab, 18e2"})
+    void theSumIsThatOfTwoSums(String cells, String sum) {
+        assertEquals(sum, LinkText.sum(cells));
+    }
+
     @Test
     void digitsOfBothCasesAreRead() {
         assertEquals(List.of("\u00af\u00af\u0099"), LinkText.cells(LinkText.sum("~af~AF~99~.") + "~af~AF~99~."));
