@@ -69,6 +69,7 @@ class CircuitPaperIT {
                     assertTrue(text.contains(Paper.squeezed(words)), () -> words + " is missing");
                 }
             }
+            assertFalse(text.contains("For,") || text.contains("For."), "the parts that wait for a figure are named");
             assertFalse(text.contains("Smallestsizethatpasses") || text.contains("Yourwork"), "tools are not printed");
         }
     }
