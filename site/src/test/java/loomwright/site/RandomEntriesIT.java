@@ -22,12 +22,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /**
  * The browser shows what the JVM shows, for entries no one chose: the same words to the letter, raw values within a relative 1e-12.
  *
- * <p>A thousand for each calculator, ten thousand in the profile {@code long}; {@code -Dparity.entries=100000} tries as many,
+ * <p>Four hundred for each calculator, ten thousand in the profile {@code long}; {@code -Dparity.entries=100000} tries as many,
  * {@code -Dparity.seed=7} tries others.
  */
 @ExtendWith(WithBrowser.class)
 class RandomEntriesIT {
-    private static final int ENTRIES = Integer.getInteger("parity.entries", 1_000);
+    private static final int ENTRIES = Integer.getInteger("parity.entries", 400);
     private static final long SEED = Long.getLong("parity.seed", 1);
     private static final int AT_ONCE = Math.min(2_500, ENTRIES);
     /** So many are compared as the HTML that the page shows, formulas included; the others by their words and figures. */
