@@ -188,6 +188,17 @@ class SheetStructureTest {
         }
     }
 
+    @Test
+    void aWorkingHasTheNumberOfItsQuestionOnTheSheet() {
+        List<String> headings = new ArrayList<>();
+        for (Task task : HANDOUT.sheet(1).tasks()) {
+            if (task.question().varies()) {
+                headings.add(plain(HANDOUT.sheet(1).tasks().indexOf(task) + 1 + " " + task.title()));
+            }
+        }
+        assertEquals(headings, read(String.join("", KeyMarkup.pages(List.of(HANDOUT.sheet(1)), "A club", Paper.A4))).select("h4").eachText());
+    }
+
     /** A mistake that gives the right answer, or another figure than the one asked for, explains no wrong answer. */
     @Test
     void onlyMistakesThatGiveAnotherAnswerStandInTheKey() {
