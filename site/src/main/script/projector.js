@@ -51,7 +51,7 @@
     root.style.setProperty("--type", size + "px");
     fitFormulas();
     var whole = main.scrollHeight <= main.clientHeight && main.scrollWidth <= main.clientWidth;
-    each(tables ? ".scroll, pre, .content" : ".content", function (box) {
+    each(tables ? ".scroll, pre, .content, .beside > div" : ".content", function (box) {
       whole = whole && box.scrollWidth <= box.clientWidth + 1 && box.scrollHeight <= box.clientHeight + 1;
     });
     return whole;

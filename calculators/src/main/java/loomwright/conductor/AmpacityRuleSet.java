@@ -13,15 +13,15 @@ import loomwright.worked.Option;
 /** The rule sets on ampacity. Each has its own table and conditions; {@link Warmth} says which factors go with which table. */
 public enum AmpacityRuleSet implements Choice {
     BOAT("33-cfr-183", "Boat: 33 CFR 183.425 Table 5", "t60 t75 t80 t90 t105 t125 t200", "AWG",
-            "33 CFR 183.425 Table 5: 30 °C around the conductor, outside engine spaces; an engine space counts as 50 °C."),
+            "33 CFR 183.425 Table 5: 30\u00a0°C around the conductor, outside engine spaces; an engine space counts as 50\u00a0°C."),
     AIRCRAFT("faa-11-9", "Aircraft bundle: FAA AC 43.13-1B Table 11-9", "t105 t150 t200", "AWG",
             "FAA Table 11-9: bundles of 33 wires and more (24 to 10 AWG) or of 9 (8 AWG and larger) with at most 20 % of the harness "
                     + "capacity"
-                    + " in use, 70 °C around them, 60,000 ft up."),
+                    + " in use, 70\u00a0°C around them, 60,000 ft up."),
     FREE_AIR("nec-free-air", "One conductor in free air: table of the NEC kind", "t60 t75 t90", "AWG",
-            "Free-air table of the NEC kind: one single conductor with air all round it, 30 °C."),
+            "Free-air table of the NEC kind: one single conductor with air all round it, 30\u00a0°C."),
     CORD("bs-7671-cord", "Flexible cord: BS 7671 Table 4F3A", "t60 t90", "the sizes of flexible cords",
-            "BS 7671 Table 4F3A: cautious currents for the flexible cords of appliances, one cord by itself; its factors begin at 35 °C."),
+            "BS 7671 Table 4F3A: cautious currents for the flexible cords of appliances, one cord by itself; its factors begin at 35\u00a0°C."),
     TOWING("towing-cable", "Vehicle cable of 0.30 mm strands: trade page", "", "vehicle cable of 0.30 mm strands",
             "Trade page on towing-electrics cable: continuous current; the page states no temperature and no bundle.");
 

@@ -42,12 +42,12 @@ public final class AnswerMarkup {
         return html.text(words.substring(verdict.length())).tag("</p>").toString();
     }
 
-    /** Every unit the answer could be in, the one we answer in first. */
+    /** Every unit the answer could be in, the one we answer in first. A bare number has none: a choice between nothing and % would show an empty box. */
     private static List<Unit> units(Unit asked) {
         List<Unit> units = new ArrayList<>();
         units.add(asked);
         for (Unit unit : Units.all()) {
-            if (unit != asked && unit.dimension().equals(asked.dimension()) && !unit.symbol().isEmpty()) {
+            if (!asked.symbol().isEmpty() && unit != asked && unit.dimension().equals(asked.dimension()) && !unit.symbol().isEmpty()) {
                 units.add(unit);
             }
         }

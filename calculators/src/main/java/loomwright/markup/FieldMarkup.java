@@ -56,7 +56,7 @@ public final class FieldMarkup {
             return field.label();
         }
         String symbol = ((QuantityField) field).units().get(0).symbol();
-        return symbol.isEmpty() ? field.label() : field.label() + ", in " + symbol;
+        return symbol.isEmpty() ? field.label() : field.label() + ", in\u00a0" + symbol;
     }
 
     private static void quantity(Html html, String id, QuantityField field, String text, String described) {

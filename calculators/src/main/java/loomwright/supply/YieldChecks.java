@@ -58,7 +58,7 @@ final class YieldChecks {
 
     private static void addCoolCharging(WorkingBuilder working, Quantity capacity, Quantity current) {
         Row row = Chemistry.limit("lifepo4-cool-charging");
-        Quantity limit = Quantity.of(row.quantity("value", Units.ONE).value() * capacity.value(), Units.AMPERE);
+        Quantity limit = Quantity.of(row.quantity("value", Units.PERCENT).base() * capacity.value(), Units.AMPERE);
         working.finding(Comparison.of("The charging current of full sun", current)
                 .atMost(limit, "what this battery takes below " + COOL.text(), row.source())
                 .otherwise(Verdict.STOP, "Set the charger to a smaller current, or warm the battery first.")

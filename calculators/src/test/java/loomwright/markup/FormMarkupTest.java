@@ -43,7 +43,7 @@ class FormMarkupTest {
 
     @Test
     void putsTheOnlyUnitIntoTheLabel() {
-        assertContains(form("8 A", "2.5"), "<label for=\"bench-temperature\">Temperature, in °C</label>");
+        assertContains(form("8 A", "2.5"), "<label for=\"bench-temperature\">Temperature, in\u00a0°C</label>");
         assertContains(form("8 A", "2.5"), "value=\"20\"");
     }
 

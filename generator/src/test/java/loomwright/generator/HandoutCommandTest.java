@@ -162,8 +162,8 @@ class HandoutCommandTest {
     void aStoryThatCannotBeToldWithOtherNumbersKeepsThem() throws IOException {
         assertEquals(0, run("--questions", "quoted", "--people", "2"));
         String sheets = Files.readString(sheets().resolve("sheets.html"));
-        assertEquals(3, sheets.split("The manual lets 2 A flow at 12 V", -1).length, sheets);
-        assertTrue(Files.readString(sheets().resolve("answers.html")).contains("As printed, 24 W."));
+        assertEquals(3, sheets.split("The manual lets 2\u00a0A flow at 12\u00a0V", -1).length, sheets);
+        assertTrue(Files.readString(sheets().resolve("answers.html")).contains("As printed, 24\u00a0W."));
     }
 
     @Test

@@ -34,7 +34,10 @@ final class Dom {
     @JSBody(params = {"element", "name", "on"}, script = "element.classList.toggle(name, on);")
     static native void mark(HTMLElement element, String name, boolean on);
 
-    @JSBody(params = "element", script = "element.scrollIntoView({block: 'nearest'}); element.focus({preventScroll: true});")
+    /** What is taller than the window is shown from its start: it may reach over the whole window already. */
+    @JSBody(
+            params = "element",
+            script = "element.scrollIntoView({block: element.offsetHeight > innerHeight ? 'start' : 'nearest'}); element.focus({preventScroll: true});")
     static native void goTo(HTMLElement element);
 
     /** The nearest of an element and its parents that the selector means, or null. */

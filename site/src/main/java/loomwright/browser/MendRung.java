@@ -61,7 +61,8 @@ final class MendRung {
 
     private void putItRight() {
         Step right = exercise.working().steps().get(mended.at());
-        tasks.setInnerHTML("<p><strong>" + "Now put step " + (mended.at() + 1) + " right.</strong></p>"
+        String wrong = RungMarkup.worked(mended.steps().get(mended.at()), mended.at());
+        tasks.setInnerHTML("<p><strong>Now put step " + (mended.at() + 1) + (wrong.isEmpty() ? " right." : " right. It says:") + "</strong></p>" + wrong
                 + RungMarkup.entry(place, right, mended.at()));
         HTMLElement form = tasks.querySelector("form");
         HTMLInputElement box = (HTMLInputElement) form.querySelector("input");

@@ -2,7 +2,7 @@ package loomwright.browser;
 
 import org.teavm.jso.JSBody;
 
-/** A formula is a stop of the Tab key only where it really scrolls; some browsers see to that by themselves, others do not. */
+/** A formula or a table is a stop of the Tab key only where it really scrolls; some browsers see to that by themselves, others do not. */
 final class ScrollStops {
     private ScrollStops() {}
 
@@ -10,7 +10,7 @@ final class ScrollStops {
             script =
                     """
                     var timer, mark = function () {
-                      document.querySelectorAll('.line').forEach(function (each) {
+                      document.querySelectorAll('.line, .scroll').forEach(function (each) {
                         if (each.scrollWidth > each.clientWidth + 1) { each.tabIndex = 0; } else if (each !== document.activeElement) { each.removeAttribute('tabindex'); }
                       });
                     };

@@ -46,6 +46,17 @@ class ProjectorIT {
               if (main.scrollWidth > main.clientWidth + 1) { wrong.push(name + ': scrolls sideways'); }
               if (!phone && main.scrollHeight > main.clientHeight + 1) { wrong.push(name + ': higher than the screen: ' + main.scrollHeight + ' in ' + main.clientHeight + ' at ' + type); }
               const bottom = document.getElementById('mover').getBoundingClientRect().top;
+              for (const side of screen.querySelectorAll('.beside > div')) {
+                if (!phone && side.scrollHeight > side.clientHeight + 1) { wrong.push(name + ': lies over what follows: ' + side.textContent.slice(0, 60)); }
+              }
+              for (const cell of screen.querySelectorAll('.results th')) {
+                const words = document.createRange(), text = cell.firstChild;
+                for (const word of (text && text.data || '').matchAll(/\\p{L}+/gu)) {
+                  words.setStart(text, word.index);
+                  words.setEnd(text, word.index + word[0].length);
+                  if (words.getClientRects().length > 1) { wrong.push(name + ': a torn word: ' + word[0]); }
+                }
+              }
               for (const part of screen.querySelectorAll('svg, math, p, li, td, th, dd')) {
                 const box = part.getBoundingClientRect(), picture = part.matches('svg, math');
                 if (box.width === 0 || part.closest(".gone")) { continue; }

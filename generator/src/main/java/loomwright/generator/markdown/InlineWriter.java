@@ -89,7 +89,7 @@ final class InlineWriter {
         if (!HiddenSigns.shown(text).equals(text) && !text.equals(node.getChars().toString())) {
             problems.add(place(node).problem("a sign that cannot be seen is written as a number here, such as &#27;", "Delete it."));
         }
-        out.append(Html.escape(text));
+        out.append(Html.escape(Together.kept(text)));
     }
 
     private void wrapped(String element, Node node) {

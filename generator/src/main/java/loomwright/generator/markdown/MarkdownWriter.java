@@ -57,7 +57,7 @@ public final class MarkdownWriter {
     public String write(Scalar text) {
         String words = text.text();
         if (isPlain(words)) {
-            return OPEN + Html.escape(words.stripTrailing()) + CLOSE;
+            return OPEN + Html.escape(Together.kept(words.stripTrailing())) + CLOSE;
         }
         return write(words, (start, end) -> text.at().find(words.substring(start, end))).html();
     }

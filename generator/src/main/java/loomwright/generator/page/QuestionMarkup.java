@@ -98,6 +98,6 @@ final class QuestionMarkup {
         return "<p>" + Html.escape(output.label()) + " "
                 + ExampleMarkup.value(trial.working().result(output.key()).quantity().text()) + ".</p>\n"
                 + (because == null ? "" : article.write(because))
-                + "<p><a href=\"" + Html.escape(working) + "\">Every step of the working</a></p>\n";
+                + "<p class=\"actions\"><a href=\"" + Html.escape(working) + "\">Every step of the working</a></p>\n";
     }
 }

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import loomwright.generator.content.Scalar;
 import loomwright.generator.content.TableFile;
 import loomwright.generator.content.YamlMap;
 import loomwright.generator.example.RowUse;
+import loomwright.generator.markdown.Together;
 import loomwright.generator.problem.Nearest;
 import loomwright.markup.Html;
 import loomwright.markup.Links;
@@ -119,7 +121,7 @@ final class TableMarkup {
     /** The figure with its caption, scroll box and source line. */
     String write(Table table, String id, List<ShownColumn> columns, List<Row> rows, String caption) {
         StringBuilder out = new StringBuilder("<figure class=\"table\" id=\"" + id + "\">\n<figcaption id=\"" + id + "-caption\">");
-        out.append(Html.escape(caption)).append("</figcaption>\n<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-labelledby=\"");
+        out.append(Html.escape(Together.kept(caption))).append("</figcaption>\n<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-labelledby=\"");
         out.append(id).append("-caption\">\n<table aria-labelledby=\"").append(id).append("-caption\">\n<thead><tr>");
         for (ShownColumn column : columns) {
             out.append(column.number() ? "<th scope=\"col\" class=\"number\">" : "<th scope=\"col\">");
@@ -132,23 +134,39 @@ final class TableMarkup {
         return out.append("</tbody>\n</table>\n</div>\n").append(sources(table, columns, rows)).append("</figure>\n").toString();
     }
 
-    /** The source of the table, and those of rows that come from elsewhere. */
+    /** The source of the table, and those of rows that come from elsewhere: each document once, with the places in it. */
     private String sources(Table table, List<ShownColumn> columns, List<Row> rows) {
         Function<Row, String> name = ShownColumn.names(columns, rows);
-        Map<Source, List<String>> own = new LinkedHashMap<>();
+        Map<Source, Map<String, Set<String>>> own = new LinkedHashMap<>();
         boolean anyOfTheTable = rows.isEmpty();
         for (Row row : rows) {
             boolean elsewhere = row.has("source") || row.has("locus");
             anyOfTheTable |= !elsewhere;
             if (elsewhere) {
-                own.computeIfAbsent(row.source(), source -> new ArrayList<>()).add(name.apply(row));
+                Source source = row.source();
+                own.computeIfAbsent(new Source(source.document(), "", source.standing()), document -> new LinkedHashMap<>())
+                        .computeIfAbsent(source.locus(), locus -> new LinkedHashSet<>())
+                        .add(name.apply(row));
             }
         }
         StringBuilder out = new StringBuilder(anyOfTheTable ? source(table) : "");
         boolean one = own.size() == 1 && !anyOfTheTable;
-        own.forEach((source, names) -> out.append("<p class=\"source\">").append(one ? "" : Html.escape(String.join("; ", new LinkedHashSet<>(names))) + ": ")
-                .append(SourceMarkup.inLine(new Links(Address.root(page.address())), source)).append("</p>\n"));
+        own.forEach((document, places) -> out.append("<p class=\"source\">").append(one && places.size() == 1 ? "" : Html.escape(names(places)) + ": ")
+                .append(SourceMarkup.inLine(new Links(Address.root(page.address())), source(document, places))).append("</p>\n"));
         return out.toString();
+    }
+
+    /** The rows of one document; where it is more than one place of it, each with its place. */
+    private static String names(Map<String, Set<String>> places) {
+        List<String> names = new ArrayList<>();
+        places.forEach((locus, rows) ->
+                names.add(String.join("; ", rows) + (places.size() == 1 || locus.isEmpty() ? "" : " (" + locus + ")")));
+        return String.join("; ", names);
+    }
+
+    private static Source source(Source document, Map<String, Set<String>> places) {
+        String only = places.size() == 1 ? places.keySet().iterator().next() : "";
+        return new Source(document.document(), only, document.standing());
     }
 
     /** The line that says where the table comes from. */
@@ -161,7 +179,7 @@ final class TableMarkup {
         for (int i = 0; i < columns.size(); i++) {
             ShownColumn column = columns.get(i);
             String number = column.number() ? " class=\"number\">" : ">";
-            out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(column.text().apply(row)));
+            out.append(i == 0 ? "<th scope=\"row\"" : "<td").append(number).append(Html.escape(Together.kept(column.text().apply(row))));
             Standing own = i == 0 ? Standing.named(row.text("standing")) : null;
             if (own != null && own != table.source().standing()) {
                 out.append(" <span class=\"standing\">").append(own.words()).append("</span>");

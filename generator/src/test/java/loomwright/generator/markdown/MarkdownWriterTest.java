@@ -7,6 +7,7 @@ import loomwright.generator.problem.Problems;
 import loomwright.generator.problem.SourceFile;
 import loomwright.generator.problem.Span;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MarkdownWriterTest {
@@ -58,6 +59,19 @@ class MarkdownWriterTest {
         MarkdownWriter writer = new MarkdownWriter(NOTHING, problems);
         assertEquals(new WholeFile(text).html(), writer.write(new Scalar(text, whole)));
         assertEquals(new WholeFile(text).html(), writer.write(whole).html());
+    }
+
+    /** On a phone "20" would end a line and "°C" begin the next. A word that only begins like a unit is none. */
+    @ParameterizedTest
+    @CsvSource({
+        "At 20 °C it is 2.5 mm² and 10 % of 12 V, At 20_°C it is 2.5_mm² and 10_% of 12_V",
+        "*5 mΩ* or 12 AWG or 6 N m, *5_mΩ* or 12_AWG or 6_N_m",
+        "4 hours and 12 Volvos and 3 more, 4 hours and 12 Volvos and 3 more"
+    })
+    void aNumberStaysOnTheLineOfItsUnit(String text, String kept) {
+        SourceFile file = new SourceFile("a.md", text);
+        String html = new MarkdownWriter(NOTHING, new Problems()).write(new Scalar(text, file.span(0, text.length())));
+        assertEquals("<p>" + kept.replace('_', '\u00a0').replaceAll("\\*(.*)\\*", "<em>$1</em>") + "</p>\n", html);
     }
 
     /** Always the long way, with tables: a sign that no shortcut knows is put in front and taken away again. */
