@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loomwright.source.Document;
+import loomwright.source.Standing;
 
 /**
  * Writes the published tables, the list of documents and the circuits of the lessons as Java constants, so that the calculators need no
@@ -20,6 +21,8 @@ import loomwright.source.Document;
  * compiler of the page's program. Remarks are left out: they are for the reader of a whole table, and the page would carry them along.
  */
 final class EmbedTables {
+    private static final Set<String> OF_THE_SOURCE = Set.of("source", "locus", "standing");
+
     private EmbedTables() {}
 
     public static void main(String[] arguments) throws IOException {
@@ -67,22 +70,40 @@ final class EmbedTables {
             String holder = "Held_" + javaName(key);
             text.append("    public static Table ").append(javaName(key)).append("() {\n        return ").append(holder)
                     .append(".TABLE;\n    }\n\n    private static final class ").append(holder)
-                    .append(" {\n        static final Table TABLE = TableReader.read(\"").append(key).append("\", ")
+                    .append(" {\n        static final Table TABLE = TableReader.readAgain(\"").append(key).append("\", ")
                     .append(quoted(withoutRemarks(Files.readString(file), table))).append(", List.of(").append(documentsOf(table)).append("));\n    }\n\n");
         }
         return text.append("}\n").toString();
     }
 
-    /** A table without its notes and without the column that only a reader of the whole table needs. */
+    /** A table without its notes, without what it says twice, and without the columns that hold nothing or only a reader of the whole table needs. */
     private static String withoutRemarks(String whole, Table table) {
         StringBuilder kept = new StringBuilder();
-        whole.lines().filter(line -> line.startsWith("#") && !line.startsWith("# note:")).forEach(line -> kept.append(line).append('\n'));
-        List<Column> columns = table.columns().stream().filter(column -> !column.key().equals("note")).toList();
+        whole.lines().filter(line -> line.startsWith("#") && !isNeedless(line, table)).forEach(line -> kept.append(line).append('\n'));
+        List<Column> columns = table.columns().stream().filter(column -> !column.key().equals("note") && !isEmpty(column, table)).toList();
         kept.append(columns.stream().map(EmbedTables::head).collect(Collectors.joining(","))).append('\n');
         for (Row row : table.rows()) {
-            kept.append(columns.stream().map(column -> cell(row.text(column.key()))).collect(Collectors.joining(","))).append('\n');
+            kept.append(columns.stream().map(column -> cell(kept(row, column))).collect(Collectors.joining(","))).append('\n');
         }
         return kept.toString();
+    }
+
+    private static boolean isNeedless(String line, Table table) {
+        Standing ofDocument = table.source().document().standing();
+        boolean usual = line.equals("# shown: rows") || line.startsWith("# standing:") && table.source().standing() == ofDocument;
+        return usual || line.startsWith("# note:");
+    }
+
+    /** A row without these columns takes what the head says. */
+    private static boolean isEmpty(Column column, Table table) {
+        return OF_THE_SOURCE.contains(column.key()) && table.rows().stream().allMatch(row -> kept(row, column).isEmpty());
+    }
+
+    /** The text of a cell; empty for a standing that the row has by its document anyway. */
+    private static String kept(Row row, Column column) {
+        Standing usual = row.has("source") ? row.source().document().standing() : row.table().source().standing();
+        boolean said = column.key().equals("standing") && Standing.named(row.text("standing")) == usual;
+        return said ? "" : row.text(column.key());
     }
 
     private static String head(Column column) {

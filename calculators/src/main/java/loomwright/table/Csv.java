@@ -8,7 +8,7 @@ final class Csv {
     private Csv() {}
 
     /** The cells of one line. */
-    static List<String> cells(String line, int lineNumber) {
+    static List<String> cells(String line, int lineNumber, TableWording wording) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
@@ -29,7 +29,7 @@ final class Csv {
             }
         }
         if (quoted) {
-            throw new TableFault(lineNumber, "a double quote is opened and not closed", "Close the quote on the same line.");
+            throw wording.fault(lineNumber, "quote", "");
         }
         cells.add(cell.toString());
         return cells;

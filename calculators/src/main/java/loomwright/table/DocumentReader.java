@@ -29,16 +29,13 @@ public final class DocumentReader {
     }
 
     private static Document document(String line, int number) {
-        List<String> cells = Csv.cells(line, number);
+        List<String> cells = Csv.cells(line, number, new AuthorsWording());
         if (cells.size() != 7) {
             throw new TableFault(number, "a document needs 7 cells but has " + cells.size(), "Write " + COLUMNS + ".");
         }
         Standing standing = Standing.named(cells.get(4));
         if (standing == null) {
-            throw new TableFault(
-                    number,
-                    "no standing is called \u201c" + cells.get(4) + "\u201d",
-                    "Use published, published-second-hand, common-practice, from-memory, invented or computed.");
+            throw new AuthorsWording().fault(number, "standing", cells.get(4));
         }
         return new Document(cells.get(0), cells.get(1), cells.get(2), cells.get(3), standing, cells.get(5), cells.get(6));
     }

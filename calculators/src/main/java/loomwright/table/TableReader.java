@@ -11,6 +11,7 @@ import loomwright.source.Standing;
 /** Reads a table file: comment lines with the title and the source, a line of column names, then the rows. */
 public final class TableReader {
     private final List<Document> documents;
+    private final TableWording wording;
     private final List<String> notes = new ArrayList<>();
     private String title;
     private Document document;
@@ -18,8 +19,9 @@ public final class TableReader {
     private Standing standing;
     private boolean shownWhole;
 
-    private TableReader(List<Document> documents) {
+    private TableReader(List<Document> documents, TableWording wording) {
         this.documents = documents;
+        this.wording = wording;
     }
 
     /**
@@ -31,7 +33,12 @@ public final class TableReader {
      * @throws TableFault at the first mistake
      */
     public static Table read(String key, String text, List<Document> documents) {
-        return new TableReader(documents).table(key, Csv.lines(text));
+        return new TableReader(documents, new AuthorsWording()).table(key, Csv.lines(text));
+    }
+
+    /** Reads a table that was read before, when the program was built: no mistake of its author is left in it. */
+    static Table readAgain(String key, String text, List<Document> documents) {
+        return new TableReader(documents, (line, mistake, found) -> new TableFault(line, mistake, found)).table(key, Csv.lines(text));
     }
 
     private Table table(String key, List<String> lines) {
@@ -45,14 +52,14 @@ public final class TableReader {
                 remark(line.substring(1).strip(), i + 1);
             } else if (head == null && !line.isBlank()) {
                 head = head(i + 1);
-                columns = columns(Csv.cells(line, i + 1), i + 1);
+                columns = columns(Csv.cells(line, i + 1, wording), i + 1);
             } else if (!line.isBlank()) {
-                rows.add(row(columns, Csv.cells(line, i + 1), i + 1));
+                rows.add(row(columns, Csv.cells(line, i + 1, wording), i + 1));
                 numbers.add(i + 1);
             }
         }
         if (head == null) {
-            throw new TableFault(lines.size(), "the table has no line of column names", "Add one after the comment lines.");
+            throw wording.fault(lines.size(), "columns", "");
         }
         return new Table(key, head, columns, rows, numbers);
     }
@@ -68,14 +75,13 @@ public final class TableReader {
             case "standing" -> standing = standing(value, line);
             case "shown" -> shownWhole = isWhole(value, line);
             case "note" -> notes.add(value);
-            default -> throw new TableFault(
-                    line, "no remark is called \u201c" + name + "\u201d", "Use title, source, locus, standing, shown or note.");
+            default -> throw wording.fault(line, "remark", name);
         }
     }
 
-    private static boolean isWhole(String shown, int line) {
+    private boolean isWhole(String shown, int line) {
         if (!shown.equals("whole") && !shown.equals("rows")) {
-            throw new TableFault(line, "a table is not shown \u201c" + shown + "\u201d", "Write whole, or rows if only single rows may be shown.");
+            throw wording.fault(line, "shown", shown);
         }
         return shown.equals("whole");
     }
@@ -86,30 +92,26 @@ public final class TableReader {
                 return each;
             }
         }
-        throw new TableFault(line, "no document has the key \u201c" + documentKey + "\u201d", "Add it to content/sources.csv.");
+        throw wording.fault(line, "document", documentKey);
     }
 
-    private static Standing standing(String name, int line) {
+    private Standing standing(String name, int line) {
         Standing standing = Standing.named(name);
         if (standing == null) {
-            throw new TableFault(
-                    line,
-                    "no standing is called \u201c" + name + "\u201d",
-                    "Use published, published-second-hand, common-practice, from-memory, invented or computed.");
+            throw wording.fault(line, "standing", name);
         }
         return standing;
     }
 
     private TableHead head(int line) {
         if (title == null || document == null) {
-            throw new TableFault(
-                    line, "the table has no " + (title == null ? "title" : "source"), "Add a line such as # title: ... at the top.");
+            throw wording.fault(line, "head", title == null ? "title" : "source");
         }
         Source source = new Source(document, locus, standing == null ? document.standing() : standing);
         return new TableHead(title, source, shownWhole, List.copyOf(notes), documents);
     }
 
-    private static List<Column> columns(List<String> names, int line) {
+    private List<Column> columns(List<String> names, int line) {
         List<Column> columns = new ArrayList<>();
         for (String name : names) {
             int open = name.indexOf(" (");
@@ -122,19 +124,17 @@ public final class TableReader {
         return columns;
     }
 
-    private static Unit unit(String name, String symbol, int line) {
+    private Unit unit(String name, String symbol, int line) {
         QuantityText.Reading reading = QuantityText.read("1 " + symbol, null);
         if (reading.quantity() == null) {
-            throw new TableFault(
-                    line, "the unit of column \u201c" + name + "\u201d is not known", "Write the unit in brackets after the name.");
+            throw wording.fault(line, "unit", name);
         }
         return reading.quantity().unit();
     }
 
     private List<String> row(List<Column> columns, List<String> cells, int line) {
         if (cells.size() != columns.size()) {
-            throw new TableFault(
-                    line, "the row has " + cells.size() + " cells but there are " + columns.size() + " columns", "Check the commas.");
+            throw wording.fault(line, "row", cells.size() + " cells but there are " + columns.size() + " columns");
         }
         for (int i = 0; i < cells.size(); i++) {
             if (columns.get(i).key().equals("source") && !cells.get(i).isEmpty()) {

@@ -50,7 +50,7 @@ class PublishedRowsTest {
         List<DynamicTest> tests = new ArrayList<>();
         for (String line : lines) {
             if (!line.startsWith("#") && !line.startsWith("size,")) {
-                List<String> cells = Csv.cells(line, 1);
+                List<String> cells = Csv.cells(line, 1, new AuthorsWording());
                 tests.add(DynamicTest.dynamicTest(cells.get(0) + ", " + cells.get(1), () -> check(table, cells)));
             }
         }

@@ -1,5 +1,6 @@
 package loomwright.browser;
 
+import java.util.Locale;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.file.CircuitFile;
 import loomwright.circuit.file.CircuitLink;
@@ -101,8 +102,9 @@ final class CircuitExchange {
     /** The name of a circuit as the name of a file: small letters, digits and hyphens, which every disk takes. */
     private static String fileName(String name) {
         StringBuilder file = new StringBuilder();
-        for (int i = 0; i < name.length(); i++) {
-            char c = Character.toLowerCase(name.charAt(i));
+        String small = name.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < small.length(); i++) {
+            char c = small.charAt(i);
             if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
                 file.append(c);
             } else if (file.length() > 0 && file.charAt(file.length() - 1) != '-') {
