@@ -45,7 +45,7 @@ final class WholeOnPaper {
 
     /**
      * The title; of a further example that nobody opened the line that names it, its story, its main results and what they were held against; the words
-     * of every other fold, the last result of every example and the last words of the page. Paper needs no links onward, nor words about the device,
+     * of every other fold, the last result of every example and the last words of the page. Paper needs no links onward, no buttons, nor words about the device,
      * nor in a lesson the numbers of a picture once more.
      */
     private static List<String> mustStand(String page) {
@@ -61,7 +61,7 @@ final class WholeOnPaper {
             main.select("details.figures").remove();
         }
         main.select("details > summary").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(each.text()));
-        main.select("details p, details li").stream().filter(each -> each.closest(".on-screen") == null).forEach(each -> words.add(start(each)));
+        main.select("details p, details li").stream().filter(each -> each.closest(".on-screen, .actions") == null).forEach(each -> words.add(start(each)));
         main.select(".results tr:last-child td:last-child").forEach(each -> words.add(each.text()));
         main.select("p, li").stream()
                 .filter(each -> each.closest("nav, .on-screen, [hidden]") == null && each.select("math, svg").isEmpty())
