@@ -177,6 +177,15 @@ class FirstJobIT {
     }
 
     @Test
+    void onAPhoneTheFirstChoiceStandsOnTheFirstScreen(Browser browser) {
+        empty(browser);
+        browser.size(390, 844);
+        browser.visit(PAGE);
+        Number end = (Number) browser.run("return document.querySelector('#first-job select').getBoundingClientRect().bottom");
+        assertTrue(end.doubleValue() <= 844, end + " px");
+    }
+
+    @Test
     void whatCannotBeUsedStaysInItsFieldWithAWordOnWhatIsWanted(Browser browser) {
         empty(browser);
         tabTo(browser, "[data-does='next']");
