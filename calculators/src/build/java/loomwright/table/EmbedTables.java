@@ -21,8 +21,6 @@ import loomwright.source.Standing;
  * compiler of the page's program. Remarks are left out: they are for the reader of a whole table, and the page would carry them along.
  */
 final class EmbedTables {
-    private static final Set<String> OF_THE_SOURCE = Set.of("source", "locus", "standing");
-
     private EmbedTables() {}
 
     public static void main(String[] arguments) throws IOException {
@@ -96,7 +94,7 @@ final class EmbedTables {
 
     /** A row without these columns takes what the head says. */
     private static boolean isEmpty(Column column, Table table) {
-        return OF_THE_SOURCE.contains(column.key()) && table.rows().stream().allMatch(row -> kept(row, column).isEmpty());
+        return column.isOfTheSource() && table.rows().stream().allMatch(row -> kept(row, column).isEmpty());
     }
 
     /** The text of a cell; empty for a standing that the row has by its document anyway. */

@@ -137,17 +137,12 @@ final class StepsMarkup {
         int hidden = sourced ? 0 : beforeTheLast(candidates);
         if (hidden > 0 && candidates.get(0).taken()) {
             candidates(candidates.subList(0, 1));
-            html.tag("<details class=\"tried\"><summary>" + hidden + " others</summary>");
-            candidates(candidates.subList(1, candidates.size()));
-            html.tag("</details>");
-            candidates = List.of();
+            folded(hidden + " others", candidates.subList(1, candidates.size()));
         } else if (hidden > 0) {
-            html.tag("<details class=\"tried\"><summary>" + hidden + " tried before</summary>");
-            candidates(candidates.subList(0, hidden));
-            html.tag("</details>");
-        }
-        if (!candidates.isEmpty()) {
+            folded(hidden + " tried before", candidates.subList(0, hidden));
             candidates(candidates.subList(hidden, candidates.size()));
+        } else if (!candidates.isEmpty()) {
+            candidates(candidates);
         }
         if (step.result() == null) {
             html.tag("<p class=\"gives\">None of these fits.</p>");
@@ -169,6 +164,12 @@ final class StepsMarkup {
         }
         int hidden = (last == 0 ? candidates.size() - 1 : last) - 1;
         return hidden > 2 ? hidden : 0;
+    }
+
+    private void folded(String summary, List<Candidate> candidates) {
+        html.tag("<details class=\"tried\"><summary>" + summary + "</summary>");
+        candidates(candidates);
+        html.tag("</details>");
     }
 
     private void candidates(List<Candidate> candidates) {

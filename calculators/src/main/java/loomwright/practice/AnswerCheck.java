@@ -55,8 +55,7 @@ public record AnswerCheck(Kind kind, String words, Slip slip) {
         Result result = working.answer(asked.key());
         Quantity right = result == null ? null : result.quantity();
         Slip slip = nearestSlip(working, asked, answer);
-        if (right != null && Agreement.agrees(answer, right)
-                && (slip == null || !Agreement.isRather(answer, figure(working, asked, slip), right))) {
+        if (right != null && !Agreement.isAnother(answer, slip == null ? right : figure(working, asked, slip), right)) {
             return new AnswerCheck(Kind.AGREES, "Your answer agrees. " + ours(right), null);
         }
         if (slip != null) {

@@ -81,7 +81,7 @@ public final class Exercise {
             return new BlankCheck(BlankCheck.Kind.UNIT, wrongKind, null);
         }
         Quantity followed = chain.again(at, wrongOnes(at, own));
-        if (followed != null && Agreement.agrees(figure, followed) && isAnother(figure, followed, right)) {
+        if (followed != null && Agreement.agrees(figure, followed) && Agreement.isAnother(figure, followed, right)) {
             return new BlankCheck(
                     BlankCheck.Kind.CREDITED,
                     "Right method. The figure differs only because it starts from your own figure of " + steps(at, own)
@@ -96,11 +96,6 @@ public final class Exercise {
         return Agreement.agrees(figure, right) ? new BlankCheck(BlankCheck.Kind.RIGHT, "Right.", figure) : unknown(figure, right);
     }
 
-    /** Whether a figure is not the right one, but one that was worked out with a mistake. */
-    private static boolean isAnother(Quantity figure, Quantity mistaken, Quantity right) {
-        return !Agreement.agrees(figure, right) || Agreement.isRather(figure, mistaken, right);
-    }
-
     /** The slip that explains a figure best: one made at this step, then one on the way to a later one, then one that was made before. */
     private Slip slip(int at, Quantity figure, Quantity right) {
         for (boolean before : new boolean[] {false, true}) {
@@ -108,7 +103,7 @@ public final class Exercise {
                 Spoilt each = new Spoilt(working, chain, slip);
                 Quantity there = each.figure(at);
                 boolean explained = each.isMadeBefore(at) == before && each.explains(at, figure);
-                if (explained && isAnother(figure, there == null ? right : there, right)) {
+                if (explained && Agreement.isAnother(figure, there == null ? right : there, right)) {
                     return slip;
                 }
             }

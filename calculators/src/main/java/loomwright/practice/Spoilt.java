@@ -54,7 +54,7 @@ final class Spoilt {
     Quantity answer(Result result) {
         for (int i = figures.length - 1; i >= 0; i--) {
             Quantity own = working.steps().get(i).result();
-            if (figures[i] != null && own != null && own.dimension().equals(result.quantity().dimension()) && own.isSame(result.quantity())) {
+            if (figures[i] != null && own != null && own.isSame(result.quantity())) {
                 return figures[i];
             }
         }

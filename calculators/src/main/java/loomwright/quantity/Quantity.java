@@ -9,7 +9,6 @@ package loomwright.quantity;
 public record Quantity(double value, Unit unit) {
     private static final double SAME_WITHIN = 1e-9;
 
-
     public static Quantity of(double value, Unit unit) {
         return new Quantity(value, unit);
     }

@@ -20,8 +20,13 @@ public final class Agreement {
         return difference(answer, right) > ROUNDED_TO_THREE_FIGURES;
     }
 
+    /** Whether a number is not the right one, but one that was worked out with a mistake. */
+    public static boolean isAnother(Quantity answer, Quantity mistaken, Quantity right) {
+        return !agrees(answer, right) || isRather(answer, mistaken, right);
+    }
+
     /** Whether a number that may pass for {@code right} is far rather {@code wrong}: less than a quarter as far away from it. */
-    public static boolean isRather(Quantity answer, Quantity wrong, Quantity right) {
+    private static boolean isRather(Quantity answer, Quantity wrong, Quantity right) {
         return agrees(answer, wrong)
                 && isApart(wrong, right)
                 && NEARER * Math.abs(answer.base() - wrong.base()) < Math.abs(answer.base() - right.base());

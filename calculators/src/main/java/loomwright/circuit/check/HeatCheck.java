@@ -99,10 +99,10 @@ final class HeatCheck implements PartCheck {
             }
             Verdict verdict = failed ? Verdict.STOP : Verdict.PASSED;
             return new Judged(verdict, () -> new Finding(
-                    verdict, opening(race) + words.get(), failed ? times.earliest() : times.latest(), race.longest(), source, failed ? SOONER : ""));
+                    verdict, beginning(race) + words.get(), failed ? times.earliest() : times.latest(), race.longest(), source, failed ? SOONER : ""));
         }
 
-        private String opening(Opening race) {
+        private String beginning(Opening race) {
             return "A short circuit of " + race.current().text(3) + " in " + node.title() + ": ";
         }
 
@@ -132,7 +132,7 @@ final class HeatCheck implements PartCheck {
                         .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor."));
             }
             return new Judged(Verdict.NOT_KNOWN, () -> Finding.notKnown(
-                    opening(race) + words.get() + " It stands " + stands.text(3) + ".", figure, source, missing(sheet)));
+                    beginning(race) + words.get() + " It stands " + stands.text(3) + ".", figure, source, missing(sheet)));
         }
 
         private static MissingFigure missing(Protection sheet) {

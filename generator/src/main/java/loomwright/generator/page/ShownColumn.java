@@ -17,7 +17,6 @@ import loomwright.table.Table;
  * @param text what it says of a row
  */
 record ShownColumn(String heading, boolean number, Function<Row, String> text) {
-    private static final Set<String> OF_THE_SOURCE = Set.of("source", "locus", "standing");
     private static final String NAMES = "[a-z0-9.]+(-[a-z0-9.]+)*";
     private static final int MOST_FOR_A_NAME = 3;
 
@@ -35,7 +34,7 @@ record ShownColumn(String heading, boolean number, Function<Row, String> text) {
         for (Column column : table.columns()) {
             boolean part = joined && Set.of("value-to", "unit").contains(column.key());
             boolean empty = rows.stream().allMatch(row -> row.text(column.key()).isEmpty());
-            if (part || empty || OF_THE_SOURCE.contains(column.key()) || isForAuthors(table, column, rows)) {
+            if (part || empty || column.isOfTheSource() || isForAuthors(table, column, rows)) {
                 continue;
             }
             shown.add(joined && column.key().equals("value") ? new ShownColumn(heading(column), false, ShownColumn::figure) : of(column));
