@@ -86,16 +86,6 @@ final class Draft {
         return found;
     }
 
-    /** The way to a switch and back, by its id; null if there is none. */
-    RunChoice loop(String id) {
-        for (Branch branch : branches) {
-            if (id.equals(SwitchChoice.loopId(branch.switchId())) && branch.ownSwitch() != null) {
-                return branch.ownSwitch().loop();
-            }
-        }
-        return id.equals(SwitchChoice.loopId(SWITCH)) && allSwitch != null ? allSwitch.loop() : null;
-    }
-
     /** Whether a branch behind the main device has a fuse of the kind that breaks most. */
     boolean hasClassT() {
         for (Branch branch : branches) {

@@ -3,57 +3,47 @@ package loomwright.plan;
 import java.util.HashSet;
 import java.util.Set;
 import loomwright.circuit.Circuit;
-import loomwright.circuit.Node;
-import loomwright.circuit.PartKind;
 import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
-import loomwright.circuit.solve.CircuitSolution;
-import loomwright.circuit.solve.Solved;
-import loomwright.protection.DeviceKind;
 import loomwright.worked.Comparison;
+import loomwright.worked.Finding;
 import loomwright.worked.Verdict;
 
 /** Takes a step of the plan again, with the next size, where the examination stops it or cautions against it. */
 final class Mending {
-    /** At so many times its rating a blade fuse-link opens within half a second. */
-    private static final double OPENS_AT_ONCE = 3.5;
-
     private final Sizing sizing;
     private final Draft draft;
     private final Circuit circuit;
-    private final CircuitSolution solution;
-    private Obstacle obstacle;
-    private String breakMore = "";
 
-    private Mending(Sizing sizing, Examination examination) {
+    private Mending(Sizing sizing, Circuit circuit) {
         this.sizing = sizing;
         this.draft = sizing.draft();
-        this.circuit = examination.circuit();
-        this.solution = examination.solution();
+        this.circuit = circuit;
     }
 
-    /** What became of one round: whether a step was taken again, or all begins anew with a thicker feed or a device that breaks more, or what stands in the way. */
-    record Round(boolean changed, boolean thickerFeed, Obstacle obstacle, String breakMore) {}
+    /** What became of one round: whether a step was taken again, or all begins anew with a thicker feed, or what stands in the way. */
+    record Round(boolean changed, boolean thickerFeed, Obstacle obstacle) {}
 
-    /** Looks at every finding that stands against the circuit, and takes the step behind it again. */
+    /** Looks at every finding that stands against the circuit, and takes the step behind it again, each no more than once. */
     static Round of(Sizing sizing, Examination examination) {
-        Mending mending = new Mending(sizing, examination);
-        boolean changed = false;
+        Mending mending = new Mending(sizing, examination.circuit());
         Set<String> done = new HashSet<>();
         for (CircuitFinding found : examination.findings()) {
-            if (standsAgainst(found)) {
-                String step = mending.mend(found, done);
-                changed |= !step.isEmpty();
+            String step = standsAgainst(found) ? mending.step(found) : "";
+            if (step.isEmpty() || done.contains(step)) {
+                continue;
+            }
+            if (mending.take(step, found)) {
                 if (step.equals(Draft.FEED)) {
-                    return new Round(true, true, null, "");
+                    return new Round(true, true, null);
                 }
-                if (step.isEmpty() && (mending.obstacle != null || !mending.breakMore.isEmpty())) {
-                    return new Round(false, false, mending.obstacle, mending.breakMore);
-                }
+                done.add(step);
+            } else if (!isOnlyClose(found)) {
+                return new Round(false, false, mending.obstacle(found));
             }
         }
-        return new Round(changed, false, null, "");
+        return new Round(!done.isEmpty(), false, null);
     }
 
     /** A stop, or a caution about what a size decides. */
@@ -65,101 +55,50 @@ final class Mending {
         };
     }
 
-    /** The step that was taken again; empty if none was. */
-    private String mend(CircuitFinding found, Set<String> done) {
-        String step = step(found);
-        if (done.contains(step)) {
-            return step;
-        }
-        boolean onlyClose = found.check() != Check.SHORT_CIRCUIT_HEAT && found.finding().verdict() == Verdict.CAUTION && found.finding().limit() != null
-                && Comparison.atMost(found.finding().figure(), found.finding().limit());
-        if (take(step, found)) {
-            done.add(step);
-            return step;
-        }
-        obstacle = breakMore.isEmpty() && !onlyClose ? obstacle(found) : null;
-        return "";
+    /** A caution that tells how near a figure comes to its limit. */
+    private static boolean isOnlyClose(CircuitFinding found) {
+        Finding finding = found.finding();
+        return found.check() != Check.SHORT_CIRCUIT_HEAT && finding.verdict() == Verdict.CAUTION && finding.limit() != null
+                && Comparison.atMost(finding.figure(), finding.limit());
     }
 
-    /** The part whose size decides a finding. */
+    /** The part whose size decides a finding. That of a start names the device that opens, or else a load that is starved. */
     private String step(CircuitFinding found) {
-        Node node = circuit.node(found.partId());
         return switch (found.check()) {
-            case AMPACITY, CONDUCTOR_PROTECTED, SHORT_CIRCUIT_HEAT -> run(found);
-            case VOLTAGE_DROP, OPERATING_POINT -> runBefore(node);
-            case SELECTIVITY -> node.deviceBefore().id();
-            case START -> starves(node) ? runBefore(node) : deviceToStart(node);
-            case SWITCH_DUTY, CONTINUOUS_CURRENT, GUARDED -> switchOf(found);
-            default -> found.partId();
+            case VOLTAGE_DROP, OPERATING_POINT -> runBefore(found.partId());
+            case SELECTIVITY -> circuit.node(found.partId()).deviceBefore().id();
+            case START -> found.otherId().isEmpty() ? runBefore(found.partId()) : found.otherId();
+            default -> found.partId().equals(SwitchChoice.loopId(Draft.SWITCH)) ? runOfAll() : found.partId();
         };
     }
 
-    private String run(CircuitFinding found) {
-        boolean own = circuit.node(found.partId()).kind() == PartKind.CONDUCTOR;
-        return own || found.otherId().isEmpty() ? found.partId() : found.otherId();
+    /** What a switch of all parts; the way to it and back is of the same size. */
+    private String runOfAll() {
+        return draft.isSingle() ? draft.branches.get(0).runId() : Draft.FEED;
     }
 
-    private String runBefore(Node node) {
-        Node at = node;
-        while (at != null && at.kind() != PartKind.CONDUCTOR) {
-            at = at.parent();
-        }
-        Branch branch = at == null ? null : branch(at.id());
-        boolean last = branch != null && branch.run().size().base() >= branch.run().thickest().base() * (1 - 1e-9);
-        return last && !draft.isSingle() && draft.panel == null ? Draft.FEED : at == null ? node.id() : at.id();
-    }
-
-    /** Whether its start takes more than its runs let through. */
-    private boolean starves(Node load) {
-        for (Solved start : solution.starts()) {
-            if (start.situation().starting() == load) {
-                return !start.exists();
-            }
-        }
-        return false;
-    }
-
-    /** The device of the load, or the main one if its own is large enough for the start. */
-    private String deviceToStart(Node load) {
-        Branch branch = branch(load.id());
-        double start = branch.need().load().startCurrent().base();
-        boolean own = !draft.isSingle() && start >= OPENS_AT_ONCE * branch.device().rating().base();
-        return own ? branch.deviceId() : Draft.MAIN;
-    }
-
-    private String switchOf(CircuitFinding found) {
-        Node node = circuit.node(found.partId());
-        boolean other = node.kind() != PartKind.SWITCH && !found.otherId().isEmpty() && circuit.node(found.otherId()).kind() == PartKind.SWITCH;
-        return other ? found.otherId() : found.partId();
+    /** The run of a load, or the feed of all where that is as thick as it gets. */
+    private String runBefore(String loadId) {
+        Branch branch = branch(loadId);
+        return branch == null || branch.run().isThickest() && !draft.isSingle() ? Draft.FEED : branch.runId();
     }
 
     private boolean take(String step, CircuitFinding found) {
-        if (found.check() == Check.BREAKING_CAPACITY) {
-            boolean blade = draft.panel == null && sizing.device(step).kind() == DeviceKind.BLADE;
-            breakMore = blade ? step : "";
-            return false;
-        }
-        Node node = circuit.node(step);
-        return switch (node.kind()) {
+        return switch (circuit.node(step).kind()) {
             case CONDUCTOR -> thicken(step);
-            case PROTECTION -> raise(step);
+            case PROTECTION -> found.check() != Check.BREAKING_CAPACITY && raise(step);
             case SWITCH -> found.finding().limit() != null && carry(step, found);
             default -> false;
         };
     }
 
     private boolean thicken(String step) {
-        if (step.equals(Draft.FEED)) {
-            return draft.panel == null && draft.feed.thicken();
-        }
-        RunChoice loop = draft.loop(step);
-        Branch branch = branch(step);
-        return loop != null ? loop.thicken() : branch != null && branch.run().thicken();
+        return step.equals(Draft.FEED) ? draft.feed.thicken() : branch(step).run().thicken();
     }
 
+    /** A device that is there already is none of those that are being chosen. */
     private boolean raise(String step) {
-        boolean existing = step.equals(Draft.MAIN) && draft.panel != null || step.equals(Draft.TRIGGER_FUSE);
-        DeviceChoice device = existing ? null : sizing.device(step);
+        DeviceChoice device = sizing.device(step);
         return device != null && device.goAbove(device.rating());
     }
 
@@ -181,9 +120,6 @@ final class Mending {
 
     private Obstacle obstacle(CircuitFinding found) {
         Branch branch = branch(found.partId());
-        if (branch == null && draft.isSingle()) {
-            branch = draft.branches.get(0);
-        }
         int item = branch == null ? Answers.JOB : branch.need().item();
         return switch (found.check()) {
             case VOLTAGE_DROP, OPERATING_POINT, SHORT_CIRCUIT_HEAT -> branch == null
@@ -192,9 +128,7 @@ final class Mending {
             case BREAKING_CAPACITY -> Obstacles.ofBattery(
                     "short-circuit-current", found.finding().words(),
                     "Ask the maker of the battery for its short-circuit current: the careful value is often more than the true one.");
-            case CONTINUOUS_CURRENT -> found.partId().equals("battery")
-                    ? Obstacles.ofBattery("battery-limit", found.finding().words(), found.finding().remedy())
-                    : Obstacles.of(item, "switched", found);
+            case CONTINUOUS_CURRENT -> Obstacles.ofBattery("battery-limit", found.finding().words(), found.finding().remedy());
             case SWITCH_DUTY, TRIGGER -> Obstacles.noSwitch();
             case START -> Obstacles.of(item, "start", found);
             case SYSTEM_VOLTAGE, CHARGING -> Obstacles.of(Answers.JOB, "chemistry", found);

@@ -66,11 +66,8 @@ public record Plan(
             if (mended.obstacle() != null) {
                 return none(job, mended.obstacle());
             }
-            if (!mended.breakMore().isEmpty() || mended.thickerFeed()) {
-                feedSteps += mended.thickerFeed() ? 1 : 0;
-                if (!mended.breakMore().isEmpty()) {
-                    breakMore.add(mended.breakMore());
-                }
+            if (mended.thickerFeed()) {
+                feedSteps++;
                 sizing = Sizing.of(job, breakMore, feedSteps);
             } else if (mended.changed()) {
                 sizing.settle();

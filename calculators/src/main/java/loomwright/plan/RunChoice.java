@@ -102,7 +102,7 @@ final class RunChoice {
     boolean lose(double amperes, double volts, RunChoice loop) {
         int before = at;
         follow(this, loop);
-        while (at < sizes.size() - 1 && amperes * (ohms() + (loop == null ? 0 : loop.ohms())) > volts * (1 + 1e-9)) {
+        while (!isThickest() && amperes * (ohms() + (loop == null ? 0 : loop.ohms())) > volts * (1 + 1e-9)) {
             at++;
             follow(this, loop);
         }
@@ -122,9 +122,13 @@ final class RunChoice {
         return 2 * route.base() * sizes.get(at).perMetre().base();
     }
 
+    boolean isThickest() {
+        return at == sizes.size() - 1;
+    }
+
     /** Takes the next size; false if it is the last. */
     boolean thicken() {
-        if (at == sizes.size() - 1) {
+        if (isThickest()) {
             return false;
         }
         at++;
@@ -134,7 +138,7 @@ final class RunChoice {
     /** At least as thick as another, with the same insulation. */
     void follow(RunChoice other) {
         insulation = other.insulation;
-        while (at < sizes.size() - 1 && sizes.get(at).size().base() < other.size().base() * (1 - 1e-9)) {
+        while (!isThickest() && sizes.get(at).size().base() < other.size().base() * (1 - 1e-9)) {
             at++;
         }
     }
