@@ -82,4 +82,96 @@ class TakenAwayTest {
         assertTrue(page.select("#job-bench").attr("href").startsWith("your-circuit.html#circuit="));
         assertEquals(0, page.select("[data-verdict=stop]").size());
     }
+
+    private static Bought line(List<Bought> list, String what) {
+        return list.stream().filter(each -> each.what().replace('\u00a0', ' ').startsWith(what)).findFirst().orElseThrow(() -> new AssertionError(list.toString()));
+    }
+
+    /** Lead and run: two runs with four ends each, and two holes. */
+    @Test
+    void theSmallThingsAreCountedByTheRuns() {
+        List<Bought> list = Shopping.of(lamp("4 m").plan());
+        assertEquals("8", line(list, "pieces of heat-shrink").count());
+        assertEquals("4", line(list, "grommets").count());
+        assertEquals("4", line(list, "labels").count());
+        assertEquals("1", line(list, "holder for a class T fuse, rated 2 A").count());
+        assertTrue(list.stream().noneMatch(each -> each.what().contains("relay") || each.what().startsWith("bar for")), list.toString());
+    }
+
+    /** Three fuse-links alike have three holders and the two spares of their kind, the places named. Three runs of 1 mm²: twelve ends, three to spare. */
+    @Test
+    void whatIsAlikeIsOneLine() {
+        List<Bought> list = Shopping.of(Asked.job("feed=battery", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A", "box-route=1 m", "switched=no", "craft=trailer")
+                .item("kind=radio", "how-many=3", "draws=6 W", "hours=2 h", "route=3 m", "place=inside", "beside=alone", "sheath=single").plan());
+        Bought holder = line(list, "holder for a blade fuse-link, rated 1 A");
+        assertEquals("3", holder.count());
+        assertEquals(3, holder.where().split(", ").length, holder.where());
+        Bought spare = line(list, "spare blade fuse-link of 1 A");
+        assertEquals("2", spare.count());
+        assertEquals(holder.where(), spare.where());
+        // Lead, feed and three runs are all of 1 mm²: 20 ends, four to spare.
+        assertEquals("24", line(list, "terminals for 1 mm²").count());
+        assertTrue(line(list, "terminals for 1 mm²").what().endsWith("with 4 to spare"));
+    }
+
+    @Test
+    void aRelayIsBoughtForAHotPlaceWithItsSocket() {
+        Asked mat = Asked.job("feed=battery", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A", "switched=yes", "switch-route=1 m", "craft=trailer")
+                .item("kind=mat", "draws=20 A", "hours=1 h", "route=2 m", "place=inside", "beside=alone", "sheath=single");
+        List<Bought> relays = Shopping.of(mat.plan()).stream().filter(each -> each.what().contains("of the 70 A class, with its socket")).toList();
+        assertEquals(1, relays.size());
+        assertTrue(relays.get(0).what().startsWith("a relay for"), relays.toString());
+    }
+
+    @Test
+    void nothingThatAReaderNeedsIsLeftOffTheSheets() {
+        Plan plan = Asked.job("craft=boat").item("kind=bilge").item("kind=outlet").plan();
+        Document page = Jsoup.parse(Balance.held(PlanSheet.of(new Links(""), plan, List.of(new LessonFact("12-outlets", "Outlets", 25)), "0.kind=bilge")));
+        assertEquals(
+                List.of("job-plan", "job-asks", "job-why", "job-taken", "job-shopping", "job-test", "job-found", "job-lessons"), page.select("section > h2").eachAttr("id"));
+        assertEquals(plan.asks().stream().map(TakenAwayTest::plain).toList(), page.select("#job-asks ~ ul > li").eachText().stream().map(TakenAwayTest::plain).toList());
+        assertEquals(
+                plan.taken().stream().map(each -> plain(each.words() + " (" + each.standing() + ")")).toList(),
+                page.select("#job-taken ~ ul > li").eachText().stream().map(TakenAwayTest::plain).toList());
+        assertEquals(
+                Shopping.of(plan).stream().map(each -> plain(each.what())).toList(),
+                page.select("#job-shopping ~ div tbody th").eachText().stream().map(TakenAwayTest::plain).toList());
+        assertTrue(page.select("#job-tools").size() == 1 && page.select("#job-shopping ~ p").text().contains("crimp tool"));
+        assertTrue(page.select("#job-plan ~ p").text().startsWith("Worked out on the careful side: "), page.select("#job-plan ~ p").text());
+        assertEquals(3, page.select("#job-plan ~ div[aria-label='Table: Sizes and devices'] tbody td").stream().filter(each -> each.text().startsWith("class T")).count(), "main fuse and one for each");
+        assertEquals(4, page.select("#job-plan ~ div[aria-label='Table: Sizes and devices'] tbody td").stream().filter(each -> each.text().contains("two conductors")).count(), "lead, feed and a run for each");
+        assertTrue(page.select("#job-link").attr("href").endsWith("first-job.html#0.kind=bilge"));
+        assertTrue(!page.select("#job-test ~ details table").isEmpty());
+        Document known = Jsoup.parse(Balance.held(PlanSheet.of(new Links(""), lampSaid(), List.of(), "")));
+        assertEquals(List.of("job-plan", "job-why", "job-shopping", "job-test", "job-found"), known.select("section > h2").eachAttr("id"));
+        assertEquals(0, known.select("#job-link").size());
+    }
+
+    /** All that is asked was said. */
+    private static Plan lampSaid() {
+        return Asked.job("craft=trailer", "feed=battery", "chemistry=lead-acid", "capacity=60 Ah", "switched=no")
+                .item("kind=lights", "draws=12 W", "hours=4 h", "most-device=10 A", "route=4 m", "place=inside", "beside=alone", "sheath=single").plan();
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    /** What matters always, and besides what has to do with a switch or an outlet. */
+    @Test
+    void theLessonsAreThoseOfTheJob() {
+        assertEquals(List.of("01-what-can-hurt-you", "10-fuse-links-and-breakers", "13-joints", "16-proving-it"), lessons("lights", "no"));
+        assertEquals(List.of("01-what-can-hurt-you", "10-fuse-links-and-breakers", "11-switching", "13-joints", "16-proving-it"), lessons("lights", "yes"));
+        assertEquals(List.of("01-what-can-hurt-you", "10-fuse-links-and-breakers", "12-outlets", "13-joints", "16-proving-it"), lessons("usb", "no"));
+        assertEquals(List.of("01-what-can-hurt-you", "10-fuse-links-and-breakers", "12-outlets", "13-joints", "16-proving-it"), lessons("outlet", "no"));
+    }
+
+    private static List<String> lessons(String kind, String switched) {
+        List<LessonFact> all = List.of(
+                new LessonFact("01-what-can-hurt-you", "a", 10), new LessonFact("08-voltage-drop", "b", 10), new LessonFact("10-fuse-links-and-breakers", "c", 10),
+                new LessonFact("11-switching", "d", 10), new LessonFact("12-outlets", "e", 10), new LessonFact("13-joints", "f", 10), new LessonFact("16-proving-it", "g", 10));
+        Plan plan = Asked.job("craft=trailer", "short-circuit-current=800 A", "switched=" + switched).item("kind=" + kind, "route=2 m").plan();
+        return Jsoup.parse(PlanSheet.of(new Links(""), plan, all, "")).select("#job-lessons ~ ol a").eachAttr("href").stream()
+                .map(each -> each.substring("lessons/".length(), each.length() - ".html".length())).toList();
+    }
 }
