@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 class GraphsTest {
-    private static final int ENTRIES = Integer.getInteger("graph.entries", 500);
+    private static final int ENTRIES = Integer.getInteger("graph.entries", 250);
 
     private static final Map<String, String> BENCH = Map.of(
             "current", "10 A", "route-length", "4.2 m", "length-counts", "one-way", "conductor", "iso-6722-1", "size", "2.5 mm²", "temperature", "20 °C");

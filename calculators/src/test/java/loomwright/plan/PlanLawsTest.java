@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of the plan for any answers: thousands of them, sensible, bold and left open. */
 class PlanLawsTest {
-    private static final int ANSWERS = Integer.getInteger("plan.answers", 5000);
+    private static final int ANSWERS = Integer.getInteger("plan.answers", 1500);
     private static final long SEED = Long.getLong("plan.seed", 0);
 
     /** Cautions that are no matter of size, and told: how far the battery and its panel reach, and a figure just within what was entered. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Pages are written side by side, so one row may be asked by two threads before it has its figures. */
 class RowThreadsTest {
-    private static final int TABLES = 100;
+    private static final int TABLES = 20;
     private static final int ROWS = 1500;
     private static final Document BOOK = new Document("book", "", "The Book", "", Standing.PUBLISHED, "", "");
 
