@@ -14,6 +14,7 @@ public final class Part {
     private final String id;
     private final PartKind kind;
     private final String name;
+    private final String title;
     private final String fedBy;
     private final String triggeredFrom;
     private final String reading;
@@ -26,6 +27,7 @@ public final class Part {
         this.id = id;
         this.kind = kind;
         this.name = name;
+        this.title = name.isEmpty() ? kind.label() + " \u201c" + id + "\u201d" : name;
         this.fedBy = fedBy;
         this.triggeredFrom = triggeredFrom;
         this.reading = reading;
@@ -109,7 +111,7 @@ public final class Part {
 
     /** What to call it in a sentence: its name, or its kind and number. */
     public String title() {
-        return name.isEmpty() ? kind.label() + " \u201c" + id + "\u201d" : name;
+        return title;
     }
 
     /** The part that feeds it; empty for the supply. */

@@ -7,6 +7,7 @@ import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /**
@@ -111,17 +112,17 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
      * @param subject what the current is, as the start of a sentence, such as {@code The design current}
      */
     public Finding judge(String subject, Quantity current, String remedy) {
-        return judge(Comparison.of(subject, current), subject, current, remedy);
+        return judge(Comparison.of(subject, current), subject, current, Sentence.of(remedy));
     }
 
     /** The rating of a device held against what it may carry: equal is as intended. */
-    public Finding judgeRating(String subject, Quantity rating, String remedy) {
+    public Finding judgeRating(String subject, Quantity rating, Sentence remedy) {
         return judge(Comparison.of(subject, rating).exact(), subject, rating, remedy);
     }
 
-    private Finding judge(Comparison comparison, String subject, Quantity figure, String remedy) {
+    private Finding judge(Comparison comparison, String subject, Quantity figure, Sentence remedy) {
         Quantity limit = kind == Kind.NOTHING ? Quantity.of(0, Units.AMPERE) : value;
-        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, whatToDo(remedy)).settledBy(missing());
+        Comparison against = comparison.atMost(limit, name(), source()).otherwise(Verdict.STOP, Sentence.later(() -> whatToDo(remedy.text()))).settledBy(missing());
         if (!assumed.isEmpty()) {
             against.assuming(assumed);
         }
@@ -131,8 +132,8 @@ public record CarryingCapacity(Quantity size, Quantity value, Kind kind, RatedCu
         if (Comparison.atLeast(figure, value)) {
             return new Finding(
                     Verdict.STOP,
-                    subject + ", " + figure.text(3) + ", is not below " + value.text(3) + ", and " + size.text() + " carries less than that. " + words,
-                    figure, value, source(), whatToDo(remedy));
+                    Sentence.of(subject + ", " + figure.text(3) + ", is not below " + value.text(3) + ", and " + size.text() + " carries less than that. " + words),
+                    figure, value, source(), Sentence.of(whatToDo(remedy.text())));
         }
         return Finding.notKnown(
                 subject + ", " + figure.text(3) + ", is below " + value.text(3) + ", but " + size.text() + " carries less than that. " + words, figure,

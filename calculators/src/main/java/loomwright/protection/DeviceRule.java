@@ -7,6 +7,7 @@ import loomwright.source.Source;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /**
@@ -56,7 +57,7 @@ public final class DeviceRule {
      *
      * @param remedy what to do if it does not guard it
      */
-    public Finding guardsConductor(String name, CarryingCapacity capacity, RuleSet rule, String remedy) {
+    public Finding guardsConductor(String name, CarryingCapacity capacity, RuleSet rule, Sentence remedy) {
         if (rule.shareOf(capacity.isByTableFive()).base() <= 1) {
             return capacity.judgeRating(device + ", before " + name + ": its rating", rating, remedy);
         }

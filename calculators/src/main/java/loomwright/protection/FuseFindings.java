@@ -15,6 +15,7 @@ import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -27,7 +28,7 @@ final class FuseFindings {
     /** With a rating chosen. */
     static void addChosen(WorkingBuilder working, FuseCase choice, Row chosenRow, Quantity loading) {
         Quantity chosen = choice.values().of(CHOSEN);
-        working.finding(DeviceRule.of("The fuse-link chosen", chosen).guardsConductor("the conductor", choice.capacity(), choice.rules(), THICKER));
+        working.finding(DeviceRule.of("The fuse-link chosen", chosen).guardsConductor("the conductor", choice.capacity(), choice.rules(), Sentence.of(THICKER)));
         if (choice.allowsMore()) {
             working.finding(supposing(choice, Comparison.of("The rating chosen", chosen)
                     .atMost(choice.capacity().value(), "the bare ampacity of the conductor", choice.capacity().source())

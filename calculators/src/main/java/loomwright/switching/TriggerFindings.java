@@ -20,6 +20,7 @@ import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Entries;
 import loomwright.worked.Finding;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 import loomwright.worked.WorkingBuilder;
 
@@ -72,7 +73,8 @@ final class TriggerFindings {
         Quantity copper = ConductorFigures.copper(ConductorKind.of(entries.option("conductor")), entries.quantity(TriggerLoop.RUN.sizeField().key()));
         CarryingCapacity capacity = CarryingCapacity.of(copper, AmpacityRuleSet.BOAT, Surroundings.unsaid(Insulation.T60));
         Finding guarded = rule.guardsConductor(
-                "the trigger wire", capacity, RuleSet.CONDUCTOR_AMPACITY, "Take a smaller fuse-link, or a thicker trigger wire.");
+                "the trigger wire", capacity, RuleSet.CONDUCTOR_AMPACITY,
+                Sentence.of("Take a smaller fuse-link, or a thicker trigger wire."));
         working.finding(guarded.verdict() == Verdict.NOT_KNOWN
                 ? rule.unknown(Guarded.TRIGGER_WIRE, "the trigger wire", TriggerLoop.AMPACITY.key(), capacity.source())
                 : guarded);

@@ -34,7 +34,7 @@ public final class Comparison {
     private boolean least;
     private boolean exact;
     private Verdict otherwise = Verdict.STOP;
-    private String remedy = "";
+    private Sentence remedy = Sentence.NONE;
     private String closeRemedy = "";
     private String assumption = "";
     private MissingFigure missing;
@@ -84,6 +84,11 @@ public final class Comparison {
 
     /** What follows if the limit is passed; without this it is a stop. */
     public Comparison otherwise(Verdict verdict, String whatToDo) {
+        return otherwise(verdict, Sentence.of(whatToDo));
+    }
+
+    /** The same, with words for when they are read. */
+    public Comparison otherwise(Verdict verdict, Sentence whatToDo) {
         otherwise = verdict;
         remedy = whatToDo;
         return this;
@@ -125,30 +130,30 @@ public final class Comparison {
     /** The verdict, with its words, limit and source. */
     public Finding finding() {
         if (!holds()) {
-            return new Finding(otherwise, words(least ? "is below" : "is above", basis("is enough to stop")), figure, limit, weakest, remedy);
+            return new Finding(otherwise, words(least ? "is below" : "is above", "is enough to stop"), figure, limit, weakest, remedy);
         }
         if (!weakest.standing().mayPass()) {
             MissingFigure wanted = missing != null ? missing : new MissingFigure("", limitName, "the data sheet of the part, or its maker");
             MissingFigure settles = new MissingFigure(
                     wanted.key(), wanted.name(), wanted.where(), weakest.standing().words());
-            return new Finding(
-                    Verdict.NOT_KNOWN, words(least ? "would be at least" : "would be within", basis("passes nothing")), figure, limit, weakest,
-                    "Find the " + settles.name() + ": " + settles.where() + ".", settles);
+            return Finding.notKnown(
+                    words(least ? "would be at least" : "would be within", "passes nothing"), figure, limit, weakest, settles);
         }
         if (!exact && isClose()) {
             return new Finding(
-                    Verdict.CAUTION, words(least ? "is only just above" : "is only just within", ""), figure, limit, source, closeRemedy());
+                    Verdict.CAUTION, words(least ? "is only just above" : "is only just within", ""), figure, limit, source, Sentence.later(this::closeRemedy));
         }
-        return new Finding(Verdict.PASSED, words(least ? "is at least" : "is within", ""), figure, limit, source, "");
+        return new Finding(Verdict.PASSED, words(least ? "is at least" : "is within", ""), figure, limit, source, Sentence.NONE);
     }
 
     private String closeRemedy() {
         if (!closeRemedy.isEmpty()) {
             return closeRemedy;
         }
-        return remedy.isEmpty()
+        String whatToDo = remedy.text();
+        return whatToDo.isEmpty()
                 ? "Leave more room if you can, and measure when it is built."
-                : "Leave more room if you can: " + remedy.substring(0, 1).toLowerCase(Locale.ROOT) + remedy.substring(1);
+                : "Leave more room if you can: " + whatToDo.substring(0, 1).toLowerCase(Locale.ROOT) + whatToDo.substring(1);
     }
 
     private boolean isClose() {
@@ -158,12 +163,16 @@ public final class Comparison {
 
     /** What a figure rests on that nobody could look up; nothing if all was seen, typed or worked out. */
     private String basis(String whatItDoes) {
-        return weakest.standing().mayPass()
+        return whatItDoes.isEmpty() || weakest.standing().mayPass()
                 ? ""
                 : " It rests on a figure that is " + weakest.standing().words() + ": such a figure " + whatItDoes + ".";
     }
 
-    private String words(String how, String after) {
+    private Sentence words(String how, String whatABasisDoes) {
+        return Sentence.later(() -> said(how, basis(whatABasisDoes)));
+    }
+
+    private String said(String how, String after) {
         String start = assumption.isEmpty() ? subject : "Assuming " + assumption + ": " + subject;
         Quantity shown = limit.in(figure.unit());
         int digits = digits(figure, shown);

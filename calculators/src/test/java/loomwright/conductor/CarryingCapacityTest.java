@@ -7,6 +7,7 @@ import loomwright.quantity.Quantity;
 import loomwright.quantity.QuantityText;
 import loomwright.quantity.Units;
 import loomwright.worked.Finding;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +77,7 @@ class CarryingCapacityTest {
 
     @Test
     void aDeviceAboveWhatAThickerWireCarriesIsAStop() {
-        Finding stop = capacity("0.35 mm2", AmpacityRuleSet.BOAT, Insulation.T75, "30 °C", 2).judgeRating("Fuse F1", amperes(5), "Take 2 A.");
+        Finding stop = capacity("0.35 mm2", AmpacityRuleSet.BOAT, Insulation.T75, "30 °C", 2).judgeRating("Fuse F1", amperes(5), Sentence.of("Take 2 A."));
         assertEquals(Verdict.STOP, stop.verdict());
         assertEquals("Fuse F1, 5 A, is above what 0.35 mm² carries at most, 3 A.", plain(stop.words()));
         assertEquals("Take 2 A.", stop.remedy());
@@ -84,7 +85,7 @@ class CarryingCapacityTest {
 
     @Test
     void aDeviceBelowItIsNotKnown() {
-        Finding finding = capacity("0.35 mm2", AmpacityRuleSet.BOAT, Insulation.T75, "30 °C", 2).judgeRating("Fuse F1", amperes(2), "");
+        Finding finding = capacity("0.35 mm2", AmpacityRuleSet.BOAT, Insulation.T75, "30 °C", 2).judgeRating("Fuse F1", amperes(2), Sentence.of(""));
         assertEquals(Verdict.NOT_KNOWN, finding.verdict());
         assertTrue(plain(finding.words()).startsWith("Fuse F1, 2 A, is below 3 A, but 0.35 mm² carries less than that."), finding.words());
         assertTrue(finding.missing().where().contains("data sheet of the cable"));
@@ -93,8 +94,8 @@ class CarryingCapacityTest {
     @Test
     void aRatedConductorPassesUpToItsFigureAndSaysWhatIsAssumed() {
         CarryingCapacity capacity = capacity("12 AWG", AmpacityRuleSet.BOAT, Insulation.T60, "40 °C", 2);
-        assertEquals(Verdict.PASSED, capacity.judgeRating("Fuse F1", amperes(20.5), "").verdict());
-        assertEquals(Verdict.STOP, capacity.judgeRating("Fuse F1", amperes(20.6), "").verdict());
+        assertEquals(Verdict.PASSED, capacity.judgeRating("Fuse F1", amperes(20.5), Sentence.of("")).verdict());
+        assertEquals(Verdict.STOP, capacity.judgeRating("Fuse F1", amperes(20.6), Sentence.of("")).verdict());
         // within 5 % of 20.5 A
         assertEquals(Verdict.CAUTION, capacity.judge("The current", amperes(20), "").verdict());
         Finding passed = capacity.judge("The current", amperes(12), "");

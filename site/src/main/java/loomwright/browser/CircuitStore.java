@@ -1,5 +1,6 @@
 package loomwright.browser;
 
+import loomwright.circuit.Circuit;
 import loomwright.circuit.file.FileRead;
 import loomwright.circuit.file.StartingCircuits;
 import loomwright.circuit.page.PublishedFigures;
@@ -16,6 +17,8 @@ final class CircuitStore {
     private final HTMLElement line;
     /** Whether closing the page would lose something. */
     private boolean unkept;
+    /** The circuit that everybody begins with is not the reader's own. */
+    private final Circuit everybodys = StartingCircuits.reedmereTrailer();
     private boolean waiting;
     private int timer;
 
@@ -99,8 +102,7 @@ final class CircuitStore {
         if (kept == CircuitKeeper.Kept.OTHER) {
             lookForOthers();
         } else {
-            // The circuit that everybody begins with is not the reader's own.
-            boolean own = !desk.now().equals(StartingCircuits.reedmereTrailer());
+            boolean own = !desk.now().equals(everybodys);
             CircuitKeeper.publish(own ? PublishedFigures.of(desk.examination()) : "");
             say(kept);
         }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartFault;
@@ -14,6 +15,7 @@ import loomwright.circuit.page.BenchMarkup;
 import loomwright.circuit.page.CircuitMarkup;
 import loomwright.circuit.page.PartFound;
 import loomwright.circuit.page.PlanMarkup;
+import loomwright.circuit.page.PlanMarkup.Plan;
 import loomwright.circuit.page.Sheet;
 import loomwright.markup.Links;
 import org.teavm.jso.browser.Window;
@@ -101,28 +103,34 @@ final class CircuitView {
         Repaint.inside(own, PartFound.of(LINKS, examination, chosen));
         Window.clearTimeout(timer);
         Dom.mark(document.getDocumentElement(), "large", !isSmall(circuit));
-        Runnable draw = () -> drawing.show(circuit, PlanMarkup.of(circuit, examination, faulty, chosen));
+        Supplier<Runnable> drawn = () -> {
+            Plan now = PlanMarkup.of(circuit, examination, faulty, chosen);
+            return () -> drawing.show(circuit, now);
+        };
         if (isSmall(circuit)) {
-            draw.run();
+            drawn.get().run();
             show(Sheet.FINDINGS);
             showChosen();
             return;
         }
-        List<Runnable> left = new ArrayList<>(List.of(() -> show(Sheet.FINDINGS), this::showChosen));
+        List<Supplier<Runnable>> left = new ArrayList<>(List.of(() -> written(Sheet.FINDINGS), () -> written(tabs.chosen())));
         if (drawing.lacksAnyOf(circuit)) {
-            draw.run();
+            drawn.get().run();
         } else {
-            left.add(0, draw);
+            left.add(0, drawn);
         }
         oneByOne(left);
     }
 
-    /** One after the other, so that a key pressed in between is not held up. */
-    private void oneByOne(List<Runnable> left) {
+    /** One after the other, each written first and then painted, so that a key pressed in between is not held up. */
+    private void oneByOne(List<Supplier<Runnable>> left) {
         if (!left.isEmpty()) {
             timer = Window.setTimeout(() -> {
-                left.remove(0).run();
-                oneByOne(left);
+                Runnable painted = left.remove(0).get();
+                timer = Window.setTimeout(() -> {
+                    painted.run();
+                    oneByOne(left);
+                }, 0);
             }, 0);
         }
     }
@@ -143,22 +151,27 @@ final class CircuitView {
         }
     }
 
-    /** Shows a sheet, if it does not stand there already. */
     private void show(Sheet sheet) {
+        written(sheet).run();
+    }
+
+    /** A sheet put into words; what comes back shows it. Nothing is done if it stands there already. */
+    private Runnable written(Sheet sheet) {
         if (good == null || sheet == Sheet.DRILLING || painted.get(sheet) == good.circuit()) {
-            return;
+            return () -> { };
         }
-        painted.put(sheet, good.circuit());
-        if (sheet == Sheet.FINDINGS) {
-            Repaint.inside(found, CircuitMarkup.found(LINKS, good, Folds.isOpen(found)));
-            return;
-        }
-        HTMLElement element = document.getElementById(CircuitMarkup.id(sheet));
-        Repaint.inside(element, CircuitMarkup.inside(sheet, LINKS, good));
-        NodeList<?> boxes = element.querySelectorAll("[data-reading]");
-        for (int i = 0; i < boxes.getLength(); i++) {
-            fill((HTMLInputElement) boxes.get(i), good.circuit());
-        }
+        Circuit circuit = good.circuit();
+        boolean isFound = sheet == Sheet.FINDINGS;
+        String words = isFound ? CircuitMarkup.found(LINKS, good, Folds.isOpen(found)) : CircuitMarkup.inside(sheet, LINKS, good);
+        HTMLElement element = isFound ? found : document.getElementById(CircuitMarkup.id(sheet));
+        return () -> {
+            painted.put(sheet, circuit);
+            Repaint.inside(element, words);
+            NodeList<?> boxes = element.querySelectorAll("[data-reading]");
+            for (int i = 0; i < boxes.getLength(); i++) {
+                fill((HTMLInputElement) boxes.get(i), circuit);
+            }
+        };
     }
 
     /** A box holds what was read, unless just that is being typed in other letters. */

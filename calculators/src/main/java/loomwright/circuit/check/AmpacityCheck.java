@@ -7,6 +7,7 @@ import loomwright.protection.DeviceRule;
 import loomwright.protection.RuleSet;
 import loomwright.quantity.Quantity;
 import loomwright.worked.Finding;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** What each conductor may carry where it lies, against its current and against the device that guards it. */
@@ -44,11 +45,11 @@ final class AmpacityCheck implements PartCheck {
 
     /** A device held against a conductor it guards. */
     static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule) {
-        return guarded(device, rating, node, conductor, rule, "Take a smaller rating for " + device + ", put a device before " + node.title()
-                + ", or take a thicker conductor or insulation of a higher rating there.");
+        return guarded(device, rating, node, conductor, rule, Sentence.later(() -> "Take a smaller rating for " + device + ", put a device before " + node.title()
+                + ", or take a thicker conductor or insulation of a higher rating there."));
     }
 
-    static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule, String remedy) {
+    static Finding guarded(String device, Quantity rating, Node node, Conductor conductor, RuleSet rule, Sentence remedy) {
         return DeviceRule.of(device, rating).guardsConductor(node.title(), conductor.capacity(), rule, remedy);
     }
 }

@@ -14,6 +14,7 @@ import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** Whether each conductor stands a short circuit until the device before it has opened, at both ends of the range of fault current. */
@@ -46,11 +47,11 @@ final class HeatCheck implements PartCheck {
             Quantity highest = currents.highest(node.parent());
             Opening atLowest = opening(lowest);
             Opening atHighest = highest == null ? atLowest : opening(highest);
-            Judged low = at(atLowest);
-            Judged high = highest == null ? low : at(atHighest);
+            Finding low = at(atLowest);
+            Finding high = highest == null ? low : at(atHighest);
             boolean alike = low.verdict() == high.verdict();
             boolean lowestIsWorse = alike ? atLowest.hardship() >= atHighest.hardship() : low.verdict().isWorseThan(high.verdict());
-            findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, (lowestIsWorse ? low : high).finding());
+            findings.add(Check.SHORT_CIRCUIT_HEAT, node, device, lowestIsWorse ? low : high);
         }
 
         /** Below twice its rating a device may take minutes. */
@@ -77,13 +78,13 @@ final class HeatCheck implements PartCheck {
                     HeatingFormulas.longestTime(current, conductor.copper(), conductor.insulation().row()));
         }
 
-        private Judged at(Opening race) {
+        private Finding at(Opening race) {
             OpeningTimes times = race.times();
             Row insulation = conductor.insulation().row();
             if (times == null || times.latest() == null) {
                 return unknown(
-                        () -> "the conductor stands it for " + words(race.longest()) + ", but no time is published by which a "
-                                + protection().words() + " has opened.",
+                        Sentence.later(() -> "the conductor stands it for " + words(race.longest()) + ", but no time is published by which a "
+                                + protection().words() + " has opened."),
                         race.longest(), race, times == null ? insulation.source() : times.source(), insulation);
             }
             boolean passed = Comparison.atMost(times.latest(), race.longest());
@@ -91,15 +92,16 @@ final class HeatCheck implements PartCheck {
             boolean weak = failed ? times.earliestIsWeak() : times.latestIsWeak();
             Source timesSource = failed ? times.earliestSource() : times.source();
             Source source = weak || !passed && !failed ? timesSource : Comparison.weaker(insulation.source(), currents.source());
-            Later<String> words = () -> "the conductor stands it for " + words(race.longest()) + "; a " + protection().words()
+            Sentence words = Sentence.later(() -> "the conductor stands it for " + words(race.longest()) + "; a " + protection().words()
                     + (failed ? " does not open before " + OpeningTimes.words(times.earliest()) : " has opened by " + OpeningTimes.words(times.latest()))
-                    + (passed || failed ? "." : ". The published times do not show whether it opens soon enough.");
+                    + (passed || failed ? "." : ". The published times do not show whether it opens soon enough."));
             if (!failed && (!passed || weak || !source.standing().mayPass())) {
                 return unknown(words, times.latest(), race, source, insulation);
             }
             Verdict verdict = failed ? Verdict.STOP : Verdict.PASSED;
-            return new Judged(verdict, () -> new Finding(
-                    verdict, beginning(race) + words.get(), failed ? times.earliest() : times.latest(), race.longest(), source, failed ? SOONER : ""));
+            return new Finding(
+                    verdict, Sentence.later(() -> beginning(race) + words.text()), failed ? times.earliest() : times.latest(), race.longest(), source,
+                    Sentence.of(failed ? SOONER : ""));
         }
 
         private String beginning(Opening race) {
@@ -107,7 +109,7 @@ final class HeatCheck implements PartCheck {
         }
 
         /** The clearing integral of the device settles it where its gates do not. */
-        private Judged unknown(Later<String> words, Quantity figure, Opening race, Source source, Row insulation) {
+        private Finding unknown(Sentence words, Quantity figure, Opening race, Source source, Row insulation) {
             Quantity current = race.current();
             Quantity longest = race.longest();
             Protection sheet = context.sheet(device);
@@ -116,23 +118,25 @@ final class HeatCheck implements PartCheck {
             // At more current than that of the point it opens sooner, so a longer time says nothing there.
             boolean decides = opened != null && (Comparison.atMost(opened, longest) || AT_THE_POINT * current.base() <= sheet.openingCurrent().base());
             if (decides) {
-                return Judged.of(Comparison.of(
+                return Comparison.of(
                                 "The time by which " + device.title() + " has opened a short circuit of " + current.text(3) + " in " + node.title(), opened)
                         .atMost(longest, "what the conductor stands", insulation.source())
                         .restingOn(sheet.figuresFrom())
                         .settledBy(missing(sheet))
-                        .otherwise(Verdict.STOP, SOONER));
+                        .otherwise(Verdict.STOP, SOONER)
+                        .finding();
             }
             if (sheet.clearingIntegral() != null) {
-                return Judged.of(Comparison.of(
+                return Comparison.of(
                                 "What " + device.title() + " lets through into a short circuit in " + node.title() + ", I²t", sheet.clearingIntegral())
                         .atMost(stands, "what the conductor stands", insulation.source())
                         .restingOn(sheet.figuresFrom())
                         .settledBy(missing(sheet))
-                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor."));
+                        .otherwise(Verdict.STOP, "Take a device that lets less through, or a thicker conductor.")
+                        .finding();
             }
-            return new Judged(Verdict.NOT_KNOWN, () -> Finding.notKnown(
-                    beginning(race) + words.get() + " It stands " + stands.text(3) + ".", figure, source, missing(sheet)));
+            return Finding.notKnown(
+                    Sentence.later(() -> beginning(race) + words.text() + " It stands " + stands.text(3) + "."), figure, source, missing(sheet));
         }
 
         private static MissingFigure missing(Protection sheet) {
@@ -145,23 +149,6 @@ final class HeatCheck implements PartCheck {
         private static String words(Quantity time) {
             boolean beyond = time.base() > HeatingFormulas.VALID_TO.base();
             return beyond ? "more than " + HeatingFormulas.VALID_TO.text() : time.in(Units.SECOND).text(3);
-        }
-    }
-
-    /** What is put together only if it is wanted. */
-    private interface Later<T> {
-        T get();
-    }
-
-    /** What one end of the range of current comes to. */
-    private record Judged(Verdict verdict, Later<Finding> made) {
-        static Judged of(Comparison comparison) {
-            Finding finding = comparison.finding();
-            return new Judged(finding.verdict(), () -> finding);
-        }
-
-        Finding finding() {
-            return made.get();
         }
     }
 

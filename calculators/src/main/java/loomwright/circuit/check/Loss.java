@@ -4,6 +4,7 @@ import loomwright.circuit.Node;
 import loomwright.circuit.solve.Solved;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
+import loomwright.worked.Sentence;
 
 /** Where on the way to a part most is lost, and what to do there. */
 final class Loss {
@@ -15,7 +16,11 @@ final class Loss {
      * @param solved a situation that can be solved, or null: then the largest resistance counts
      * @param or what else would do, such as {@code , or less load at once}
      */
-    static String remedy(Node part, Solved solved, String or) {
+    static Sentence remedy(Node part, Solved solved, String or) {
+        return Sentence.later(() -> words(part, solved, or));
+    }
+
+    private static String words(Node part, Solved solved, String or) {
         Node most = null;
         double least = 0;
         for (Node at = part; at.parent() != null; at = at.parent()) {

@@ -5,6 +5,7 @@ import loomwright.circuit.solve.Solved;
 import loomwright.circuit.solve.Starvation;
 import loomwright.quantity.Quantity;
 import loomwright.worked.Finding;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** Whether the circuit has an operating point in every situation that lasts. Asked once, at the battery. */
@@ -20,7 +21,7 @@ final class OperatingPointCheck implements PartCheck {
             if (starvation != null) {
                 all = false;
                 findings.add(Check.OPERATING_POINT, starvation.part(), new Finding(
-                        Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
+                        Verdict.STOP, Sentence.of(starvation.words()), starvation.asked(), starvation.most(), Findings.computed(),
                         Loss.remedy(starvation.part(), null, ", or take a load that asks for less")));
             }
         }

@@ -11,6 +11,7 @@ import loomwright.source.Source;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** Whether a device opens before the one nearer to the battery, at both ends of the range of fault current behind it. */
@@ -44,11 +45,11 @@ final class SelectivityCheck implements PartCheck {
         boolean lowestIsWorse = !atHighest.verdict().isWorseThan(atLowest.verdict());
         Finding worse = lowestIsWorse ? atLowest : atHighest;
         Quantity current = lowestIsWorse ? lowest : highest;
-        String words = downstream.title() + " before " + upstream.title() + ", at " + current.text(3) + ": " + worse.words();
+        Sentence words = Sentence.later(() -> downstream.title() + " before " + upstream.title() + ", at " + current.text(3) + ": " + worse.words());
         boolean shown = worse.verdict() == Verdict.PASSED && currents.source().standing().mayPass();
         boolean turned = worse.verdict().isWorseThan(Verdict.NOT_KNOWN);
         findings.add(Check.SELECTIVITY, downstream, upstream, shown || turned
-                ? new Finding(shown ? Verdict.PASSED : Verdict.CAUTION, words, worse.figure(), worse.limit(), worse.source(), worse.remedy())
+                ? new Finding(shown ? Verdict.PASSED : Verdict.CAUTION, words, worse.figure(), worse.limit(), worse.source(), worse.advice())
                 : Finding.notKnown(words, worse.figure(), worse.source(), CURVES));
     }
 

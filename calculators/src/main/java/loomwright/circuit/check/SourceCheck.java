@@ -13,6 +13,7 @@ import loomwright.supply.ChargeLimit;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /**
@@ -78,7 +79,7 @@ final class SourceCheck implements PartCheck {
         } else if (run.kind() == PartKind.CONDUCTOR) {
             findings.add(Check.CONDUCTOR_PROTECTED, node, AmpacityCheck.guarded(
                     "The device at the far end, at " + node.title(), source.ownDevice(), run, (Conductor) run.figures(), context.battery().fuseRule(),
-                    "Take a smaller rating at that end, or a thicker conductor or insulation of a higher rating."));
+                    Sentence.of("Take a smaller rating at that end, or a thicker conductor or insulation of a higher rating.")));
         }
     }
 

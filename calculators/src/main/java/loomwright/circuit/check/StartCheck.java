@@ -12,6 +12,7 @@ import loomwright.source.Source;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** Whether the devices hold while a motor starts, and whether the other loads still get their voltage. */
@@ -32,7 +33,7 @@ final class StartCheck implements PartCheck {
             if (works(context)) {
                 Starvation starvation = Starvation.of(context.circuit(), start);
                 findings.add(Check.START, starvation.part(), node, new Finding(
-                        Verdict.STOP, starvation.words(), starvation.asked(), starvation.most(), Findings.computed(),
+                        Verdict.STOP, Sentence.of(starvation.words()), starvation.asked(), starvation.most(), Findings.computed(),
                         Loss.remedy(starvation.part(), null, ", or take a load that asks for less")));
             }
             return;

@@ -12,6 +12,7 @@ import loomwright.table.Row;
 import loomwright.worked.Comparison;
 import loomwright.worked.Finding;
 import loomwright.worked.MissingFigure;
+import loomwright.worked.Sentence;
 import loomwright.worked.Verdict;
 
 /** Heat of a switching device, and whether its trigger reaches it and has a protected wire. */
@@ -97,6 +98,7 @@ final class SwitchCheck implements PartCheck {
         }
         String device = switching.triggerFuse() != null ? "The fuse-link of the trigger of " + node.title() : before.title() + ", before the trigger wire of " + node.title();
         findings.add(Check.TRIGGER, node, switching.triggerCapacity().judgeRating(
-                device + ": its rating", rating, "Put a fuse-link of a smaller rating where the trigger wire begins, 2 A is common, or take a thicker wire."));
+                device + ": its rating", rating,
+                Sentence.of("Put a fuse-link of a smaller rating where the trigger wire begins, 2 A is common, or take a thicker wire.")));
     }
 }
