@@ -2,6 +2,7 @@ package loomwright.along;
 
 import java.util.HashMap;
 import java.util.Map;
+import loomwright.worked.Pairs;
 
 /**
  * How what was brought joins what a device keeps already. Nothing that is kept is lost: rungs climbed and lessons read are those of both; a circuit that
@@ -31,7 +32,7 @@ public record Joining(Map<String, String> changes, String fault, String words) {
                     String place = place(name, all);
                     if (place == null) {
                         return new Joining(
-                                Map.of(), "All " + Belongings.PLACES + " places for circuits are taken on this device: remove one on the page \u201cYour circuit\u201d, then open the file again. Nothing was changed.", "");
+                                Pairs.of(), "All " + Belongings.PLACES + " places for circuits are taken on this device: remove one on the page \u201cYour circuit\u201d, then open the file again. Nothing was changed.", "");
                     }
                     put(place, text, all, changes);
                     circuits++;

@@ -1,7 +1,6 @@
 package loomwright.conductor;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
@@ -88,7 +87,7 @@ public final class ConductorResistance implements Calculator {
         working.next(
                 "voltage-drop",
                 "What voltage does this lose at my current?",
-                Map.of("conductor", entries.choice("conductor"), "size", size.text(), "temperature", temperature.text()));
+                "conductor", entries.choice("conductor"), "size", size.text(), "temperature", temperature.text());
     }
 
     private static Quantity at20(Quantity inTable, ConductorKind kind) {

@@ -1,6 +1,5 @@
 package loomwright.conductor;
 
-import java.util.Map;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -99,7 +98,7 @@ final class GaugeFindings {
         String carried = kind.equals("copper-by-area") ? area.text() : size.text();
         if (area.value() >= 0.05) {
             working.next(
-                    "conductor-resistance", "What resistance does a length of it have?", Map.of("conductor", kind, "size", carried));
+                    "conductor-resistance", "What resistance does a length of it have?", "conductor", kind, "size", carried);
         }
     }
 }

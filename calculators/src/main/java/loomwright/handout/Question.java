@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import loomwright.worked.Calculator;
 import loomwright.worked.Output;
+import loomwright.worked.Pairs;
 
 /**
  * A question of a sheet.
@@ -24,7 +25,7 @@ public record Question(
 
     /** A question that is answered in words. */
     public static Question inWords(String key, String title, String words, String answer) {
-        return new Question(key, title, words, false, null, Map.of(), List.of(), List.of(), answer);
+        return new Question(key, title, words, false, null, Pairs.of(), List.of(), List.of(), answer);
     }
 
     /** Whether it is answered in words. */

@@ -1,7 +1,6 @@
 package loomwright.joint;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Formula;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
@@ -132,7 +131,7 @@ public final class JointHeat implements Calculator {
         if (joint.value() > 0) {
             working.next(
                     "hidden-resistance", "Where else in the circuit is resistance hidden?",
-                    Map.of("design-current", values.of(DESIGN_CURRENT).text()));
+                    "design-current", values.of(DESIGN_CURRENT).text());
         }
     }
 

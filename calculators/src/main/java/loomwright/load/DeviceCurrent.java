@@ -2,7 +2,6 @@ package loomwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -52,7 +51,7 @@ public final class DeviceCurrent implements Calculator {
         DeviceFindings.add(working, device, values);
         DeviceSlips.add(working, device, values);
         if (largest.base() >= 0.001 && largest.base() <= 1000) {
-            working.next("voltage-drop", "What voltage is lost on the way?", Map.of("current", largest.text()));
+            working.next("voltage-drop", "What voltage is lost on the way?", "current", largest.text());
         }
     }
 

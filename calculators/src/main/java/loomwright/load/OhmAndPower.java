@@ -2,7 +2,6 @@ package loomwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -106,14 +105,14 @@ public final class OhmAndPower implements Calculator {
     private static void addNext(WorkingBuilder working, Values values) {
         Quantity current = values.of(OhmSymbols.CURRENT);
         if (current.value() >= 0.001 && current.value() <= 1000) {
-            working.next("voltage-drop", "What voltage does a cable lose at this current?", Map.of("current", current.text()));
+            working.next("voltage-drop", "What voltage does a cable lose at this current?", "current", current.text());
         }
         Quantity power = values.of(OhmSymbols.POWER);
         Quantity voltage = values.of(OhmSymbols.VOLTAGE);
         if (power.value() >= 0.01 && power.value() <= 10_000 && SupplyWindow.holds(voltage)) {
             working.next(
                     "device-current", "What does it draw when the battery is low, or being charged?",
-                    Map.of("power", power.in(Units.WATT).text(), "supply-voltage", voltage.text()));
+                    "power", power.in(Units.WATT).text(), "supply-voltage", voltage.text());
         }
     }
 

@@ -1,6 +1,5 @@
 package loomwright.load;
 
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -48,7 +47,7 @@ public final class OutletLoad implements Calculator {
         addSlips(working, entries, values);
         working.next(
                 "fuse-choice", "Which fuse-link goes before it?",
-                Map.of("design-current", values.of(OutletFormulas.CURRENT).text()));
+                "design-current", values.of(OutletFormulas.CURRENT).text());
     }
 
     private static Values given(Entries entries, WorkingBuilder working, String kind) {

@@ -2,7 +2,6 @@ package loomwright.load;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -119,10 +118,10 @@ public final class UsbPowerBudget implements Calculator {
 
     private static void addNext(WorkingBuilder working, Values values) {
         String design = values.of(UsbFormulas.CURRENT_AT_LOWEST).text();
-        working.next("voltage-drop", "What voltage is lost on the way?", Map.of("current", design));
-        working.next("fuse-choice", "Which fuse-link protects this circuit?", Map.of("design-current", design));
+        working.next("voltage-drop", "What voltage is lost on the way?", "current", design);
+        working.next("fuse-choice", "Which fuse-link protects this circuit?", "design-current", design);
         working.next(
                 "day-energy", "What does it take in a day?",
-                Map.of("load-1-power", values.of(UsbFormulas.INPUT).text()));
+                "load-1-power", values.of(UsbFormulas.INPUT).text());
     }
 }

@@ -8,6 +8,7 @@ import loomwright.worked.ChoiceField;
 import loomwright.worked.Description;
 import loomwright.worked.Field;
 import loomwright.worked.Option;
+import loomwright.worked.Pairs;
 import loomwright.worked.QuantityField;
 
 /**
@@ -24,7 +25,7 @@ public final class GivenMarkup {
 
     /** The block {@code div.given}, without what does not belong to the way chosen. */
     public static String of(Description description, Map<String, String> given, Assumed assumed, Absent absent) {
-        return "<div class=\"given\">" + inside("Given", description, given, Map.of(), assumed, absent) + "</div>";
+        return "<div class=\"given\">" + inside("Given", description, given, Pairs.of(), assumed, absent) + "</div>";
     }
 
     /**

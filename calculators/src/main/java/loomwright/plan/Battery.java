@@ -48,7 +48,7 @@ record Battery(Map<String, String> texts, boolean isKnown) {
                 taken.add(new Taken(Answers.JOB, "peak-sun-hours", "Nobody said how much sun there is: " + Careful.sunHours().text() + " a day are taken.", "invented"));
             }
         }
-        return new Battery(Map.copyOf(texts), job.has("short-circuit-current") || kindKnown && capacity != null);
+        return new Battery(texts, job.has("short-circuit-current") || kindKnown && capacity != null);
     }
 
     private static void put(Entries job, String key, Map<String, String> texts) {

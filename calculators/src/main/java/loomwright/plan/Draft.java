@@ -8,6 +8,7 @@ import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.protection.DeviceKind;
 import loomwright.quantity.Quantity;
+import loomwright.worked.Pairs;
 
 /** A circuit while its parts are being chosen: what there is of it, and the circuit that it makes. */
 final class Draft {
@@ -105,7 +106,7 @@ final class Draft {
         } else {
             parts.add(device(MAIN, isSingle() ? "Fuse of " + branches.get(0).need().name() : "Main fuse", LEAD, main.kind(), main.rating()));
         }
-        parts.add(Part.read(ISOLATOR, PartKind.ISOLATOR, "Isolating switch", MAIN, "", "", Map.of("continuous-current", Plain.text(isolator))).partOrRefuse());
+        parts.add(Part.read(ISOLATOR, PartKind.ISOLATOR, "Isolating switch", MAIN, "", "", Pairs.of("continuous-current", Plain.text(isolator))).partOrRefuse());
         String end = ISOLATOR;
         if (panel == null && hasRelay()) {
             addTrigger(parts, ISOLATOR);
@@ -125,8 +126,8 @@ final class Draft {
 
     private void addBox(List<Part> parts) {
         Map<String, String> texts = panel == null
-                ? Map.of("panel-limit", Plain.text(box))
-                : Map.of("panel-limit", Plain.text(panel.limit()), "present-load", Plain.text(panel.present()));
+                ? Pairs.of("panel-limit", Plain.text(box))
+                : Pairs.of("panel-limit", Plain.text(panel.limit()), "present-load", Plain.text(panel.present()));
         parts.add(Part.read(BOX, PartKind.PANEL, panel == null ? "New fuse box" : "Fuse panel", FEED, "", "", texts).partOrRefuse());
         if (panel != null && hasRelay()) {
             addTrigger(parts, BOX);
@@ -151,7 +152,7 @@ final class Draft {
         parts.add(device(TRIGGER_FUSE, "Fuse of the trigger", fedBy, triggerFuse.kind(), triggerFuse.rating()));
         Quantity rating = Sold.ratings("switch").get(0);
         parts.add(Part.read(
-                        ON_SWITCH, PartKind.SWITCH, "On switch", TRIGGER_FUSE, "", "", Map.of("switching", "manual", "continuous-current", Plain.text(rating)))
+                        ON_SWITCH, PartKind.SWITCH, "On switch", TRIGGER_FUSE, "", "", Pairs.of("switching", "manual", "continuous-current", Plain.text(rating)))
                 .partOrRefuse());
     }
 
@@ -160,6 +161,6 @@ final class Draft {
         String key = id + " " + fedBy + " " + kind.key() + text + name;
         Part known = cables.known(key);
         return known != null ? known
-                : cables.keep(key, Part.read(id, PartKind.PROTECTION, name, fedBy, "", "", Map.of("device", kind.key(), "rating", text)).partOrRefuse());
+                : cables.keep(key, Part.read(id, PartKind.PROTECTION, name, fedBy, "", "", Pairs.of("device", kind.key(), "rating", text)).partOrRefuse());
     }
 }

@@ -11,6 +11,7 @@ import loomwright.protection.DeviceKind;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
 import loomwright.worked.NextQuestion;
+import loomwright.worked.Pairs;
 
 /** The calculator behind each choice, with the entries that work it out again. */
 final class Workings {
@@ -76,7 +77,7 @@ final class Workings {
         if (highest == null) {
             return null;
         }
-        return of("breaking-capacity", Map.of(
+        return of("breaking-capacity", Pairs.of(
                 "device", kind.key(), "prospective-current", Plain.text(highest), "system-voltage", Plain.text(circuit.battery().highest())));
     }
 
@@ -94,7 +95,7 @@ final class Workings {
     }
 
     NextQuestion place() {
-        return of("fuse-place", Map.of("distance", Plain.text(job.lead()), "rule-set", "33-cfr-source"));
+        return of("fuse-place", Pairs.of("distance", Plain.text(job.lead()), "rule-set", "33-cfr-source"));
     }
 
     NextQuestion trigger(SwitchChoice chosen) {
@@ -122,13 +123,13 @@ final class Workings {
 
     /** The battery that the day asks for. */
     NextQuestion battery(DayOfCircuit day, Quantity days) {
-        return of("battery-size", Map.of(
+        return of("battery-size", Pairs.of(
                 "energy-per-day", Plain.text(day.total()), "days", Plain.text(Quantity.number(days.in(Units.DAY).value())), "battery-voltage",
                 Plain.text(examination.circuit().battery().resting()), "chemistry", examination.circuit().battery().chemistry().key()));
     }
 
     NextQuestion sun(DayOfCircuit day) {
-        return of("panel-yield", Map.of(
+        return of("panel-yield", Pairs.of(
                 "panel-power", Plain.text(examination.circuit().battery().solarPower()), "peak-sun-hours",
                 Plain.text(examination.circuit().battery().peakSunHours()), "energy-per-day", Plain.text(day.total())));
     }

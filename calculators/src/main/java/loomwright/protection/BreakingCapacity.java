@@ -1,6 +1,5 @@
 package loomwright.protection;
 
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -51,7 +50,7 @@ public final class BreakingCapacity implements Calculator {
             boatRule(entries, working, device, values);
         }
         working.next(
-                "short-circuit-heating", "Does the conductor stand it until the device has opened?", Map.of("current", prospective.text()));
+                "short-circuit-heating", "Does the conductor stand it until the device has opened?", "current", prospective.text());
     }
 
     private static void boatRule(Entries entries, WorkingBuilder working, BreakingDevice device, Values values) {

@@ -1,6 +1,5 @@
 package loomwright.protection;
 
-import java.util.Map;
 import loomwright.conductor.ConductorRun;
 import loomwright.formula.Symbol;
 import loomwright.quantity.Quantity;
@@ -113,10 +112,10 @@ public final class FaultCurrent implements Calculator {
     private static void addNext(WorkingBuilder working, FaultLoop[] ends) {
         if (ends[0] != null) {
             String highest = ends[0].current().text();
-            working.next("breaking-capacity", "Can the device break the highest current?", Map.of("prospective-current", highest));
-            working.next("short-circuit-heating", "What does the conductor stand?", Map.of("current", highest));
+            working.next("breaking-capacity", "Can the device break the highest current?", "prospective-current", highest);
+            working.next("short-circuit-heating", "What does the conductor stand?", "current", highest);
         }
         working.next(
-                "time-current", "How soon does the fuse-link open at the lowest current?", Map.of("current", ends[1].current().text()));
+                "time-current", "How soon does the fuse-link open at the lowest current?", "current", ends[1].current().text());
     }
 }

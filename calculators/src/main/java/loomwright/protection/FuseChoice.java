@@ -5,7 +5,6 @@ import static loomwright.protection.FuseSymbols.DESIGN;
 import static loomwright.protection.FuseSymbols.HIGHEST;
 import static loomwright.protection.FuseSymbols.LEAST;
 
-import java.util.Map;
 import loomwright.conductor.CapacitySteps;
 import loomwright.conductor.CarryingCapacity;
 import loomwright.formula.Values;
@@ -63,7 +62,7 @@ public final class FuseChoice implements Calculator {
         FuseSlips.add(working, choice, chosen != null);
         working.next(
                 "voltage-drop", "What voltage does this conductor lose on the way?",
-                Map.of("current", design.text(), "size", capacity.size().text(), "conductor", kind(capacity.size())));
+                "current", design.text(), "size", capacity.size().text(), "conductor", kind(capacity.size()));
     }
 
     /** The kind of conductor that has this size in its table, for the question that follows. */

@@ -8,7 +8,6 @@ import static loomwright.protection.FusingFormulas.MELTING;
 import static loomwright.protection.FusingFormulas.TIME;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Dimension;
 import loomwright.quantity.Quantity;
@@ -117,7 +116,7 @@ public final class FusingCurrent implements Calculator {
         working.result("area", area);
         addFindings(working, fast, time);
         FusingSlips.add(working, entries, preece, onderdonk);
-        working.next("short-circuit-heating", "What does the insulation stand?", Map.of());
+        working.next("short-circuit-heating", "What does the insulation stand?");
     }
 
     private static Quantity inches(WorkingBuilder working, Quantity diameter) {

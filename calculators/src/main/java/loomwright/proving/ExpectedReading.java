@@ -1,7 +1,6 @@
 package loomwright.proving;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.conductor.CapacitySteps;
 import loomwright.conductor.ConductorKind;
 import loomwright.conductor.ConductorRun;
@@ -156,8 +155,8 @@ public final class ExpectedReading implements Calculator {
         if (!agrees && low) {
             working.next(
                     "joint-heat", "How warm would one joint with that resistance get?",
-                    Map.of("reading", Quantity.of(difference.value(), Units.VOLT).text(4), "test-current",
-                            values.of(ReadingSymbols.CURRENT).text()));
+                    "reading", Quantity.of(difference.value(), Units.VOLT).text(4), "test-current",
+                            values.of(ReadingSymbols.CURRENT).text());
         }
     }
 }

@@ -1,7 +1,6 @@
 package loomwright.supply;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
@@ -102,11 +101,11 @@ public final class BatterySize implements Calculator {
         addSlips(working, values, cold);
         working.next(
                 "panel-yield", "What panel puts this back every day?",
-                Map.of("energy-per-day", energy.text(), "battery-voltage", entries.quantity("battery-voltage").text(), "chemistry",
-                        entries.choice("chemistry")));
+                "energy-per-day", energy.text(), "battery-voltage", entries.quantity("battery-voltage").text(), "chemistry",
+                        entries.choice("chemistry"));
         working.next(
                 "run-time", "How long does it last at my current?",
-                Map.of("capacity", withReserve.text(), "chemistry", entries.choice("chemistry")));
+                "capacity", withReserve.text(), "chemistry", entries.choice("chemistry"));
     }
 
     private static Quantity withReserve(Entries entries, WorkingBuilder working, Values values) {

@@ -2,7 +2,6 @@ package loomwright.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
@@ -112,9 +111,9 @@ public final class DayEnergy implements Calculator {
     private static void addNext(Entries entries, WorkingBuilder working, Quantity energy, Quantity average) {
         String voltage = entries.quantity("system-voltage").text();
         working.next(
-                "battery-size", "What battery does this need?", Map.of("energy-per-day", energy.text(), "battery-voltage", voltage));
-        working.next("run-time", "How long does my battery last at the average current?", Map.of("load-current", average.text()));
+                "battery-size", "What battery does this need?", "energy-per-day", energy.text(), "battery-voltage", voltage);
+        working.next("run-time", "How long does my battery last at the average current?", "load-current", average.text());
         working.next(
-                "panel-yield", "Does my panel put it back?", Map.of("energy-per-day", energy.text(), "battery-voltage", voltage));
+                "panel-yield", "Does my panel put it back?", "energy-per-day", energy.text(), "battery-voltage", voltage);
     }
 }

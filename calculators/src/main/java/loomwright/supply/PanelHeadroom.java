@@ -2,7 +2,6 @@ package loomwright.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Symbol;
 import loomwright.formula.Values;
 import loomwright.protection.DeviceKind;
@@ -147,7 +146,7 @@ public final class PanelHeadroom implements Calculator {
         String current = added.in(Units.AMPERE).text();
         working.next(
                 "voltage-drop", room.value() >= 0 ? "What does the cable to the new load lose?" : "What does a feed of its own lose?",
-                Map.of("current", current));
-        working.next("fuse-choice", "Which fuse-link protects the new circuit?", Map.of("design-current", current));
+                "current", current);
+        working.next("fuse-choice", "Which fuse-link protects the new circuit?", "design-current", current);
     }
 }

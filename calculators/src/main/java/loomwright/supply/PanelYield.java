@@ -1,6 +1,5 @@
 package loomwright.supply;
 
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -45,7 +44,7 @@ public final class PanelYield implements Calculator {
             YieldChecks.addNeededSlips(working, used);
             working.next(
                     "panel-yield", "What does a panel of that size give, and how soon is the battery full?",
-                    Map.of("panel-power", used.of(YieldFormulas.NEEDED).text(), "peak-sun-hours", entries.quantity("peak-sun-hours").text()));
+                    "panel-power", used.of(YieldFormulas.NEEDED).text(), "peak-sun-hours", entries.quantity("peak-sun-hours").text());
         }
     }
 
@@ -67,7 +66,7 @@ public final class PanelYield implements Calculator {
         working.result("full-sun-current", current);
         YieldChecks.addFindings(working, entries, values, current);
         YieldChecks.addSlips(working, values, entries.has("energy-per-day"), recovers(values, entries));
-        working.next("voltage-drop", "What does the cable of the panel lose?", Map.of("current", current.text()));
+        working.next("voltage-drop", "What does the cable of the panel lose?", "current", current.text());
     }
 
     private static Values used(Entries entries, WorkingBuilder working, Values values) {

@@ -1,7 +1,6 @@
 package loomwright.supply;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -103,7 +102,7 @@ public final class Peukert implements Calculator {
         PeukertChecks.addFindings(working, values, delivered, share);
         PeukertChecks.addSlips(working, values, atOneAmpere);
         working.next(
-                "panel-yield", "How long does my panel need to put it back?", Map.of("deficit", delivered.text(), "chemistry", "lead-acid"));
+                "panel-yield", "How long does my panel need to put it back?", "deficit", delivered.text(), "chemistry", "lead-acid");
     }
 
     private static Values byRatedHours(WorkingBuilder working, Values given) {

@@ -1,7 +1,6 @@
 package loomwright.supply;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -106,11 +105,11 @@ public final class RunTime implements Calculator {
         RunTimeChecks.addSlips(working, values, cold != null, loaded);
         working.next(
                 "panel-yield", "How long does my panel need to put it back?",
-                Map.of("deficit", usable.text(), "chemistry", entries.choice("chemistry")));
+                "deficit", usable.text(), "chemistry", entries.choice("chemistry"));
         if (chemistry == Chemistry.LEAD_ACID) {
             working.next(
                     "peukert", "What does the battery really give at this current?",
-                    Map.of("capacity", entries.quantity("capacity").text(), "load-current", current.text()));
+                    "capacity", entries.quantity("capacity").text(), "load-current", current.text());
         }
     }
 

@@ -1,7 +1,6 @@
 package loomwright.supply;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
 import loomwright.quantity.Units;
@@ -146,7 +145,7 @@ public final class StateOfCharge implements Calculator {
         working.result("charge-left", left);
         working.result("deficit", deficit);
         working.next(
-                "panel-yield", "How long does my panel need to put it back?", Map.of("deficit", deficit.text(), "chemistry", "lead-acid"));
+                "panel-yield", "How long does my panel need to put it back?", "deficit", deficit.text(), "chemistry", "lead-acid");
         return values;
     }
 }

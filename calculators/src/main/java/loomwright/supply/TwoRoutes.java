@@ -1,6 +1,5 @@
 package loomwright.supply;
 
-import java.util.Map;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -65,7 +64,7 @@ public final class TwoRoutes implements Calculator {
         addBreakEven(working, values);
         addFindings(working, values);
         addSlips(working, values);
-        working.next("day-energy", "Put the direct way into my day", Map.of("load-1-power", average(values).text(), "load-1-hours", "24 h"));
+        working.next("day-energy", "Put the direct way into my day", "load-1-power", average(values).text(), "load-1-hours", "24 h");
     }
 
     private static Values read(Entries entries, WorkingBuilder working) {

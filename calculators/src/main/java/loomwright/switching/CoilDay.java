@@ -1,7 +1,6 @@
 package loomwright.switching;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Expression;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
@@ -100,7 +99,7 @@ public final class CoilDay implements Calculator {
         addSlips(working, entries, values);
         working.next(
                 "switch-compare", "Would a solid-state switch cost less at my current?",
-                Map.of("coil-resistance", resistance.text(), "supply-voltage", supply.text(), "hours-on", hours.text()));
+                "coil-resistance", resistance.text(), "supply-voltage", supply.text(), "hours-on", hours.text());
     }
 
     private static void addFindings(WorkingBuilder working, Quantity supply, Quantity current) {

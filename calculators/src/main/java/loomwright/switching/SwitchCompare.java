@@ -1,7 +1,6 @@
 package loomwright.switching;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.formula.Formula;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -127,7 +126,7 @@ public final class SwitchCompare implements Calculator {
         addSlips(working, values, thyristor);
         working.next(
                 "junction-temperature", "How warm does the solid-state switch get?",
-                Map.of("current", values.of(SwitchSymbols.CURRENT).text(), "voltage-drop", drop.text()));
+                "current", values.of(SwitchSymbols.CURRENT).text(), "voltage-drop", drop.text());
     }
 
     private static Values given(Entries entries, WorkingBuilder working) {

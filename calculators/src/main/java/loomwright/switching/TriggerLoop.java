@@ -1,7 +1,6 @@
 package loomwright.switching;
 
 import java.util.List;
-import java.util.Map;
 import loomwright.conductor.ConductorRun;
 import loomwright.formula.Values;
 import loomwright.quantity.Quantity;
@@ -127,7 +126,7 @@ public final class TriggerLoop implements Calculator {
         if (relay) {
             working.next(
                     "coil-day", "What does the coil take in a day?",
-                    Map.of("coil-resistance", values.of(SwitchSymbols.COIL_RESISTANCE).text()));
+                    "coil-resistance", values.of(SwitchSymbols.COIL_RESISTANCE).text());
         }
     }
 

@@ -121,7 +121,16 @@ public final class WorkingBuilder {
         }
     }
 
-    /** Points to what to work out next. */
+    /**
+     * Points to what to work out next.
+     *
+     * @param keysAndTexts the fields there that take a figure from here, each followed by the figure
+     */
+    public void next(String calculatorKey, String words, String... keysAndTexts) {
+        next(calculatorKey, words, Pairs.of(keysAndTexts));
+    }
+
+    /** The same with what is carried gathered before. */
     public void next(String calculatorKey, String words, Map<String, String> carried) {
         nextQuestions.add(new NextQuestion(calculatorKey, words, carried));
     }

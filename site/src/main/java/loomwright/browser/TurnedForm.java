@@ -13,6 +13,7 @@ import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Outcome;
 import loomwright.worked.Output;
+import loomwright.worked.Pairs;
 import loomwright.worked.QuantityField;
 import loomwright.worked.Working;
 import org.teavm.jso.dom.html.HTMLDocument;
@@ -70,7 +71,7 @@ final class TurnedForm {
         form.answer.addEventListener("click", event -> {
             HTMLElement button = Dom.closest((HTMLElement) event.getTarget(), "[data-take]");
             if (button != null) {
-                take.accept(Map.of(form.find.getValue(), button.getAttribute("data-figure")));
+                take.accept(Pairs.of(form.find.getValue(), button.getAttribute("data-figure")));
             }
         });
     }
