@@ -66,6 +66,32 @@ class DayPlanTest {
         assertTrue(longDay.containsAll(shortDay));
     }
 
+    private static List<Integer> counts(List<Item> items) {
+        return items.stream().map(Item::count).toList();
+    }
+
+    /**
+     * 20 people and 3 leaders: 10 groups, 4 boards, 5 supplies on the tables and 4 on the boards; 23 · 4 m². 23 are two times 20. A relay for three, its trigger 2.5 m: 17 m, in fives
+     * 20. Tiles: 4 and 5.
+     */
+    @Test
+    void everyCountOfADayForTwentyFollowsFromItsRule() {
+        DayPlan plan = new DayPlan(20, 3, 8);
+        assertEquals(List.of(10, 10, 92, 4, 9, 18, 5), counts(plan.room()));
+        assertEquals("92\u00a0m²", plan.room().get(2).amount());
+        assertEquals("4", plan.room().get(3).amount());
+        assertEquals(List.of(2, 2, 2, 2, 9, 23), counts(plan.safety()));
+        assertEquals(List.of(10, 4, 4, 10, 5, 10, 5, 5, 2, 2, 10, 20, 20), counts(plan.tools()));
+        assertEquals(List.of(30, 30, 20, 140, 60, 15, 20, 10, 7, 10, 20, 2), counts(plan.material()));
+        assertEquals(List.of(4, 4, 4, 4, 4, 4, 8, 24), counts(plan.boardParts()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"1; groups", "7; groups, one of them of three", "12; groups"})
+    void anOddNumberMakesOneGroupOfThree(int people, String name) {
+        assertEquals(name, new DayPlan(people, 2, 8).room().get(0).name());
+    }
+
     private static List<String> names(DayPlan plan) {
         return java.util.stream.Stream.concat(plan.tools().stream(), plan.material().stream()).map(Item::name).toList();
     }
