@@ -45,7 +45,6 @@ public final class Converted {
                 enough.add(each);
             }
         }
-        enough.sort((one, other) -> Double.compare(one.base(), other.base()));
         return enough;
     }
 
