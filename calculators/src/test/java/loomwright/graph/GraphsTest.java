@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loomwright.catalogue.Catalogue;
 import loomwright.entries.TypedEntries;
@@ -86,6 +88,9 @@ class GraphsTest {
     /** Whatever a calculator can answer, its graph can show or leave out, with every number finite. */
     @TestFactory
     Stream<DynamicTest> drawsWhateverTheCalculatorAnswers() {
+        assertEquals(
+                Set.of("day-energy", "junction-temperature", "run-time", "time-current", "voltage-drop"),
+                Graphs.all().stream().map(CalculatorGraph::calculator).collect(Collectors.toSet()));
         return Graphs.all().stream().map(CalculatorGraph::calculator).map(key -> DynamicTest.dynamicTest(key, () -> {
             Calculator calculator = Catalogue.find(key);
             TypedEntries typed = new TypedEntries(calculator, List.of(), 5);

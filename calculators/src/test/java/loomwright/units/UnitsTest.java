@@ -104,4 +104,23 @@ class UnitsTest {
     void fractionsOfAnInchAreRead(String typed, double millimetres) {
         assertEquals(millimetres, QuantityText.read(typed, Units.MILLIMETRE).quantity().in(Units.MILLIMETRE).value(), 1e-9);
     }
+
+    @Test
+    void aFamilyIsFoundByItsNameAndElseItIsMetric() {
+        assertSame(UnitSystem.AMERICAN, UnitSystem.of(UnitSystem.AMERICAN.key()));
+        assertSame(UnitSystem.METRIC, UnitSystem.of(UnitSystem.METRIC.key()));
+        assertSame(UnitSystem.METRIC, UnitSystem.of("imperial"));
+        assertSame(UnitSystem.METRIC, UnitSystem.of(null));
+        assertEquals("american", UnitSystem.AMERICAN.key());
+    }
+
+    @Test
+    void eachFamilyHasItsOwnUnitInThePlaceOfTheOther() {
+        assertSame(Units.FEET, UnitSystem.AMERICAN.inPlaceOf(Units.METRE));
+        assertSame(Units.METRE, UnitSystem.METRIC.inPlaceOf(Units.FEET));
+        assertSame(Units.FAHRENHEIT, UnitSystem.AMERICAN.inPlaceOf(Units.CELSIUS));
+        assertSame(Units.CELSIUS, UnitSystem.METRIC.inPlaceOf(Units.FAHRENHEIT));
+        assertSame(Units.VOLT, UnitSystem.AMERICAN.inPlaceOf(Units.VOLT));
+        assertSame(Units.METRE, UnitSystem.AMERICAN.inPlaceOf(Units.METRE, List.of(Units.METRE)), "feet are not offered");
+    }
 }
