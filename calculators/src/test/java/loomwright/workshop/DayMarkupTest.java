@@ -40,7 +40,7 @@ class DayMarkupTest {
         assertEquals(plan.boardParts().stream().map(Item::name).toList(), names(page, "'Parts of the demonstration boards'"));
         assertEquals(4, names(page, "'To print'").size());
         // 23 people, 4 m² each.
-        assertTrue(page.select("table[aria-label='Room and supplies'] strong.value").eachText().contains("92\u00a0m²"), page.select("strong.value").eachText().toString());
+        assertTrue(page.select("table[aria-label='Room and supplies'] strong.value").eachText().contains("92 m²"), page.select("strong.value").eachText().toString());
         assertEquals(Timetable.of(8).size(), names(page, "'Hour by hour'").size());
         assertEquals("09:00", names(page, "'Hour by hour'").get(0));
     }
