@@ -166,4 +166,39 @@ class OutletLoadTest {
         entries.add(entry);
         return entries.toArray(new String[0]);
     }
+
+    /** The rating of ISO 4165 stands in where none was entered, and is said; 20 A is above it, 10 A below. */
+    @Test
+    void theRatingIsHeldAgainstWhatItsKindIsMadeFor() {
+        Finding assumed = Trial.of("outlet-load", "current=6 A", "kind=iso-4165").finding("continuous rating of ISO 4165");
+        assertTrue(assumed.words().startsWith("Assuming a rating that nobody entered"), assumed.words());
+        Trial entered = Trial.of("outlet-load", "current=6 A", "kind=iso-4165", "rating=20 A");
+        assertFalse(entered.finding("the continuous rating entered").words().contains("Assuming"));
+        assertEquals(Verdict.CAUTION, entered.finding("the current of ISO 4165").verdict());
+        assertFalse(Trial.of("outlet-load", "current=6 A", "kind=iso-4165", "rating=10 A").hasFinding("the current of ISO 4165"), "below the standard nothing is to be said");
+    }
+
+    /** Common practice: 10 A. A USB outlet is asked for what its ports give, so it is not held against that. */
+    @Test
+    void anOutletIsAskedForTenAmperesWhateverIsPluggedInToday() {
+        assertEquals(Verdict.CAUTION, Trial.of("outlet-load", "current=2 A", "kind=other", "rating=5 A").finding("may be asked for").verdict());
+        assertFalse(Trial.of("outlet-load", "current=2 A", "kind=usb", "rating=5 A").hasFinding("may be asked for"));
+    }
+
+    /** 80 % of 10 A for three hours and more: 8 A pass, 8.1 A do not, and 2.9 hours are no matter. */
+    @Test
+    void forThreeHoursAFuseLinkHoldsEightyPercent() {
+        String[] three = {"kind=other", "rating=15 A", "fuse-rating=10 A", "hours=3 h"};
+        assertEquals(Verdict.PASSED, Trial.of("outlet-load", "current=8 A", three[0], three[1], three[2], three[3]).finding("for 3 h or more").verdict());
+        assertEquals(Verdict.CAUTION, Trial.of("outlet-load", "current=8.1 A", three[0], three[1], three[2], three[3]).finding("for 3 h or more").verdict());
+        assertFalse(Trial.of("outlet-load", "current=8.1 A", three[0], three[1], three[2], "hours=2.9 h").hasFinding("for 3 h or more"));
+    }
+
+    /** 12 mA · 24 h = 0.288 Ah. */
+    @Test
+    void whatIsTakenWithNothingPluggedInIsSaid() {
+        Finding standing = Trial.of("outlet-load", LIGHTER).finding("With nothing plugged in");
+        assertEquals(Verdict.CAUTION, standing.verdict());
+        assertTrue(standing.words().contains("0.288\u00a0Ah a day"), standing.words());
+    }
 }
