@@ -14,6 +14,8 @@ import loomwright.circuit.check.Check;
 import loomwright.circuit.check.CircuitFinding;
 import loomwright.circuit.check.Examination;
 import loomwright.circuit.sheet.Designations;
+import loomwright.circuit.sheet.Schedule;
+import loomwright.circuit.sheet.ScheduleRow;
 import loomwright.markup.Links;
 import loomwright.markup.PartFigures;
 import org.junit.jupiter.api.Test;
@@ -168,5 +170,24 @@ class SmallCircuitTest {
         assertFalse(PublishedFigures.of(Examination.of(CircuitEdits.changed(bare, "battery", "capacity", "55 Ah").circuit())).isEmpty());
         Circuit idle = SmallCircuit.of(SmallCircuit.part("spare", PartKind.CONDUCTOR, "panel", "size=1.5 mm²", "route-length=2 m"));
         assertFalse(figures(idle, "spare").containsKey("current"), "nothing flows yet");
+    }
+
+    /**
+     * Behind the fuse are lead, run and both loads: the run carries least, 25 A · 0.91 by Table 5, and the lamp loses most, 6 A · 12.192 mΩ + 2 A · 123.282 mΩ = 0.3197 V. A heater behind
+     * 6 m of 1.5 mm² more loses 2 A · 164.4 mΩ.
+     */
+    @Test
+    void theScheduleTakesTheWeakestBehindADevice() {
+        ScheduleRow row = Schedule.of(Examination.of(SmallCircuit.of())).get(0);
+        assertEquals(List.of("E1 lamp", "E2 pump"), row.loads());
+        assertEquals(2, row.conductors().size());
+        assertEquals(22.75, row.ampacity().base(), 1e-9);
+        assertEquals(0.31972, row.worstDrop().base(), 1e-4);
+        assertEquals(6, row.designCurrent().base(), 1e-9);
+        Circuit more = SmallCircuit.of(
+                SmallCircuit.part("long", PartKind.CONDUCTOR, "panel", "size=1.5 mm²", "route-length=6 m", "insulation-temperature=t105"),
+                SmallCircuit.part("heater", PartKind.LOAD, "long", "load-kind=constant-current", "current=2 A"));
+        // 8 A · 12.192 mΩ + 2 A · 12.7 · 1.078585 · 12 m.
+        assertEquals(8 * 0.012192 + 2 * 0.164376, Schedule.of(Examination.of(more)).get(0).worstDrop().base(), 1e-4);
     }
 }
