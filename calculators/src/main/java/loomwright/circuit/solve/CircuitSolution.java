@@ -103,13 +103,6 @@ public final class CircuitSolution {
         return lasting;
     }
 
-    /** Every situation. */
-    public List<Solved> all() {
-        List<Solved> all = lasting();
-        all.addAll(starts);
-        return all;
-    }
-
     /** The design current of a part: the most that flows through it for longer than a moment. 0 if no situation can be solved. */
     public double designAmperes(Node node) {
         return designAmperes[node.order()];

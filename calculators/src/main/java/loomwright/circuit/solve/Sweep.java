@@ -67,7 +67,7 @@ public final class Sweep {
             fallBefore = largestFall;
         }
         // Running out of steps was never seen: they halve the way even to a double root. If it should happen, nothing may be claimed.
-        return found(starved < 0 ? lowest() : starved, steps);
+        return found(Math.max(0, starved), steps);
     }
 
     private OperatingPoint found(int starved, int steps) {
@@ -115,13 +115,5 @@ public final class Sweep {
             current[node] = flowing;
         }
         return -1;
-    }
-
-    private int lowest() {
-        int lowest = 0;
-        for (int node = 1; node < count; node++) {
-            lowest = volts[node] < volts[lowest] ? node : lowest;
-        }
-        return lowest;
     }
 }
