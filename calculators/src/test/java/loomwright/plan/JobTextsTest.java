@@ -110,4 +110,20 @@ class JobTextsTest {
         assertEquals(11, Screen.of(texts).size());
         assertEquals(Screen.Kind.WAY, Screen.asking(texts, 1, "route").kind());
     }
+
+    /** What is asked of all things together, such as what they draw, leads to the first of them. */
+    @Test
+    void aQuestionLeadsToItsScreen() {
+        JobTexts texts = JobTexts.read("0.kind=fan&1.kind=radio");
+        assertEquals("TAKES 0", at(Screen.asking(texts, Answers.JOB, "draws")));
+        assertEquals("THING 0", at(Screen.asking(texts, Answers.JOB, "how-many")));
+        assertEquals("WAY 1", at(Screen.asking(texts, 1, "beside")));
+        assertEquals("BATTERY -1", at(Screen.asking(texts, Answers.JOB, "capacity")));
+        assertEquals("FEED -1", at(Screen.asking(texts, Answers.JOB, "free-ways")));
+        assertEquals(Screen.of(texts).get(0), Screen.asking(texts, Answers.JOB, "nothing"));
+    }
+
+    private static String at(Screen screen) {
+        return screen.kind() + " " + screen.item();
+    }
 }

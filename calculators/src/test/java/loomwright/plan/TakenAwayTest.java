@@ -71,6 +71,16 @@ class TakenAwayTest {
         assertEquals(List.of(), Difference.between(lamp("4 m").plan(), lamp("4 m").plan()));
     }
 
+    /** A switch that there was not is new, and has taken no other choice's place; taken away again it is no more. */
+    @Test
+    void whatIsNewAndWhatIsGoneIsSaidAsThat() {
+        Plan without = lampSaid("no");
+        Plan with = lampSaid("yes");
+        assertTrue(Difference.between(without, with).stream().anyMatch(each -> each.startsWith("New: Switch: by hand")), Difference.between(without, with).toString());
+        assertTrue(Difference.between(with, without).stream().anyMatch(each -> each.startsWith("No more: Switch: by hand")), Difference.between(with, without).toString());
+        assertTrue(Difference.between(without, with).stream().noneMatch(each -> each.contains("became Switch")));
+    }
+
     @Test
     void theSheetsNameEveryPartAndEveryReasonAndTheLessonsWithTheirTime() {
         Plan plan = lamp("4 m").plan();
@@ -149,7 +159,11 @@ class TakenAwayTest {
 
     /** All that is asked was said. */
     private static Plan lampSaid() {
-        return Asked.job("craft=trailer", "feed=battery", "chemistry=lead-acid", "capacity=60 Ah", "switched=no")
+        return lampSaid("no");
+    }
+
+    private static Plan lampSaid(String switched) {
+        return Asked.job("craft=trailer", "feed=battery", "chemistry=lead-acid", "capacity=60 Ah", "switched=" + switched, "switch-route=1 m")
                 .item("kind=lights", "draws=12 W", "hours=4 h", "most-device=10 A", "route=4 m", "place=inside", "beside=alone", "sheath=single").plan();
     }
 
