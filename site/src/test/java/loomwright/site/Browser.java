@@ -26,11 +26,9 @@ final class Browser implements AutoCloseable {
             "return document.querySelector('script[data-program]') === null || document.documentElement.dataset.program === 'ready'";
 
     private final ChromeDriver driver;
-    private final Path profile;
     private boolean scripts = true;
 
-    Browser() throws IOException {
-        profile = Files.createTempDirectory("browser");
+    Browser() {
         ChromeOptions options = new ChromeOptions();
         options.setBinary(Chromium.browser().toFile());
         options.addArguments(
@@ -42,8 +40,7 @@ final class Browser implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--disable-dev-shm-usage",
-                "--user-data-dir=" + profile);
+                "--disable-dev-shm-usage");
         LoggingPreferences logging = new LoggingPreferences();
         logging.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logging);
@@ -51,7 +48,31 @@ final class Browser implements AutoCloseable {
                 new ChromeDriverService.Builder().usingDriverExecutable(Chromium.driver().toFile()).build();
         driver = new ChromeDriver(service, options);
         command("Network.enable", Map.of());
-        command("Network.emulateNetworkConditions", Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+        network(false);
+    }
+
+    /** Leaves nothing of what was kept, opened or set, as if it had been started anew. */
+    void asNew() {
+        List<String> windows = new ArrayList<>(driver.getWindowHandles());
+        for (String window : windows.subList(1, windows.size())) {
+            driver.switchTo().window(window).close();
+        }
+        driver.switchTo().window(windows.get(0));
+        driver.get("about:blank");
+        command("Storage.clearDataForOrigin", Map.of("origin", "file://", "storageTypes", "all"));
+        command("Emulation.clearDeviceMetricsOverride", Map.of());
+        command("Emulation.setCPUThrottlingRate", Map.of("rate", 1));
+        command("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of()));
+        letters(1);
+        scripts(true);
+        network(false);
+        messages();
+    }
+
+    /** Puts the browser on the network of this machine, or takes it off. */
+    void network(boolean on) {
+        int throughput = on ? -1 : 0;
+        command("Network.emulateNetworkConditions", Map.of("offline", !on, "latency", 0, "downloadThroughput", throughput, "uploadThroughput", throughput));
     }
 
     ChromeDriver driver() {

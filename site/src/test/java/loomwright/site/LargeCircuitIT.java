@@ -2,7 +2,6 @@ package loomwright.site;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,12 +38,6 @@ class LargeCircuitIT {
               setTimeout(() => { watch.disconnect(); done(longest); }, 900);
             }, 100);
             """;
-
-    /** A circuit of that size would be offered to every calculator that is timed after this. */
-    @AfterEach
-    void forgets(Browser browser) {
-        browser.run("localStorage.clear()");
-    }
 
     @ParameterizedTest
     @CsvSource({"200, branches, 75", "200, chain, 75", "500, branches, 225", "500, chain, 225"})

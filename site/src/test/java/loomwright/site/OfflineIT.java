@@ -32,7 +32,7 @@ class OfflineIT {
     void begin(Browser shared) throws IOException {
         browser = shared;
         browser.open("about.html");
-        network(true);
+        browser.network(true);
         server = new WebServer(BuiltSite.file(""));
     }
 
@@ -40,11 +40,7 @@ class OfflineIT {
     void end() {
         server.close();
         browser.command("Storage.clearDataForOrigin", Map.of("origin", server.address("").replace("/course/", ""), "storageTypes", "all"));
-        network(false);
-    }
-
-    private void network(boolean on) {
-        browser.command("Network.emulateNetworkConditions", Map.of("offline", !on, "latency", 0, "downloadThroughput", on ? -1 : 0, "uploadThroughput", on ? -1 : 0));
+        browser.network(false);
     }
 
     private void visit(String page) {

@@ -1,24 +1,18 @@
 package loomwright.site;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.ConditionEvaluationResult;
 import org.junit.jupiter.api.extension.ExecutionCondition;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 
-/** Hands the one browser of the run to every test that asks for it, and closes it after the last. */
-final class WithBrowser implements ParameterResolver, ExecutionCondition {
-    private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(WithBrowser.class);
-
-    /** Closes the browser when the run ends. */
-    private record Held(Browser browser) implements AutoCloseable {
-        @Override
-        public void close() {
-            browser.close();
-        }
-    }
+/**
+ * Hands the one browser of this Java to every test that asks for it. To start one takes longer than most classes of tests, so the next class gets it
+ * as a new one would be; it is closed when this Java ends.
+ */
+final class WithBrowser implements ParameterResolver, ExecutionCondition, AfterAllCallback {
+    private static Browser browser;
 
     @Override
     public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
@@ -34,17 +28,17 @@ final class WithBrowser implements ParameterResolver, ExecutionCondition {
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-        return context.getRoot()
-                .getStore(NAMESPACE)
-                .getOrComputeIfAbsent("browser", key -> new Held(start()), Held.class)
-                .browser();
+        if (browser == null) {
+            browser = new Browser();
+            Runtime.getRuntime().addShutdownHook(new Thread(browser::close));
+        }
+        return browser;
     }
 
-    private static Browser start() {
-        try {
-            return new Browser();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    @Override
+    public void afterAll(ExtensionContext context) {
+        if (browser != null) {
+            browser.asNew();
         }
     }
 }
