@@ -155,7 +155,7 @@ final class CircuitView {
         written(sheet).run();
     }
 
-    /** A sheet put into words; what comes back shows it. Nothing is done if it stands there already. */
+    /** A sheet put into words; what comes back shows it. Nothing is done if it stands there already, or does by then. */
     private Runnable written(Sheet sheet) {
         if (good == null || sheet == Sheet.DRILLING || painted.get(sheet) == good.circuit()) {
             return () -> { };
@@ -165,6 +165,9 @@ final class CircuitView {
         String words = isFound ? CircuitMarkup.found(LINKS, good, Folds.isOpen(found)) : CircuitMarkup.inside(sheet, LINKS, good);
         HTMLElement element = isFound ? found : document.getElementById(CircuitMarkup.id(sheet));
         return () -> {
+            if (painted.get(sheet) == circuit) {
+                return;
+            }
             painted.put(sheet, circuit);
             Repaint.inside(element, words);
             NodeList<?> boxes = element.querySelectorAll("[data-reading]");

@@ -1,7 +1,9 @@
 package loomwright.site;
 
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @ExtendWith(WithBrowser.class)
 class LargeCircuitIT {
     private static final int MOST_ROUNDS = 20;
+    private static final String PICK = "document.querySelector('.plan [data-part=run1] .pick').click()";
 
     /** The key and the end of the entry each have their layout forced; what is put off is seen as a long task, so from 50 ms on. */
     private static final String ROUND =
@@ -42,10 +45,7 @@ class LargeCircuitIT {
     @ParameterizedTest
     @CsvSource({"200, branches, 75", "200, chain, 75", "500, branches, 225", "500, chain, 225"})
     void holdsNoKeyUp(int parts, String shape, int milliseconds, Browser browser) {
-        browser.open(CircuitOnPage.PAGE);
-        browser.run("localStorage.clear(); localStorage.setItem('loomwright-circuit', arguments[0])", circuit(parts, shape.equals("chain")));
-        browser.visit(CircuitOnPage.PAGE);
-        browser.run("document.querySelector('.plan [data-part=run1] .pick').click()");
+        opened(browser, circuit(parts, shape.equals("chain")));
         double best = Double.MAX_VALUE;
         String length = "";
         for (int round = 0; round < MOST_ROUNDS && (round < 5 || best >= milliseconds); round++) {
@@ -55,6 +55,31 @@ class LargeCircuitIT {
         System.out.println("[large circuit] " + parts + " parts, " + shape + ": held up for " + Math.round(best) + " ms at most");
         assertTrue(best < milliseconds, Math.round(best) + " ms");
         assertTrue(browser.text(".plan [data-part=run1]").contains(length), length + " is drawn");
+    }
+
+    /** What follows is written and painted in turns, so it stands there a moment later: the same as if the page were opened with that circuit. */
+    @Test
+    void whatFollowsFromAnEntryStandsThereAMomentLater(Browser browser) {
+        opened(browser, circuit(200, false));
+        String before = shown(browser);
+        browser.choose("part-route-length", "95 m");
+        browser.until(() -> shown(browser).contains("95"));
+        String after = shown(browser);
+        assertNotEquals(before, after);
+        browser.visit(CircuitOnPage.PAGE);
+        browser.run(PICK);
+        browser.until(() -> shown(browser).equals(after));
+    }
+
+    private static String shown(Browser browser) {
+        return browser.text("#circuit-rows") + browser.text("#circuit-findings") + browser.text("#circuit-results");
+    }
+
+    private static void opened(Browser browser, String circuit) {
+        browser.open(CircuitOnPage.PAGE);
+        browser.run("localStorage.clear(); localStorage.setItem('loomwright-circuit', arguments[0])", circuit);
+        browser.visit(CircuitOnPage.PAGE);
+        browser.run(PICK);
     }
 
     /** Ways of a panel; or one run behind the other, with a load at every third. */
