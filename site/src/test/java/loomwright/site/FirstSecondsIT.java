@@ -21,16 +21,22 @@ class FirstSecondsIT {
     private static final String WATCH =
             """
             window.longTasks = [];
-            new PerformanceObserver(list => list.getEntries().forEach(each => longTasks.push(each.duration))).observe({type: 'longtask', buffered: true});
+            new PerformanceObserver(list => longTasks.push(...list.getEntries())).observe({type: 'longtask', buffered: true});
             document.addEventListener('load', event => { if (event.target.src?.endsWith('/site.js')) { window.programCame = performance.now(); } }, true);
             """;
 
-    /** What was noted when the page has been at rest for a while. */
+    /**
+     * What was noted when the page has been at rest for a while. Of long tasks those count that end after the page was read to its end: before that the
+     * browser lays out the text, which older ones count as tasks and newer ones do not.
+     */
     private static final String TAKEN =
             """
             const done = arguments[0];
+            const read = performance.getEntriesByType('navigation')[0].domContentLoadedEventStart;
+            const sum = tasks => tasks.reduce((all, each) => all + each.duration, 0);
             setTimeout(() => done({
-              long: longTasks.reduce((sum, each) => sum + each, 0),
+              all: sum(longTasks),
+              long: sum(longTasks.filter(each => each.startTime + each.duration > read)),
               painted: performance.getEntriesByName('first-contentful-paint')[0].startTime,
               came: window.programCame,
             }), 400);
@@ -43,18 +49,20 @@ class FirstSecondsIT {
         Map<?, ?> watch = (Map<?, ?>) browser.command("Page.addScriptToEvaluateOnNewDocument", Map.of("source", WATCH));
         browser.command("Emulation.setCPUThrottlingRate", Map.of("rate", SLOWING));
         double best = Double.MAX_VALUE;
+        double all = Double.MAX_VALUE;
         try {
             for (int round = 0; round < MOST_ROUNDS && (round < 5 || best >= milliseconds); round++) {
                 browser.visit(page);
                 Map<?, ?> taken = (Map<?, ?>) browser.later(TAKEN);
                 best = Math.min(best, number(taken, "long"));
+                all = Math.min(all, number(taken, "all"));
                 assertTrue(number(taken, "came") >= number(taken, "painted"), () -> "the text comes before the program: " + taken);
             }
         } finally {
             browser.command("Emulation.setCPUThrottlingRate", Map.of("rate", 1));
             browser.command("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", watch.get("identifier")));
         }
-        System.out.println("[first seconds] " + page + ": " + Math.round(best) + " ms of long tasks at a sixth of the speed");
+        System.out.println("[first seconds] " + page + ": " + Math.round(best) + " ms of long tasks at a sixth of the speed, " + Math.round(all) + " ms with the layout of the text");
         assertTrue(best < milliseconds, Math.round(best) + " ms");
     }
 
