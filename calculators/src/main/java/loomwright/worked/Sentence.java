@@ -27,10 +27,12 @@ public final class Sentence {
     }
 
     public String text() {
-        if (text == null) {
-            text = made.words();
+        String now = text;
+        if (now == null) {
+            now = made.words();
+            text = now;
         }
-        return text;
+        return now;
     }
 
     @Override
