@@ -16,7 +16,7 @@ import loomwright.generator.build.SiteBuild;
 /** Serves the site from memory, and builds it again whenever a file is saved. */
 public final class Preview implements AutoCloseable {
     /** Before the address is told: then the first save, however soon, is no slower than an author puts up with. */
-    private static final int BUILDS_BEFORE_OPENING = 2;
+    private static final int BUILDS_BEFORE_OPENING = 4;
     /** While the author reads. */
     private static final int BUILDS_AFTER_OPENING = 10;
 
