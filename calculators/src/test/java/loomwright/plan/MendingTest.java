@@ -1,11 +1,12 @@
 package loomwright.plan;
 
+import static loomwright.plan.Asked.thing;
+import static loomwright.plan.Asked.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Protection;
 import loomwright.circuit.Switching;
@@ -13,18 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Steps of a plan that are taken again, since what comes first does not pass. Lead-acid with 800 A by its maker, so that blade fuse-links do. */
 class MendingTest {
-    private static final String[] SHORT = {"hours=0.5 h", "route=2 m", "place=inside", "beside=alone", "sheath=single"};
-
     private static Asked job(String... more) {
-        List<String> all = new ArrayList<>(List.of("craft=trailer", "feed=battery", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A", "box-route=1 m"));
-        all.addAll(List.of(more));
-        return Asked.job(all.toArray(String[]::new));
-    }
-
-    private static String[] thing(String... said) {
-        List<String> all = new ArrayList<>(List.of(said));
-        all.addAll(List.of(SHORT));
-        return all.toArray(String[]::new);
+        return Asked.job(with(new String[] {"craft=trailer", "feed=battery", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A", "box-route=1 m"}, more));
     }
 
     private static double rating(Plan plan, String id) {

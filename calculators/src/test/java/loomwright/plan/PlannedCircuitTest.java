@@ -1,12 +1,14 @@
 package loomwright.plan;
 
+import static loomwright.plan.Asked.made;
+import static loomwright.plan.Asked.thing;
+import static loomwright.plan.Asked.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.circuit.Node;
 import loomwright.circuit.Protection;
@@ -15,29 +17,12 @@ import org.junit.jupiter.api.Test;
 
 /** Which parts a planned circuit has, how they hang together, and what they are called. */
 class PlannedCircuitTest {
-    private static final String[] SHORT = {"hours=0.5 h", "route=2 m", "place=inside", "beside=alone", "sheath=single"};
     private static final String[] BATTERY = {"craft=trailer", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A"};
     private static final String[] PANEL = {
         "feed=panel", "free-ways=4", "panel-limit=100 A", "present-load=0 A", "feed-rating=50 A", "feed-size=16 mm²", "feed-route=1 m"};
 
     private static Asked job(String... more) {
         return Asked.job(with(BATTERY, more));
-    }
-
-    private static String[] with(String[] some, String... more) {
-        List<String> all = new ArrayList<>(List.of(some));
-        all.addAll(List.of(more));
-        return all.toArray(String[]::new);
-    }
-
-    private static String[] thing(String... said) {
-        return with(SHORT, said);
-    }
-
-    private static Plan made(Asked asked) {
-        Plan plan = asked.plan();
-        assertNotNull(plan.circuit(), () -> String.valueOf(plan.obstacle()));
-        return plan;
     }
 
     private static String name(Plan plan, String id) {

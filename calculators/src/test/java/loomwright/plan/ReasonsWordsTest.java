@@ -1,36 +1,19 @@
 package loomwright.plan;
 
+import static loomwright.plan.Asked.made;
+import static loomwright.plan.Asked.thing;
+import static loomwright.plan.Asked.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import loomwright.worked.Trial;
 import org.junit.jupiter.api.Test;
 
 /** What a reader is told of each choice, with the figures of the jobs that are worked by hand. */
 class ReasonsWordsTest {
-    private static final String[] SHORT = {"hours=0.5 h", "route=2 m", "place=inside", "beside=alone", "sheath=single"};
-
-    private static String[] with(String[] some, String... more) {
-        List<String> all = new ArrayList<>(List.of(some));
-        all.addAll(List.of(more));
-        return all.toArray(String[]::new);
-    }
-
     private static Asked job(String... more) {
         return Asked.job(with(new String[] {"craft=trailer", "chemistry=lead-acid", "capacity=100 Ah", "short-circuit-current=800 A", "box-route=1 m"}, more));
-    }
-
-    private static String[] thing(String... said) {
-        return with(SHORT, said);
-    }
-
-    private static Plan made(Asked asked) {
-        Plan plan = asked.plan();
-        assertNotNull(plan.circuit(), () -> String.valueOf(plan.obstacle()));
-        return plan;
     }
 
     /** The choice that begins so. */

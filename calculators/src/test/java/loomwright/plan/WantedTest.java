@@ -1,5 +1,6 @@
 package loomwright.plan;
 
+import static loomwright.plan.Asked.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,10 +17,7 @@ class WantedTest {
     }
 
     private static String[] said(String... more) {
-        String[] all = new String[more.length + ALL_SAID.length];
-        System.arraycopy(more, 0, all, 0, more.length);
-        System.arraycopy(ALL_SAID, 0, all, more.length, ALL_SAID.length);
-        return all;
+        return with(more, ALL_SAID);
     }
 
     private static Asked known() {

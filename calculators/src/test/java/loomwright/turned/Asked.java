@@ -1,6 +1,5 @@
 package loomwright.turned;
 
-import java.util.HashMap;
 import java.util.Map;
 import loomwright.catalogue.Catalogue;
 import loomwright.quantity.QuantityText;
@@ -8,16 +7,13 @@ import loomwright.worked.Calculator;
 import loomwright.worked.Description;
 import loomwright.worked.Output;
 import loomwright.worked.QuantityField;
+import loomwright.worked.Typing;
 
 /** A question turned round in a test, as a reader would put it. */
 record Asked(Calculator calculator, Map<String, String> typed) {
     /** Each entry reads {@code field=text}. */
     static Asked of(String calculatorKey, String... entries) {
-        Map<String, String> typed = new HashMap<>();
-        for (String entry : entries) {
-            typed.put(entry.substring(0, entry.indexOf('=')), entry.substring(entry.indexOf('=') + 1));
-        }
-        return new Asked(Catalogue.find(calculatorKey), typed);
+        return new Asked(Catalogue.find(calculatorKey), Typing.of(entries));
     }
 
     Turned atMost(String unknown, String output, String limit) {

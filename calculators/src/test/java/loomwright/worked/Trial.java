@@ -19,12 +19,7 @@ public final class Trial {
 
     /** Runs the calculator of that key; each entry reads {@code field=text}. */
     public static Trial of(String calculatorKey, String... entries) {
-        Map<String, String> typed = new HashMap<>();
-        for (String entry : entries) {
-            int equals = entry.indexOf('=');
-            typed.put(entry.substring(0, equals), entry.substring(equals + 1));
-        }
-        return of(calculatorKey, typed);
+        return of(calculatorKey, Typing.of(entries));
     }
 
     /** The same at the temperatures that tables are printed for, unless an entry says another: copper at 20 °C, 30 °C around it. */
@@ -37,10 +32,7 @@ public final class Trial {
         if (description.field("ambient") != null) {
             typed.put("ambient", "30 °C");
         }
-        for (String entry : entries) {
-            int equals = entry.indexOf('=');
-            typed.put(entry.substring(0, equals), entry.substring(equals + 1));
-        }
+        typed.putAll(Typing.of(entries));
         return of(calculatorKey, typed);
     }
 

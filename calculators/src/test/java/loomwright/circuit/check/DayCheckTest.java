@@ -5,24 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.worked.Finding;
+import loomwright.worked.Typing;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** What is said of a day, of what stands by, of the isolating switch and of the device that opens first: each held by hand. A load of held current asks no conductor. */
 class DayCheckTest {
     private static Part part(String id, PartKind kind, String fedBy, String... typed) {
-        Map<String, String> texts = new HashMap<>();
-        for (String each : typed) {
-            texts.put(each.substring(0, each.indexOf('=')), each.substring(each.indexOf('=') + 1));
-        }
-        return Part.read(id, kind, "", fedBy, "", "", texts).partOrRefuse();
+        return Part.read(id, kind, "", fedBy, "", "", Typing.of(typed)).partOrRefuse();
     }
 
     /** Lead-acid, 60 Ah at 12.8 V, half of it to be used; a load of so many amperes for four hours. */

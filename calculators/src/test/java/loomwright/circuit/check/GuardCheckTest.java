@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
+import loomwright.worked.Typing;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,10 +30,7 @@ class GuardCheckTest {
     }
 
     private static Part part(String id, PartKind kind, String fedBy, String... typed) {
-        Map<String, String> texts = new HashMap<>();
-        for (String each : typed) {
-            texts.put(each.substring(0, each.indexOf('=')), each.substring(each.indexOf('=') + 1));
-        }
+        Map<String, String> texts = Typing.of(typed);
         if (kind == PartKind.LOAD) {
             texts.put("load-kind", "constant-current");
             texts.put("current", "5 A");

@@ -9,6 +9,7 @@ import loomwright.circuit.CircuitEdits;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.worked.Finding;
+import loomwright.worked.Typing;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,19 +30,7 @@ class NewKindsOfCheckTest {
             part("solar", PartKind.SOURCE, "solar-run", "charge-current=10 A", "charge-voltage=14.4 V", "panel-power=120 W")));
 
     private static Part part(String id, PartKind kind, String fedBy, String... typed) {
-        Part usual = Part.read(id, kind, "", fedBy, "", "", emptyTexts(kind, typed)).part();
-        return usual;
-    }
-
-    private static List<String> emptyTexts(PartKind kind, String... typed) {
-        return kind.fields().stream().map(field -> {
-            for (String each : typed) {
-                if (each.startsWith(field.key() + "=")) {
-                    return each.substring(field.key().length() + 1);
-                }
-            }
-            return "";
-        }).toList();
+        return Part.read(id, kind, "", fedBy, "", "", Typing.of(typed)).part();
     }
 
     @Test

@@ -4,25 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
 import loomwright.circuit.WorkedCircuits;
 import loomwright.worked.Finding;
+import loomwright.worked.Typing;
 import loomwright.worked.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** Which of two devices opens first: by their ratings, by what is published of them, or by one point of each curve. A battery that drives 5 kA, two class T fuses. */
 class SelectivityCheckTest {
     private static Part part(String id, PartKind kind, String fedBy, String... typed) {
-        Map<String, String> texts = new HashMap<>();
-        for (String each : typed) {
-            texts.put(each.substring(0, each.indexOf('=')), each.substring(each.indexOf('=') + 1));
-        }
-        return Part.read(id, kind, "", fedBy, "", "", texts).partOrRefuse();
+        return Part.read(id, kind, "", fedBy, "", "", Typing.of(typed)).partOrRefuse();
     }
 
     private static Part classT(String id, String fedBy, String rating, List<String> sheet) {

@@ -1,12 +1,11 @@
 package loomwright.circuit.page;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import loomwright.circuit.Circuit;
 import loomwright.circuit.Part;
 import loomwright.circuit.PartKind;
+import loomwright.worked.Typing;
 
 /**
  * A circuit to be worked in the head. Loads that hold their current: a lamp of 2 A behind a run of its own and a pump of 4 A at the panel, so 6 A in the lead. At 40 °C the lead has
@@ -34,10 +33,6 @@ final class SmallCircuit {
     }
 
     static Part part(String id, PartKind kind, String fedBy, String... typed) {
-        Map<String, String> texts = new HashMap<>();
-        for (String each : typed) {
-            texts.put(each.substring(0, each.indexOf('=')), each.substring(each.indexOf('=') + 1));
-        }
-        return Part.read(id, kind, id, fedBy, "", "", texts).partOrRefuse();
+        return Part.read(id, kind, id, fedBy, "", "", Typing.of(typed)).partOrRefuse();
     }
 }

@@ -18,6 +18,7 @@ import loomwright.circuit.sheet.Schedule;
 import loomwright.circuit.sheet.ScheduleRow;
 import loomwright.markup.Links;
 import loomwright.markup.PartFigures;
+import loomwright.worked.Typing;
 import org.junit.jupiter.api.Test;
 
 /** A circuit that can be worked in the head, as the results, the workings and the figures for the lessons show it. */
@@ -139,10 +140,7 @@ class SmallCircuitTest {
     }
 
     private static void assertHas(Map<String, String> figures, String... entries) {
-        for (String each : entries) {
-            String key = each.substring(0, each.indexOf('='));
-            assertEquals(each.substring(key.length() + 1), plain(String.valueOf(figures.get(key))), key);
-        }
+        Typing.of(entries).forEach((key, text) -> assertEquals(text, plain(String.valueOf(figures.get(key))), key));
     }
 
     @Test
